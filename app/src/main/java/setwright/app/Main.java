@@ -1,0 +1,69 @@
+package setwright.app;
+
+import java.util.Objects;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The entry point: hands the arguments to the command that they name. */
+@Command(
+        name = "setwright",
+        description = "Leads from a driver's recorded laps to the next right decision about driver and car.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        subcommands = {Main.Completion.class},
+        footer = {
+            "",
+            "Advice for a real car is a starting point, to be checked by a qualified person.",
+            "Series rules, manufacturer limits and circuit rules come first."
+        })
+public final class Main implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    private Main() {}
+
+    /** Runs the program and ends the process with its exit code (0 done, 2 wrong usage, 3 bad input, 4 not enough evidence). */
+    public static void main(String[] arguments) {
+        System.exit(commandLine().execute(arguments));
+    }
+
+    /** The command line with all its commands, ready to execute. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "A command is missing.");
+    }
+
+    /** The version, as the build wrote it into the jar. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"setwright " + Objects.requireNonNullElse(version, "(not packaged)")};
+        }
+    }
+
+    /** Prints a script that completes commands and options in bash and zsh. */
+    @Command(name = "completion", description = "Prints a completion script: source <(setwright completion)")
+    static final class Completion implements Runnable {
+
+        @Spec
+        private CommandSpec spec;
+
+        @Override
+        public void run() {
+            CommandLine program = spec.root().commandLine();
+            program.getOut().print(AutoComplete.bash("setwright", program));
+            program.getOut().flush();
+        }
+    }
+}

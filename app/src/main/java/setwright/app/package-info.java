@@ -1,0 +1,7 @@
+/**
+ * The program: starts, reads the command line, answers with an exit code.
+ *
+ * <p>In: the arguments of the process. Out: results on standard output, messages on standard error.
+ * Each command parses, calls one use case and shows its result; nothing is computed here.
+ */
+package setwright.app;
