@@ -1,0 +1,28 @@
+package setwright.core.circuit;
+
+import java.util.List;
+import setwright.core.recording.Channel;
+import setwright.core.recording.Recording;
+
+/**
+ * A recording cut into laps, with every sample placed on the circuit.
+ *
+ * @param recording  the samples
+ * @param circuit    the circuit they were taken on
+ * @param laps       in driving order, good ones and those put aside
+ * @param station    of each sample, m along the reference line, in [0, length); NaN where unknown
+ * @param offset     of each sample, m to the left of the reference line; NaN where there is no position
+ */
+public record Stint(Recording recording, Circuit circuit, List<Lap> laps, Channel station, Channel offset) {
+    public Stint {
+        laps = List.copyOf(laps);
+        if (station.size() != recording.sampleCount() || offset.size() != recording.sampleCount()) {
+            throw new IllegalArgumentException("station and offset must have one value per sample");
+        }
+    }
+
+    /** Returns the laps that are judged. */
+    public List<Lap> goodLaps() {
+        return laps.stream().filter(Lap::good).toList();
+    }
+}

@@ -1,0 +1,30 @@
+package setwright.core.handling;
+
+import setwright.core.recording.Channel;
+
+/**
+ * The filtered motion of a stint and the balance angle at every sample. All channels have the recording's length; signs
+ * follow ISO 8855; NaN where unknown.
+ *
+ * @param speed      m/s
+ * @param steer      mean road wheel angle, rad
+ * @param yawRate    rad/s, measured or from the path
+ * @param lateral    lateral acceleration, m/s²
+ * @param forward    longitudinal acceleration, m/s²
+ * @param brake      0..1
+ * @param throttle   0..1
+ * @param balance    slip angle front minus rear with the sign of the turn removed, rad; positive: understeer
+ * @param reference  the car's own balance at the same lateral and longitudinal acceleration and speed, rad
+ * @param sideslip   at the centre of gravity, rad
+ */
+public record HandlingTrace(
+        Channel speed,
+        Channel steer,
+        Channel yawRate,
+        Channel lateral,
+        Channel forward,
+        Channel brake,
+        Channel throttle,
+        Channel balance,
+        Channel reference,
+        Channel sideslip) {}

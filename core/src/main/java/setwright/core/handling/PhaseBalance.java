@@ -1,0 +1,33 @@
+package setwright.core.handling;
+
+/**
+ * Balance of the car in one phase of one pass.
+ *
+ * @param phase          which phase
+ * @param fromM          where it began, m along the reference line, unwrapped
+ * @param toM            where it ended, m
+ * @param timeS          time spent in it, s
+ * @param balanceRad     slip angle front minus rear, weighted with lateral acceleration, rad; positive: understeer
+ * @param referenceRad   what this car shows at the same lateral and longitudinal acceleration and speed, rad
+ * @param frontUse       front axle slip as a share of its peak, 0..; NaN when it cannot be told
+ * @param rearUse        rear axle slip as a share of its peak, 0..; NaN when it cannot be told
+ * @param lateralMps2    mean lateral acceleration toward the inside of the corner, m/s²
+ * @param speedMps       mean speed, m/s
+ */
+public record PhaseBalance(
+        Phase phase,
+        double fromM,
+        double toM,
+        double timeS,
+        double balanceRad,
+        double referenceRad,
+        double frontUse,
+        double rearUse,
+        double lateralMps2,
+        double speedMps) {
+
+    /** Returns how much more the front slips than it should, rad; positive: understeer. */
+    public double excessRad() {
+        return balanceRad - referenceRad;
+    }
+}

@@ -1,0 +1,73 @@
+package setwright.core.judgement;
+
+import java.util.List;
+import java.util.Map;
+import setwright.core.handling.Phase;
+
+/**
+ * One problem that repeats.
+ *
+ * @param phase         where in the corner
+ * @param speed         in which corners it counts
+ * @param balance       which axle gives up first
+ * @param trigger       the most probable input that sets it off
+ * @param triggers      probability of each trigger, adding up to 1
+ * @param cause         the car or the driver
+ * @param corners       corner numbers that show it, ascending
+ * @param lapShare      share of the judged laps through these corners that show it, 0..1
+ * @param lapWide       whether it holds round the lap rather than in one corner
+ * @param probability   that it is real, 0..1
+ * @param sizeRad       mean excess balance angle, rad, &gt;= 0
+ * @param sizeLowRad    lower end of its 95 % interval, rad
+ * @param sizeHighRad   upper end, rad
+ * @param price         what it costs a lap
+ * @param why           the chain of reasons, one plain sentence each, with its figures
+ */
+public record Finding(
+        Phase phase,
+        SpeedRange speed,
+        BalanceSign balance,
+        Trigger trigger,
+        Map<Trigger, Double> triggers,
+        Cause cause,
+        List<Integer> corners,
+        double lapShare,
+        boolean lapWide,
+        double probability,
+        double sizeRad,
+        double sizeLowRad,
+        double sizeHighRad,
+        Price price,
+        List<String> why) {
+    public Finding {
+        triggers = Map.copyOf(triggers);
+        corners = List.copyOf(corners);
+        why = List.copyOf(why);
+    }
+
+    /** Who or what makes it. */
+    public enum Cause {
+        CAR("car"),
+        DRIVER("driver");
+
+        private final String words;
+
+        Cause(String words) {
+            this.words = words;
+        }
+
+        /** Returns the word a person reads; also the value in JSON. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * Time lost a lap.
+     *
+     * @param seconds  best estimate, s
+     * @param low      lower end of the 90 % interval, s
+     * @param high     upper end, s
+     */
+    public record Price(double seconds, double low, double high) {}
+}
