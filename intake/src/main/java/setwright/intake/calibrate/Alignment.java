@@ -153,15 +153,29 @@ final class Alignment {
         }
         double middle = lowerMedian(known);
         boolean pair = Arrays.stream(known).filter(Double::isFinite).count() == 2;
+        double anchor = anchor(members, known, middle);
         for (int i = 0; i < lags.length; i++) {
             Member member = members.get(i);
-            double late = known[i] - middle;
             if (Double.isNaN(known[i])) {
                 poor(bench, member, lags[i], members.get(reference));
-            } else if (Math.abs(late) > PHYSICAL_S && clearly(bench, members.get(reference), member, lags[i], middle)) {
-                move(bench, member, members.get(reference), late, lags[i].correlation(), pair);
+            } else if (Math.abs(known[i] - middle) > PHYSICAL_S
+                    && clearly(bench, members.get(reference), member, lags[i], middle)) {
+                move(bench, member, members.get(reference), known[i] - anchor, lags[i].correlation(), pair);
             }
         }
+    }
+
+    /** Where a late channel belongs: with the timely ones that measure the motion itself; a steering runs a little ahead. */
+    private static double anchor(List<Member> members, double[] known, double middle) {
+        double sum = 0.0;
+        int count = 0;
+        for (int i = 0; i < known.length; i++) {
+            if (members.get(i).mayBeCompared && Math.abs(known[i] - middle) <= PHYSICAL_S) {
+                sum += known[i];
+                count++;
+            }
+        }
+        return count > 0 ? sum / count : middle;
     }
 
     /** The member that the others follow best. */
@@ -181,6 +195,13 @@ final class Alignment {
             }
         }
         return best;
+    }
+
+    /** The middle lag; of an even number the earlier of the two, because channels come late, never early. */
+    private static double lowerMedian(double[] lags) {
+        double[] sorted = Robust.finite(lags);
+        Arrays.sort(sorted);
+        return sorted[(sorted.length - 1) / 2];
     }
 
     /** Tells whether the lag found fits clearly better than the longest one that physics allows. */
@@ -207,13 +228,6 @@ final class Alignment {
 
     private static Lag lag(Bench bench, Member first, Member second) {
         return Lag.between(first.signal, second.signal, bench.slowStepS(), LONGEST_S);
-    }
-
-    /** The middle lag; of an even number the earlier of the two, because channels come late, never early. */
-    private static double lowerMedian(double[] lags) {
-        double[] sorted = Robust.finite(lags);
-        Arrays.sort(sorted);
-        return sorted[(sorted.length - 1) / 2];
     }
 
     private static void move(
