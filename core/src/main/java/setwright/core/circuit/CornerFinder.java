@@ -141,7 +141,8 @@ public final class CornerFinder {
                 joined.add(bend);
             }
         }
-        if (joined.size() > 1 && joined.get(0).sign() == joined.get(joined.size() - 1).sign()) {
+        if (joined.size() > 1
+                && joined.get(0).sign() == joined.get(joined.size() - 1).sign()) {
             Bend last = joined.remove(joined.size() - 1);
             Bend first = joined.get(0);
             joined.set(0, bend(last.first(), first.last() + nodes, first.sign()));

@@ -122,9 +122,8 @@ public final class LapCutter {
         if (fix.isEmpty()) {
             return Optional.of(sample + outward);
         }
-        double ahead = line.get().ahead(fix.get().x(), fix.get().y())
-                + motion.distance(sample)
-                - motion.distance(inside);
+        double ahead =
+                line.get().ahead(fix.get().x(), fix.get().y()) + motion.distance(sample) - motion.distance(inside);
         double perSample = Math.max(1e-6, motion.speed(sample) * motion.stepS());
         double missing = -ahead / perSample;
         // Up to a tenth of a second may be lacking: the car goes on at its speed, so the time is still right.

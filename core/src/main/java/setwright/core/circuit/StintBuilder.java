@@ -27,7 +27,8 @@ public final class StintBuilder {
         ReferenceLine line = built.line();
         Placement placement = place(motion, cuts, line);
         List<Lap> judged = new LapJudge(laps, placement, motion, line).judged();
-        if (judged.stream().filter(Lap::good).count() < laps.stream().filter(Lap::good).count()) {
+        if (judged.stream().filter(Lap::good).count()
+                < laps.stream().filter(Lap::good).count()) {
             // A spin or a slow lap must not bend the line that the others are measured on.
             built = ReferenceLineBuilder.build(motion, cuts, judged);
             line = built.line();
