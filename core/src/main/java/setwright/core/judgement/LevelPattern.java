@@ -133,10 +133,10 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {level, slope},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double slow = fit.coefficients()[0];
-        double change = fit.coefficients()[1];
+        double slow = fit.coefficient(0);
+        double change = fit.coefficient(1);
         double unusual = change - HEALTHY_CONTRAST_RAD;
-        double doubt = Math.hypot(fit.standardErrors()[1], CONTRAST_DOUBT_RAD);
+        double doubt = Math.hypot(fit.standardError(1), CONTRAST_DOUBT_RAD);
         Effect effect = Effect.of(unusual, doubt);
         boolean fast = Math.abs(slow + change - HEALTHY_LEVEL_RAD - HEALTHY_CONTRAST_RAD)
                 >= Math.abs(slow - HEALTHY_LEVEL_RAD);
@@ -169,8 +169,8 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {points.stream().mapToDouble(Point::shape).toArray()},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double level = fit.coefficients()[0];
-        double doubt = Math.hypot(fit.standardErrors()[0], LEVEL_DOUBT_RAD);
+        double level = fit.coefficient(0);
+        double doubt = Math.hypot(fit.standardError(0), LEVEL_DOUBT_RAD);
         double unusual = level - HEALTHY_LEVEL_RAD;
         double direction = Math.signum(unusual);
         List<Point> shown = points.stream()
