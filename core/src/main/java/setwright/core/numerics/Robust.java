@@ -26,16 +26,43 @@ public final class Robust {
 
     private Robust() {}
 
-    /**
-     * Result of a regression.
-     *
-     * @param coefficients    one per predictor column
-     * @param standardErrors  of the coefficients, for independent residuals; multiply by the root of the samples per
-     *                        independent sample when they are not
-     * @param scale           standard deviation of the residuals, from their median absolute deviation
-     * @param count           rows used
-     */
-    public record Fit(double[] coefficients, double[] standardErrors, double scale, int count) {}
+    /** Result of a regression. */
+    public static final class Fit {
+        private final double[] coefficients;
+        private final double[] standardErrors;
+        private final double scale;
+        private final int count;
+
+        private Fit(double[] coefficients, double[] standardErrors, double scale, int count) {
+            this.coefficients = coefficients;
+            this.standardErrors = standardErrors;
+            this.scale = scale;
+            this.count = count;
+        }
+
+        /** Returns the coefficient of predictor {@code index}, counted from 0. */
+        public double coefficient(int index) {
+            return coefficients[index];
+        }
+
+        /**
+         * Returns the standard error of a coefficient for independent residuals; multiply by the root of the samples per
+         * independent sample when they are not.
+         */
+        public double standardError(int index) {
+            return standardErrors[index];
+        }
+
+        /** Returns the standard deviation of the residuals, from their median absolute deviation. */
+        public double scale() {
+            return scale;
+        }
+
+        /** Returns the number of rows used. */
+        public int count() {
+            return count;
+        }
+    }
 
     /** A straight line {@code y = intercept + slope x}. */
     public record Line(double intercept, double slope) {}
