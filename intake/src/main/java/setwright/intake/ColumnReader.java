@@ -21,6 +21,8 @@ import setwright.intake.problem.InputProblem;
 
 /** Turns mapped columns into SI channels on the uniform base. */
 final class ColumnReader {
+    private static final double SLOWEST_MPS = 3.0;
+
     private final Table table;
     private final ChannelMap map;
     private final TimeBase base;
@@ -101,8 +103,8 @@ final class ColumnReader {
             for (int i = 0; i < ratio.length; i++) {
                 ratio[i] = speed[i] > 10.0 && rate[i] > 1.0 ? speed[i] / rate[i] : Double.NaN;
             }
-            boolean fromSheet = car.isPresent()
-                    && car.get().assumed().stream().noneMatch(line -> line.contains("tyre_radius"));
+            boolean fromSheet =
+                    car.isPresent() && car.get().assumed().stream().noneMatch(line -> line.contains("tyre_radius"));
             double radius = fromSheet ? car.get().tyreRadiusM() : Robust.median(ratio);
             item.setValue(Arrays.stream(rate).map(value -> radius * value).toArray());
             calibrations.add(new Calibration(
@@ -119,14 +121,21 @@ final class ColumnReader {
                 .map(entry -> entry.unit().dimension() == Dimension.PRESSURE)
                 .orElse(false);
         if (brake != null && pressure) {
-            double hardest = Robust.quantile(brake, 0.9995);
+            // A parked car may stand on its brakes harder than it ever drives on them.
+            double[] speed = channels.getOrDefault(Quantity.SPEED, brake);
+            double[] moving = new double[brake.length];
+            for (int i = 0; i < moving.length; i++) {
+                moving[i] = speed[i] > SLOWEST_MPS ? brake[i] : Double.NaN;
+            }
+            double hardest = Robust.quantile(moving, 0.9995);
             double most = car.map(CarSheet::brakePressureMaxPa)
                     .filter(java.util.OptionalDouble::isPresent)
                     .map(java.util.OptionalDouble::getAsDouble)
                     .orElse(hardest);
             boolean fromSheet = most != hardest;
             channels.put(
-                    Quantity.BRAKE, Arrays.stream(brake).map(value -> value / most).toArray());
+                    Quantity.BRAKE,
+                    Arrays.stream(brake).map(value -> value / most).toArray());
             calibrations.add(new Calibration(
                     "brake scale",
                     most / 1.0e5,

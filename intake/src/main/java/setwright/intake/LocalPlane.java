@@ -42,8 +42,8 @@ final class LocalPlane {
                 north[i] = Double.NaN;
                 continue;
             }
-            GeodesicData line = Geodesic.WGS84.Inverse(
-                    latitude, longitude, lat, lon, GeodesicMask.DISTANCE | GeodesicMask.AZIMUTH);
+            GeodesicData line =
+                    Geodesic.WGS84.Inverse(latitude, longitude, lat, lon, GeodesicMask.DISTANCE | GeodesicMask.AZIMUTH);
             double azimuth = Math.toRadians(line.azi1);
             east[i] = line.s12 * Math.sin(azimuth);
             north[i] = line.s12 * Math.cos(azimuth);

@@ -38,7 +38,8 @@ public final class RecordingReader {
      */
     public static Intake read(Path file, Optional<ChannelMap> map, Optional<CarSheet> car) {
         Table table = CsvReader.read(file);
-        Proposal proposal = map.isPresent() ? MapProposer.check(table, map.get(), car) : MapProposer.propose(table, car);
+        Proposal proposal =
+                map.isPresent() ? MapProposer.check(table, map.get(), car) : MapProposer.propose(table, car);
         return read(table, proposal, car);
     }
 
@@ -86,8 +87,9 @@ public final class RecordingReader {
             double[] rise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, 1.0 / rateHz)
                     .derivative(speed, 1.0 / rateHz);
             channels.put(Quantity.LONGITUDINAL_ACCELERATION, rise);
-            remarks.add("The longitudinal acceleration is the rate of change of the speed, because none was recorded that"
-                    + " could be used.");
+            remarks.add(
+                    "The longitudinal acceleration is the rate of change of the speed, because none was recorded that"
+                            + " could be used.");
         }
     }
 }

@@ -13,6 +13,7 @@ import setwright.core.recording.Quantity;
  */
 final class AccelerationOffsets {
     private static final int FEWEST_SAMPLES = 200;
+    private static final double STRAIGHT_MPS2 = 1.5;
 
     private AccelerationOffsets() {}
 
@@ -30,8 +31,20 @@ final class AccelerationOffsets {
             });
         }
         if (bench.has(Quantity.LONGITUDINAL_ACCELERATION)) {
-            correct(bench, Quantity.LONGITUDINAL_ACCELERATION, bench.slowSpeedRise(), "the rate of change of the speed");
+            correct(bench, Quantity.LONGITUDINAL_ACCELERATION, straightRise(bench), "the rate of change of the speed");
         }
+    }
+
+    /** Only where the car goes straight: in a slide part of the centripetal acceleration shows along the car. */
+    private static double[] straightRise(Bench bench) {
+        double[] rise = bench.slowSpeedRise();
+        double[] v = bench.slow(Quantity.SPEED);
+        bench.turnRate().ifPresent(turn -> {
+            for (int i = 0; i < rise.length; i++) {
+                rise[i] = Math.abs(v[i] * turn[i]) < STRAIGHT_MPS2 ? rise[i] : Double.NaN;
+            }
+        });
+        return rise;
     }
 
     private static void correct(Bench bench, Quantity quantity, double[] expected, String against) {

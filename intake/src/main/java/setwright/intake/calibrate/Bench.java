@@ -14,7 +14,7 @@ import setwright.core.recording.Quantity;
 /**
  * Channels being calibrated: SI units, ISO 8855 signs, one time base. Changed in place by one thread; what was done is noted.
  *
- * <p>Comparisons are made on a slow base (about ten samples a second behind a 1 Hz zero-phase low-pass): the car's motion
+ * <p>Comparisons are made on a slow base (about twenty samples a second behind a 1 Hz zero-phase low-pass): the car's motion
  * passes, sensor noise does not.
  */
 public final class Bench {
@@ -23,7 +23,7 @@ public final class Bench {
     /** Residuals of smoothed signals hang together for about so long, s: one independent value in that time. */
     static final double INDEPENDENT_S = 2.0;
 
-    private static final double SLOW_HZ = 10.0;
+    private static final double SLOW_HZ = 20.0;
     private static final double CUTOFF_HZ = 1.0;
 
     private final double rateHz;

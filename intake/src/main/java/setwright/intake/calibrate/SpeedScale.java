@@ -7,8 +7,11 @@ import setwright.core.recording.Quantity;
 
 /** Scale of the speed against the positions: a wheel's assumed radius is rarely right to a percent. */
 final class SpeedScale {
-    /** Positions of a satellite receiver or a simulator are true to this share; smaller errors change nothing, 1. */
-    private static final double NEGLIGIBLE = 0.003;
+    /**
+     * Smaller differences may be the position's: whoever turned a plane into degrees on a sphere is off by up to 0.6 % from the
+     * ellipsoid (flattening 1/298.257 of WGS 84; meridian and normal radii of curvature differ by twice that).
+     */
+    private static final double NEGLIGIBLE = 0.01;
     /** Beyond this the map is wrong, not the scale. */
     private static final double LARGEST = 0.2;
 

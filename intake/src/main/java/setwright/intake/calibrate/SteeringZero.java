@@ -14,7 +14,9 @@ import setwright.core.recording.Quantity;
  */
 final class SteeringZero {
     /** Tyres are linear and understeer is small below this, m/s2 (a third of what a road tyre can do). */
-    private static final double STRAIGHT_MPS2 = 3.0;
+    private static final double STRAIGHT_MPS2 = 2.0;
+    /** Rate of change of the lateral demand below which the car is settled, m/s3: one of those in four response times. */
+    private static final double SETTLED_MPS3 = 4.0;
 
     private static final double SLOWEST_MPS = 15.0;
     private static final int FEWEST_SAMPLES = 100;
@@ -31,9 +33,10 @@ final class SteeringZero {
 
     private static void correct(Bench bench, Quantity steer, double[] turn) {
         double[] v = bench.slow(Quantity.SPEED);
-        Optional<Robust.Fit> fit = fit(bench.slow(steer), turn, v, SLOWEST_MPS);
+        double[] change = demandChange(bench, turn, v);
+        Optional<Robust.Fit> fit = fit(bench.slow(steer), turn, change, v, SLOWEST_MPS);
         if (fit.isEmpty()) {
-            fit = fit(bench.slow(steer), turn, v, Bench.SLOWEST_MPS);
+            fit = fit(bench.slow(steer), turn, change, v, Bench.SLOWEST_MPS);
         }
         if (fit.isEmpty()) {
             bench.remark("There is too little straight running to tell the zero of the " + steer.words() + ".");
@@ -56,11 +59,21 @@ final class SteeringZero {
         }
     }
 
-    private static Optional<Robust.Fit> fit(double[] steer, double[] turn, double[] v, double slowest) {
+    private static double[] demandChange(Bench bench, double[] turn, double[] v) {
+        double[] demand = new double[v.length];
+        for (int i = 0; i < v.length; i++) {
+            demand[i] = v[i] * turn[i];
+        }
+        return bench.rise(demand);
+    }
+
+    private static Optional<Robust.Fit> fit(
+            double[] steer, double[] turn, double[] change, double[] v, double slowest) {
         double[] curvature = new double[v.length];
         int count = 0;
         for (int i = 0; i < v.length; i++) {
-            boolean straight = v[i] > slowest && Math.abs(v[i] * turn[i]) < STRAIGHT_MPS2;
+            boolean straight =
+                    v[i] > slowest && Math.abs(v[i] * turn[i]) < STRAIGHT_MPS2 && Math.abs(change[i]) < SETTLED_MPS3;
             curvature[i] = straight ? turn[i] / v[i] : Double.NaN;
             count += straight && Double.isFinite(steer[i]) ? 1 : 0;
         }

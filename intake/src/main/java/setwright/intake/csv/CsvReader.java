@@ -2,8 +2,8 @@ package setwright.intake.csv;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -115,7 +115,8 @@ public final class CsvReader {
             }
             String number = "try_cast(" + text + " AS DOUBLE)";
             numbers.add(number);
-            bad.add("(" + number + " IS NULL AND c" + i + " IS NOT NULL AND lower(" + cell + ") NOT IN " + missing + ")");
+            bad.add("(" + number + " IS NULL AND c" + i + " IS NOT NULL AND lower(" + cell + ") NOT IN " + missing
+                    + ")");
             raw.add("c" + i);
         }
         String anyBad = bad.isEmpty() ? "false" : String.join(" OR ", bad);

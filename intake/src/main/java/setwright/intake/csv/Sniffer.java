@@ -134,8 +134,7 @@ final class Sniffer {
         return most;
     }
 
-    private static Dialect dialect(
-            String file, Sample sample, List<String> lines, List<Integer> filled, Shape shape) {
+    private static Dialect dialect(String file, Sample sample, List<String> lines, List<Integer> filled, Shape shape) {
         int first = shape.firstNumeric();
         List<String> above = Cells.split(lines.get(filled.get(first - 1)), shape.delimiter());
         List<String> headers = above;

@@ -19,7 +19,9 @@ final class DistanceSearch {
             double[] rate = rise(search, column);
             double[] ratio = Signals.combine(rate, search.speedMps, (d, v) -> v > 5.0 ? d / v : Double.NaN);
             double slope = Robust.median(ratio);
-            Unit nearest = slope > 0.0 ? PullSearch.nearest(slope, Units.of(Dimension.LENGTH)) : Units.of(Dimension.LENGTH).get(0);
+            Unit nearest = slope > 0.0
+                    ? PullSearch.nearest(slope, Units.of(Dimension.LENGTH))
+                    : Units.of(Dimension.LENGTH).get(0);
             double size = slope * nearest.factor();
             if (!(size > 0.0 && Math.abs(Math.log(size)) < TOLERANCE)) {
                 search.remark(
@@ -30,9 +32,10 @@ final class DistanceSearch {
             }
             Optional<Unit> declared = search.declaredUnit(column, Quantity.LAP_DISTANCE);
             String physics = Search.text("in %s it rises at %.3f times the speed", nearest, size);
-            declared.filter(unit -> !unit.equals(nearest)).ifPresent(unit -> search.remark(
-                    "The header of '%s' says %s, but the data are in %s: %s.",
-                    search.header(column), unit, nearest, physics));
+            declared.filter(unit -> !unit.equals(nearest))
+                    .ifPresent(unit -> search.remark(
+                            "The header of '%s' says %s, but the data are in %s: %s.",
+                            search.header(column), unit, nearest, physics));
             search.accept(Quantity.LAP_DISTANCE, column, nearest, 1, 0.0, Standing.CONFIRMED, physics);
             return;
         }
@@ -54,5 +57,4 @@ final class DistanceSearch {
         }
         return search.signals.derivative(search.signals.slow(unwrapped));
     }
-
 }

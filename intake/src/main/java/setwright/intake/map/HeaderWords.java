@@ -23,7 +23,8 @@ import setwright.intake.csv.TableColumn;
  */
 record HeaderWords(List<String> words, List<String> unitSpellings, boolean explicitUnit) {
     private static final Pattern BRACKETS = Pattern.compile("[\\[({<]([^\\])}>]*)[\\])}>]");
-    private static final Pattern PIECES = Pattern.compile("[A-Z]+(?![a-z])|[A-Z]?[\\p{Ll}]+|[A-Z]+|\\d+|[°º%µ]+|\\p{L}+");
+    private static final Pattern PIECES =
+            Pattern.compile("[A-Z]+(?![a-z])|[A-Z]?[\\p{Ll}]+|[A-Z]+|\\d+|[°º%µ]+|\\p{L}+");
 
     static HeaderWords of(TableColumn column) {
         return of(column.header(), column.unitRow());
@@ -48,7 +49,8 @@ record HeaderWords(List<String> words, List<String> unitSpellings, boolean expli
         if (!tail.equals(bare) || bare.contains("/")) {
             units.add(tail);
         }
-        boolean tailIsUnit = tail.length() < bare.length() && !Units.spelled(tail).isEmpty();
+        boolean tailIsUnit =
+                tail.length() < bare.length() && !Units.spelled(tail).isEmpty();
         List<String> words = pieces(tailIsUnit ? bare.substring(0, bare.length() - tail.length()) : bare);
         if (words.size() > 1) {
             units.add(words.get(words.size() - 1));

@@ -20,8 +20,8 @@ final class LateralSigns {
     static Map<Quantity, Integer> tell(Search search, LateralSearch lateral, Map<Quantity, Integer> chosen) {
         Map<Quantity, Integer> signs = new EnumMap<>(Quantity.class);
         if (search.courseRate.isPresent()) {
-            chosen.forEach((role, column) -> signs.put(
-                    role, lateral.toCourse(column, role).orElseThrow().slope() < 0.0 ? -1 : 1));
+            chosen.forEach((role, column) ->
+                    signs.put(role, lateral.toCourse(column, role).orElseThrow().slope() < 0.0 ? -1 : 1));
             return signs;
         }
         Quantity anchor = anchorOf(chosen);
@@ -49,9 +49,11 @@ final class LateralSigns {
                             + " the rate of turn).",
                     Math.abs(wheels.get().correlation()));
         } else {
-            search.remark("There is no position: left cannot be told from right, only that the columns agree with each other."
-                    + " If the map of the circuit comes out mirrored, turn the signs of %s; nothing else changes.",
-                    String.join(", ", chosen.values().stream().map(search::header).toList()));
+            search.remark(
+                    "There is no position: left cannot be told from right, only that the columns agree with each other."
+                            + " If the map of the circuit comes out mirrored, turn the signs of %s; nothing else changes.",
+                    String.join(
+                            ", ", chosen.values().stream().map(search::header).toList()));
         }
         return signs;
     }

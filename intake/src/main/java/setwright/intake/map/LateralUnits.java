@@ -17,6 +17,7 @@ final class LateralUnits {
     private static final double SIZE_TOLERANCE = 0.4;
     /** Hand wheel over road wheel, quickest and slowest racks (common practice: 8 to 25), and understeer on top. */
     private static final double MOST_HAND_RATIO = 40.0;
+
     private static final double TYPICAL_HAND_RATIO = 14.0;
     private static final double MOST_ROAD_RATIO = 3.0;
     private static final double TYPICAL_ROAD_RATIO = 1.15;
@@ -25,7 +26,8 @@ final class LateralUnits {
     /** Largest yaw rate of a car that is not spinning, rad/s; the same figure in deg/s is a slow corner. */
     private static final double FASTEST_YAW_RADPS = 3.5;
 
-    private static final List<Unit> ANGLES = List.of(Units.get(Dimension.ANGLE, "rad"), Units.get(Dimension.ANGLE, "deg"));
+    private static final List<Unit> ANGLES =
+            List.of(Units.get(Dimension.ANGLE, "rad"), Units.get(Dimension.ANGLE, "deg"));
     private static final List<Unit> RATES =
             List.of(Units.get(Dimension.ANGULAR_RATE, "rad/s"), Units.get(Dimension.ANGULAR_RATE, "deg/s"));
     private static final List<Unit> ACCELERATIONS =
@@ -122,7 +124,8 @@ final class LateralUnits {
         Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
         for (Map.Entry<Quantity, Integer> choice : chosen.entrySet()) {
             Quantity role = choice.getKey();
-            double slope = lateral.toCourse(choice.getValue(), role).orElseThrow().slope();
+            double slope =
+                    lateral.toCourse(choice.getValue(), role).orElseThrow().slope();
             readings(search, role).stream()
                     .min(Comparator.comparingDouble(r -> cost(search, choice.getValue(), r, r.misfit(slope))))
                     .ifPresent(reading -> readings.put(role, reading));
@@ -143,12 +146,15 @@ final class LateralUnits {
             for (int i = 0; i < roles.size(); i++) {
                 Quantity role = roles.get(i);
                 Reading reading = Search.at(readings, role);
-                cost += cost(search, Search.at(chosen, role), reading, 0.0) + sizeCost(search, Search.at(chosen, role), role, reading);
+                cost += cost(search, Search.at(chosen, role), reading, 0.0)
+                        + sizeCost(search, Search.at(chosen, role), role, reading);
                 for (int j = 0; j < i; j++) {
                     Reading other = Search.at(readings, roles.get(j));
-                    double slope = lateral.relation(Search.at(chosen, roles.get(j)), roles.get(j), Search.at(chosen, role), role)
+                    double slope = lateral.relation(
+                                    Search.at(chosen, roles.get(j)), roles.get(j), Search.at(chosen, role), role)
                             .slope();
-                    double misfit = reading.misfit(slope * other.expected() / other.unit().factor());
+                    double misfit = reading.misfit(
+                            slope * other.expected() / other.unit().factor());
                     double tolerance = reading.tolerance() + other.tolerance();
                     cost += (misfit / tolerance) * (misfit / tolerance);
                 }
@@ -194,7 +200,8 @@ final class LateralUnits {
 
     private static double sizeCost(Search search, int column, Quantity role, Reading reading) {
         double size = Math.max(
-                        Math.abs(search.signals.quantile(column, 0.001)), Math.abs(search.signals.quantile(column, 0.999)))
+                        Math.abs(search.signals.quantile(column, 0.001)),
+                        Math.abs(search.signals.quantile(column, 0.999)))
                 * reading.unit().factor();
         return switch (role) {
             case YAW_RATE -> size > FASTEST_YAW_RADPS || size < 0.05 ? 4.0 : 0.0;

@@ -9,6 +9,10 @@ final class MapCheck {
     private MapCheck() {}
 
     static Proposal check(Table table, ChannelMap map, Optional<CarSheet> car) {
-        return new Proposal(map, MapProposer.conclude(MapProposer.search(table, car, Optional.of(map))).reasons(), java.util.List.of());
+        return new Proposal(
+                map,
+                MapProposer.conclude(MapProposer.search(table, car, Optional.of(map)))
+                        .reasons(),
+                java.util.List.of());
     }
 }

@@ -73,8 +73,7 @@ public final class MapProposer {
             String words = found.wordScore() > 0.0
                     ? Search.text("its header reads like %s", item.getKey().words())
                     : "its header says nothing";
-            reasons.add(new Proposal.Reason(
-                    item.getKey(), found.entry(), confidence(found), words, found.physics()));
+            reasons.add(new Proposal.Reason(item.getKey(), found.entry(), confidence(found), words, found.physics()));
         }
         List<String> remarks = new ArrayList<>(search.remarks);
         List<String> unused = new ArrayList<>();

@@ -70,7 +70,8 @@ final class PedalSearch {
         String physics = Search.text(
                 "it reaches %.4g and correlates %.2f with the rate of change of the speed", high, effect * acts);
         if (inverted) {
-            search.remark("Column '%s' counts down when the pedal goes down; it is turned over.", search.header(column));
+            search.remark(
+                    "Column '%s' counts down when the pedal goes down; it is turned over.", search.header(column));
         }
         search.accept(
                 pedal,
@@ -83,7 +84,8 @@ final class PedalSearch {
     }
 
     private static Unit unit(Search search, Quantity pedal, int column, double high) {
-        Optional<Unit> declared = search.givenEntry(pedal).map(MapEntry::unit).or(() -> search.declaredUnit(column, pedal));
+        Optional<Unit> declared =
+                search.givenEntry(pedal).map(MapEntry::unit).or(() -> search.declaredUnit(column, pedal));
         Unit byRange = byRange(search, pedal, high);
         if (declared.isEmpty()) {
             if (pedal == Quantity.BRAKE && byRange.dimension() == Dimension.PRESSURE) {

@@ -17,7 +17,8 @@ final class PlaceSearch {
 
     static void run(Search search) {
         Optional<Candidate> latitude = search.named(Quantity.LATITUDE).stream().findFirst();
-        Optional<Candidate> longitude = search.named(Quantity.LONGITUDE).stream().findFirst();
+        Optional<Candidate> longitude =
+                search.named(Quantity.LONGITUDE).stream().findFirst();
         if (latitude.isPresent() && longitude.isPresent()) {
             geographic(search, latitude.get().column(), longitude.get().column());
         }
@@ -35,16 +36,14 @@ final class PlaceSearch {
         Optional<Unit> given = search.givenEntry(Quantity.LATITUDE).map(MapEntry::unit);
         Unit degree = Units.get(Dimension.ANGLE, "deg");
         Unit radian = Units.get(Dimension.ANGLE, "rad");
-        // A circuit spans kilometres, 0.01 to 0.1 degrees; the same figures in radians would span hundreds of kilometres.
+        // A circuit spans kilometres, 0.01 to 0.1 degrees; the same figures in radians would span hundreds of
+        // kilometres.
         Unit unit = given.or(() -> search.declaredUnit(latitude, Quantity.LATITUDE))
                 .orElse(most > Math.PI / 2.0 || span > 2.0e-3 ? degree : radian);
         if (most * unit.factor() > Math.PI / 2.0) {
             search.remark(
                     "Columns '%s' and '%s' are not used as latitude and longitude: %.4g %s is beyond a pole.",
-                    search.header(latitude),
-                    search.header(longitude),
-                    most,
-                    unit);
+                    search.header(latitude), search.header(longitude), most, unit);
             return;
         }
         double middle = Robust.median(signals.raw(latitude)) * unit.factor();
@@ -52,8 +51,7 @@ final class PlaceSearch {
         double[] east = Signals.scaled(signals.column(longitude), scale * Math.cos(middle));
         double[] north = Signals.scaled(signals.column(latitude), scale);
         path(search, east, north);
-        String physics = Search.text(
-                "it spans %.0f m", span * scale);
+        String physics = Search.text("it spans %.0f m", span * scale);
         search.accept(Quantity.LATITUDE, latitude, unit, 1, 0.0, Standing.SILENT, physics);
         double width = signals.quantile(longitude, 0.99) - signals.quantile(longitude, 0.01);
         search.accept(

@@ -27,7 +27,8 @@ final class PullSearch {
                     Relation.between(search.speedRise, search.signals.column(candidate.column()), Signals.STEP_S);
             double least = candidate.wordScore() > 0.0 ? NAMED_CORRELATION : NAMELESS_CORRELATION;
             double score = relation.strength() + 2.0 * candidate.wordScore();
-            if (Math.abs(relation.correlation()) >= least && (best.isEmpty() || score > best.get().score())) {
+            if (Math.abs(relation.correlation()) >= least
+                    && (best.isEmpty() || score > best.get().score())) {
                 best = Optional.of(new Choice(candidate, relation, score));
             }
         }
@@ -41,17 +42,13 @@ final class PullSearch {
     private static void accept(Search search, Choice choice) {
         Relation relation = choice.relation();
         Unit unit = nearest(Math.abs(relation.slope()), Units.of(Dimension.ACCELERATION));
-        Optional<Unit> declared =
-                search.declaredUnit(choice.candidate().column(), Quantity.LONGITUDINAL_ACCELERATION);
+        Optional<Unit> declared = search.declaredUnit(choice.candidate().column(), Quantity.LONGITUDINAL_ACCELERATION);
         double ratio = Math.abs(relation.slope()) * unit.factor();
         boolean fits = Math.abs(Math.log(ratio)) < 0.4;
         Unit used = fits ? unit : declared.orElse(unit);
         String physics = Search.text(
                 "in %s it is %.2f times the rate of change of the speed (correlation %.2f, lag %.2f s)",
-                used,
-                relation.slope() * used.factor(),
-                Math.abs(relation.correlation()),
-                relation.lagS());
+                used, relation.slope() * used.factor(), Math.abs(relation.correlation()), relation.lagS());
         search.accept(
                 Quantity.LONGITUDINAL_ACCELERATION,
                 choice.candidate().column(),
@@ -60,13 +57,15 @@ final class PullSearch {
                 0.0,
                 fits ? Standing.CONFIRMED : Standing.SILENT,
                 physics);
-        declared.filter(unitInHeader -> !unitInHeader.equals(used)).ifPresent(unitInHeader -> search.remark(
-                "The header of '%s' says %s, but the data are in %s: %s.",
-                search.header(choice.candidate().column()), unitInHeader, used, physics));
+        declared.filter(unitInHeader -> !unitInHeader.equals(used))
+                .ifPresent(unitInHeader -> search.remark(
+                        "The header of '%s' says %s, but the data are in %s: %s.",
+                        search.header(choice.candidate().column()), unitInHeader, used, physics));
     }
 
     private static void silent(Search search, Candidate candidate) {
-        Relation relation = Relation.between(search.speedRise, search.signals.column(candidate.column()), Signals.STEP_S);
+        Relation relation =
+                Relation.between(search.speedRise, search.signals.column(candidate.column()), Signals.STEP_S);
         search.remark(
                 "Column '%s' is named like a longitudinal acceleration but does not follow the change of speed"
                         + " (correlation %.2f); it is not used.",

@@ -39,7 +39,9 @@ final class RestSearch {
     private static void whole(Search search, Quantity quantity, Predicate<double[]> plausible) {
         for (Candidate candidate : search.named(quantity)) {
             double[] values = Robust.finite(search.signals.raw(candidate.column()));
-            long off = Arrays.stream(values).filter(value -> value != Math.rint(value)).count();
+            long off = Arrays.stream(values)
+                    .filter(value -> value != Math.rint(value))
+                    .count();
             if (off == 0 && plausible.test(values)) {
                 search.accept(
                         quantity,
@@ -50,8 +52,7 @@ final class RestSearch {
                         Standing.SILENT,
                         Search.text(
                                 "whole numbers from %.0f to %.0f",
-                                Robust.quantile(values, 0.0),
-                                Robust.quantile(values, 1.0)));
+                                Robust.quantile(values, 0.0), Robust.quantile(values, 1.0)));
                 return;
             }
             search.remark(

@@ -56,9 +56,11 @@ final class SpeedSearch {
         Unit unit = choice.best().unit();
         List<String> witnesses = choice.best().witnesses();
         boolean certain = choice.lead() >= CLEAR_LEAD && !witnesses.isEmpty();
-        search.declaredUnit(column, Quantity.SPEED).filter(declared -> !declared.equals(unit)).ifPresent(declared -> search.remark(
-                "The header of '%s' says %s, but the data are in %s: %s.",
-                search.header(column), declared, unit, String.join("; ", witnesses)));
+        search.declaredUnit(column, Quantity.SPEED)
+                .filter(declared -> !declared.equals(unit))
+                .ifPresent(declared -> search.remark(
+                        "The header of '%s' says %s, but the data are in %s: %s.",
+                        search.header(column), declared, unit, String.join("; ", witnesses)));
         if (choice.lead() < 1.0 && search.declaredUnit(column, Quantity.SPEED).isEmpty() && !search.isGiven()) {
             search.remark(
                     "The unit of '%s' could not be told for certain; %s is taken. Say it in the channel map if that is wrong.",
@@ -150,10 +152,7 @@ final class SpeedSearch {
                 double slope = Math.abs(turn.get().slope()) / factor;
                 double degree = 180.0 / Math.PI;
                 double ratio = nearestToOne(
-                        slope,
-                        slope * Units.STANDARD_GRAVITY,
-                        slope * degree,
-                        slope * degree * Units.STANDARD_GRAVITY);
+                        slope, slope * Units.STANDARD_GRAVITY, slope * degree, slope * degree * Units.STANDARD_GRAVITY);
                 score += agreement(ratio, SENSOR_SIGMA);
                 witnesses.add(Search.text(
                         "the lateral acceleration is %.2f times speed times yaw rate (correlation %.2f)",

@@ -89,7 +89,7 @@ final class TimeColumn {
         for (int i = 0; i < raw.length; i++) {
             seconds[i] = raw[i] * unit.factor();
         }
-        String physics = Search.text("it never falls and steps by %.4g %s (%.4g rows a second)", step, unit, rate);
+        String physics = Search.text("it never falls and steps by %.4g %s", step, unit);
         return new TimeColumn(best, unit, spread(seconds), physics);
     }
 
@@ -150,7 +150,8 @@ final class TimeColumn {
                         .value(Double.toString(values[i]))
                         .expected("a time not before " + latest + ", which an earlier line says")
                         .found(Double.toString(values[i]))
-                        .advice("Cut the file there: it seems to hold more than one recording, or its rows are out of order.")
+                        .advice(
+                                "Cut the file there: it seems to hold more than one recording, or its rows are out of order.")
                         .problem();
             }
             latest = Double.isNaN(values[i]) ? latest : values[i];
@@ -211,6 +212,7 @@ final class TimeColumn {
     }
 
     private static String headers(Table table) {
-        return String.join(", ", table.columns().stream().map(TableColumn::header).toList());
+        return String.join(
+                ", ", table.columns().stream().map(TableColumn::header).toList());
     }
 }

@@ -75,8 +75,7 @@ public final class Units {
         add(Dimension.PRESSURE, "mbar", 1.0e2, "mbar hpa");
         add(Dimension.PRESSURE, "psi", 6894.757, "psi psig lbf/in2");
         ALL.add(remember(new Unit("K", Dimension.TEMPERATURE, 1.0, 0.0), "k kelvin"));
-        ALL.add(remember(
-                new Unit("degC", Dimension.TEMPERATURE, 1.0, 273.15), "degc c °c ºc celsius deg centigrade"));
+        ALL.add(remember(new Unit("degC", Dimension.TEMPERATURE, 1.0, 273.15), "degc c °c ºc celsius deg centigrade"));
         ALL.add(remember(
                 new Unit("degF", Dimension.TEMPERATURE, 5.0 / 9.0, 273.15 - 32.0 * 5.0 / 9.0),
                 "degf f °f ºf fahrenheit"));

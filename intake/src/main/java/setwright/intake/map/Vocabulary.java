@@ -20,29 +20,75 @@ import setwright.core.recording.Quantity;
 final class Vocabulary {
     private static final String ACC = "acc/accel/acceleration/a/g/accelerometer/beschleunigung";
     private static final String NOT_ACC = " !yaw !angular !roll !pitch !pedal !wheel !gyro !throttle !position !pos";
-    private static final String STATES = " !rate !speed !velocity !torque !force !temp !temperature !target !error !demand";
+    private static final String STATES =
+            " !rate !speed !velocity !torque !force !temp !temperature !target !error !demand";
 
     private static final List<Rule> RULES = new ArrayList<>();
     private static final Set<String> DICTIONARY = new HashSet<>();
 
     /** Words of things that are recorded but not used; physics alone never claims such a column. */
     private static final Set<String> OTHER = Set.of(
-            "heading", "course", "bank", "banking", "roll", "pitch", "slip", "sideslip", "beta", "oil", "water", "coolant",
-            "temp", "temperature", "voltage", "volt", "battery", "torque", "force", "load", "clutch", "target", "error",
-            "altitude", "height", "elevation", "hdop", "satellites", "lambda", "exhaust", "turbo", "boost", "wind", "humidity",
-            "vy", "vz", "flow", "current", "strain");
+            "heading",
+            "course",
+            "bank",
+            "banking",
+            "roll",
+            "pitch",
+            "slip",
+            "sideslip",
+            "beta",
+            "oil",
+            "water",
+            "coolant",
+            "temp",
+            "temperature",
+            "voltage",
+            "volt",
+            "battery",
+            "torque",
+            "force",
+            "load",
+            "clutch",
+            "target",
+            "error",
+            "altitude",
+            "height",
+            "elevation",
+            "hdop",
+            "satellites",
+            "lambda",
+            "exhaust",
+            "turbo",
+            "boost",
+            "wind",
+            "humidity",
+            "vy",
+            "vz",
+            "flow",
+            "current",
+            "strain");
 
     static {
-        rule(Quantity.TIME, 1.0, "time/timestamp/zeit/temps/tiempo/elapsed" + " !lap !sector !best !delta !split !gap !last");
+        rule(
+                Quantity.TIME,
+                1.0,
+                "time/timestamp/zeit/temps/tiempo/elapsed" + " !lap !sector !best !delta !split !gap !last");
         rule(Quantity.TIME, 0.9, "t !temp");
-        String notGround = " !wheel !engine !yaw !angular !wind !lateral !y !vertical !z !front !rear !limit !target !pedal"
-                + " !steer !steering !roll !pitch !turbo !fan !motor !damper !fl !fr !rl !rr";
-        rule(Quantity.SPEED, 1.0, "speed/velocity/vel/spd/geschwindigkeit/vitesse/velocita ground/vehicle/car/gps" + notGround);
+        String notGround =
+                " !wheel !engine !yaw !angular !wind !lateral !y !vertical !z !front !rear !limit !target !pedal"
+                        + " !steer !steering !roll !pitch !turbo !fan !motor !damper !fl !fr !rl !rr";
+        rule(
+                Quantity.SPEED,
+                1.0,
+                "speed/velocity/vel/spd/geschwindigkeit/vitesse/velocita ground/vehicle/car/gps" + notGround);
         rule(Quantity.SPEED, 1.0, "speed/velocity/vel/spd/geschwindigkeit/vitesse/velocita" + notGround);
         rule(Quantity.SPEED, 0.95, "vx");
         rule(Quantity.SPEED, 0.9, "v !y !z !lat !lateral !battery !wheel !fl !fr !rl !rr");
         String steer = "steer/steering/steered/lenkwinkel/lenkung/volant/handwheel/sterzo";
-        rule(Quantity.STEERING_WHEEL_ANGLE, 1.0, steer + " wheel/hand/handwheel angle/position/pos" + STATES + " !road !tyre !tire");
+        rule(
+                Quantity.STEERING_WHEEL_ANGLE,
+                1.0,
+                steer + " wheel/hand/handwheel angle/position/pos" + STATES + " !road !tyre !tire");
         rule(Quantity.STEERING_WHEEL_ANGLE, 1.0, steer + STATES + " !road !tyre !tire !front");
         rule(Quantity.STEERING_WHEEL_ANGLE, 0.95, "hand wheel" + STATES);
         rule(Quantity.STEERING_WHEEL_ANGLE, 0.95, "swa");
@@ -58,7 +104,10 @@ final class Vocabulary {
         rule(Quantity.ENGINE_SPEED, 1.0, "engine/motor speed/rpm/revs/rev/revolutions");
         rule(Quantity.ENGINE_SPEED, 0.95, "engine/motor @ANGULAR_RATE !temp !torque");
         rule(Quantity.ENGINE_SPEED, 0.9, "rpm/revs/drehzahl !wheel !turbo !fl !fr !rl !rr !front !rear");
-        rule(Quantity.LONGITUDINAL_ACCELERATION, 1.0, ACC + " long/longitudinal/lon/x/inline/laengs/longitudinale" + NOT_ACC);
+        rule(
+                Quantity.LONGITUDINAL_ACCELERATION,
+                1.0,
+                ACC + " long/longitudinal/lon/x/inline/laengs/longitudinale" + NOT_ACC);
         rule(Quantity.LONGITUDINAL_ACCELERATION, 1.0, "ax/along");
         rule(Quantity.LONGITUDINAL_ACCELERATION, 0.9, "long/longitudinal/lon @ACCELERATION");
         rule(Quantity.LATERAL_ACCELERATION, 1.0, ACC + " lat/lateral/y/side/quer/laterale" + NOT_ACC);
@@ -106,7 +155,10 @@ final class Vocabulary {
         corners("SUSPENSION", 1.0, "susp/suspension/damper/dampers/shock/strut/spring/federweg" + notTravel);
         corners("TYRE_TEMPERATURE", 1.0, "tyre/tire/reifen/pneu temp/temperature/temperatur !pressure !inflation");
         corners("TYRE_TEMPERATURE", 0.9, "tyre/tire @TEMPERATURE !pressure");
-        rule(Quantity.FUEL_MASS, 1.0, "fuel !rate !flow !used !consumption !pressure !temp !temperature !per !cut !map !mix");
+        rule(
+                Quantity.FUEL_MASS,
+                1.0,
+                "fuel !rate !flow !used !consumption !pressure !temp !temperature !per !cut !map !mix");
     }
 
     private record Rule(
@@ -138,11 +190,14 @@ final class Vocabulary {
 
         boolean isIn(Set<String> words) {
             String[] sides = name().toLowerCase(java.util.Locale.ROOT).split("_", -1);
-            return words.contains(usual) || words.contains(other) || (words.contains(sides[0]) && words.contains(sides[1]));
+            return words.contains(usual)
+                    || words.contains(other)
+                    || (words.contains(sides[0]) && words.contains(sides[1]));
         }
 
         boolean explains(String word) {
-            return isWrittenAs(word) || name().toLowerCase(java.util.Locale.ROOT).contains(word);
+            return isWrittenAs(word)
+                    || name().toLowerCase(java.util.Locale.ROOT).contains(word);
         }
     }
 
@@ -208,7 +263,8 @@ final class Vocabulary {
         boolean unitFits = header.unitFor(rule.quantity()).isPresent();
         if (rule.unit().isPresent()) {
             Dimension wanted = rule.unit().get();
-            if (header.unitSpellings().stream().noneMatch(text -> Units.spelled(text, wanted).isPresent())) {
+            if (header.unitSpellings().stream()
+                    .noneMatch(text -> Units.spelled(text, wanted).isPresent())) {
                 return 0.0;
             }
         }

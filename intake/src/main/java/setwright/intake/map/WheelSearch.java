@@ -44,7 +44,8 @@ final class WheelSearch {
         Optional<Unit> declared =
                 search.givenEntry(wheel).map(MapEntry::unit).or(() -> search.declaredUnit(column, wheel));
         Unit best = declared.orElse(Units.get(Dimension.SPEED, "m/s"));
-        double least = declared.map(unit -> misfit(relation.slope(), unit, radius)).orElse(Double.POSITIVE_INFINITY);
+        double least =
+                declared.map(unit -> misfit(relation.slope(), unit, radius)).orElse(Double.POSITIVE_INFINITY);
         // The header is believed unless it is off by more than slip and tyre growth explain.
         if (least > 1.0) {
             List<Unit> units = new ArrayList<>(Units.of(Dimension.SPEED));

@@ -143,7 +143,9 @@ public final class InputProblem extends RuntimeException {
                 text.append(", found ").append(what);
             }
             text.append('.');
-            return advice.isEmpty() ? text.toString() : text.append(' ').append(advice).toString();
+            return advice.isEmpty()
+                    ? text.toString()
+                    : text.append(' ').append(advice).toString();
         }
 
         private static String shorten(String text) {

@@ -43,7 +43,10 @@ public final class YamlFile {
         String name = String.valueOf(file.getFileName());
         try {
             if (Files.isDirectory(file)) {
-                throw InputProblem.in(name).expected("a YAML file").found("a folder").problem();
+                throw InputProblem.in(name)
+                        .expected("a YAML file")
+                        .found("a folder")
+                        .problem();
             }
             if (Files.size(file) > LARGEST_BYTES) {
                 throw InputProblem.in(name)
