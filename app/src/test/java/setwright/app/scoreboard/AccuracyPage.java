@@ -21,7 +21,7 @@ final class AccuracyPage {
             right on a real car.
 
             What counts as right: kinds of laps by overlap in time; a column with its quantity, unit and direction; a zero or bias
-            that moves the balance angle by less than a twentieth of one setup step; a corner with its number, direction and an
+            whose error moves the balance angle by less than 0.02 degrees; a corner with its number, direction and an
             apex within 15 m; a top problem whose balance, phase and speed class are all accepted by the truth. Cases marked weak
             and the verdicts on stints of a back-to-back test are not counted. Any finding on a balanced car is a false alarm, and
             so is a setup change called for where the car is not at fault.

@@ -125,9 +125,9 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {level, slope},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double slow = fit.coefficients()[0];
-        double change = fit.coefficients()[1];
-        double doubt = Math.hypot(fit.standardErrors()[1], CONTRAST_DOUBT_RAD);
+        double slow = fit.coefficient(0);
+        double change = fit.coefficient(1);
+        double doubt = Math.hypot(fit.standardError(1), CONTRAST_DOUBT_RAD);
         Effect effect = Effect.of(change, doubt);
         boolean fast = Math.abs(slow + change) >= Math.abs(slow);
         BalanceSign sign = (change > 0.0) == fast ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
@@ -159,8 +159,8 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {points.stream().mapToDouble(Point::shape).toArray()},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double level = fit.coefficients()[0];
-        double doubt = Math.hypot(fit.standardErrors()[0], LEVEL_DOUBT_RAD);
+        double level = fit.coefficient(0);
+        double doubt = Math.hypot(fit.standardError(0), LEVEL_DOUBT_RAD);
         double direction = Math.signum(level);
         List<Point> shown = points.stream()
                 .filter(point -> direction * point.excess() > LEAST_EFFECT_RAD)
