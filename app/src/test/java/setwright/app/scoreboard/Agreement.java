@@ -50,6 +50,6 @@ record Agreement(int count, double correlation, double offset, double rms) {
     }
 
     static String figure(double value) {
-        return Double.isNaN(value) ? "-" : String.format(Locale.ROOT, "%.2f", value);
+        return Double.isNaN(value) ? "-" : String.format(Locale.ROOT, "%.2f", Math.round(100.0 * value) / 100.0);
     }
 }

@@ -100,7 +100,7 @@ final class ProblemRule implements Rule {
                 .count();
         return List.of(
                 Row.counted(
-                        "  corners",
+                        "  affected corners",
                         Words.numbers(label.affectedCorners()),
                         Words.numbers(named),
                         Measure.CORNERS_NAMED,
