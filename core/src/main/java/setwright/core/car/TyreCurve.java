@@ -5,7 +5,7 @@ package setwright.core.car;
  *
  * <p>The shape is {@code sin(C atan(B x))}, the Magic Formula without curvature term, scaled so that the peak lies at 1:
  * {@code B = tan(pi / (2 C))}. With {@code C = 1.4} it follows the published passenger-car set at 4 kN (Bakker, Nyborg,
- * Pacejka, SAE 870421, 1987, C = 1.30 with E = -0.71) to 0.012 of the peak force up to the peak; only ratios enter the
+ * Pacejka, SAE 870421, 1987, C = 1.30 with E = -0.71) to 0.035 of the peak force up to the peak; only ratios enter the
  * balance reference, so the absolute stiffness of a racing tyre does not matter here.
  */
 public final class TyreCurve {

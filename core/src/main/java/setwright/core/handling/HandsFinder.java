@@ -14,6 +14,9 @@ final class HandsFinder {
     private static final double SHORTEST_HOLD_S = 0.15;
     private static final double LONGEST_HOLD_S = 0.6;
     private static final double WIND_ON_S = 0.25;
+    /** A path that tightens by less than this share does not follow the hands; speed noise alone makes as much. */
+    private static final double TIGHTENS = 0.02;
+
     /** A correction goes against the corner while it still pulls by this share of its own most. */
     private static final double STILL_CORNERING = 0.4;
 
@@ -97,7 +100,7 @@ final class HandsFinder {
         int k = marks.turnIn();
         while (k + span < marks.steerStraight()) {
             double more = pass.steer()[k + span] - pass.steer()[k];
-            boolean follows = pass.curvature(k + span) > pass.curvature(k);
+            boolean follows = pass.curvature(k + span) > (1.0 + TIGHTENS) * pass.curvature(k);
             if (more > LEAST_SHARE * most && !follows && pass.inward()[k] > 0.6 * strongest) {
                 int end = k + span;
                 while (end + 1 < marks.steerStraight() && pass.steer()[end + 1] > pass.steer()[end]) {
