@@ -34,7 +34,18 @@ final class Alignment {
     private static final List<Quantity> PLACE =
             List.of(Quantity.POSITION_X, Quantity.POSITION_Y, Quantity.LATITUDE, Quantity.LONGITUDE);
 
+    /** A jump of a position or a dropped sample stands out from the hardest percent of driving by more than this. */
+    private static final double JUMP = 1.5;
+
     private Alignment() {}
+
+    private static double[] withoutJumps(double[] signal) {
+        double[] size = Arrays.stream(signal).map(Math::abs).toArray();
+        double most = JUMP * Robust.quantile(size, 0.99);
+        return Arrays.stream(signal)
+                .map(value -> Math.abs(value) <= most ? value : Double.NaN)
+                .toArray();
+    }
 
     /** One witness of a motion, and the channels that move with it. */
     private static final class Member {
@@ -48,7 +59,7 @@ final class Alignment {
         Member(String words, List<Quantity> channels, double[] signal, boolean mayBeDropped) {
             this.words = words;
             this.channels = channels;
-            this.signal = signal;
+            this.signal = withoutJumps(signal);
             this.mayBeDropped = mayBeDropped;
             this.mayBeCompared =
                     !channels.contains(Quantity.STEERING_WHEEL_ANGLE) && !channels.contains(Quantity.ROAD_WHEEL_ANGLE);

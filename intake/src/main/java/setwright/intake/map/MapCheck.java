@@ -54,11 +54,13 @@ final class MapCheck {
         refuseUnknownColumns(table, map);
         MapCheck check = new MapCheck(table, map, car);
         List<String> remarks = new ArrayList<>();
+        map.entries().forEach(check::refuseSwapped);
         for (Quantity quantity : map.entries().keySet()) {
             if (TESTED.contains(quantity)) {
                 check.test(quantity, Search.at(map.entries(), quantity)).ifPresent(remarks::add);
             }
         }
+        map.entries().forEach(check::refuseLost);
         check.testTurning();
         return check.conclude(remarks);
     }
@@ -118,17 +120,34 @@ final class MapCheck {
         return Optional.empty();
     }
 
+    /** Two columns that each do what the map says of another. */
+    private void refuseSwapped(Quantity quantity, MapEntry entry) {
+        Optional<Found> right = free.get(quantity)
+                .filter(f -> f.standing() == Standing.CONFIRMED
+                        && !f.entry().column().equals(entry.column()));
+        boolean isAnother = free.found.entrySet().stream()
+                .filter(item -> item.getKey() != quantity && TESTED.contains(item.getKey()))
+                .filter(item -> item.getValue().standing() == Standing.CONFIRMED)
+                .anyMatch(item -> item.getValue().entry().column().equals(entry.column()));
+        if (TESTED.contains(quantity) && right.isPresent() && isAnother) {
+            throw otherFits(quantity, entry, right.get());
+        }
+    }
+
+    private InputProblem otherFits(Quantity quantity, MapEntry entry, Found other) {
+        return problem(quantity, entry)
+                .found("data that do not behave like it, while '"
+                        + other.entry().column() + "' does: " + other.physics())
+                .advice("Are two columns of the map swapped?")
+                .problem();
+    }
+
     private void refuseWhereAnotherFits(Quantity quantity, MapEntry entry) {
         Optional<Found> other = free.get(quantity)
                 .filter(f -> f.standing() == Standing.CONFIRMED
                         && !f.entry().column().equals(entry.column()));
         if (other.isPresent()) {
-            throw problem(quantity, entry)
-                    .found("data that do not behave like it, while '"
-                            + other.get().entry().column() + "' does: "
-                            + other.get().physics())
-                    .advice("Are two columns of the map swapped?")
-                    .problem();
+            throw otherFits(quantity, entry, other.get());
         }
         Optional<Map.Entry<Quantity, Found>> instead = free.found.entrySet().stream()
                 .filter(item -> item.getKey() != quantity && TESTED.contains(item.getKey()))
@@ -142,8 +161,12 @@ final class MapCheck {
                     .advice("Correct the map.")
                     .problem();
         }
-        boolean gone = LATERAL.contains(quantity) || quantity == Quantity.LONGITUDINAL_ACCELERATION;
-        if (gone && tested.get(quantity).isEmpty()) {
+    }
+
+    /** A channel of the car's motion that follows nothing at all is not what the map says. */
+    private void refuseLost(Quantity quantity, MapEntry entry) {
+        boolean motion = LATERAL.contains(quantity) || quantity == Quantity.LONGITUDINAL_ACCELERATION;
+        if (motion && tested.get(quantity).isEmpty()) {
             throw problem(quantity, entry)
                     .found("data that follow neither the path nor the other columns of the map")
                     .advice("Take it out of the map, or name the right column.")

@@ -114,9 +114,11 @@ final class TimeColumn {
             return false;
         }
         double[] steps = steps(values);
+        if (java.util.Arrays.stream(steps).anyMatch(step -> step < 0.0)) {
+            return false;
+        }
         double median = Robust.median(steps);
-        boolean falls = java.util.Arrays.stream(steps).anyMatch(step -> step < 0.0);
-        return !falls && median > 0.0 && Robust.scaledMad(steps) <= STEADY * median && !isRowNumber(column, steps);
+        return median > 0.0 && Robust.scaledMad(steps) <= STEADY * median && !isRowNumber(column, steps);
     }
 
     /** A column that counts rows says nothing about seconds, unless its words do. */
