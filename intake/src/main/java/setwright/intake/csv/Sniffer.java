@@ -40,7 +40,7 @@ final class Sniffer {
         }
         Shape best = bestShape(lines, filled);
         if (best.numericLines() == 0) {
-            throw noNumbers(file, lines, filled, best);
+            throw noNumbers(file, lines, filled);
         }
         int first = best.firstNumeric();
         if (first == 0) {
@@ -105,12 +105,12 @@ final class Sniffer {
                 words++;
             }
         }
-        return numbers >= 2 && numbers > words;
+        return words == 0 ? numbers >= 1 : numbers >= 2 && numbers > words;
     }
 
-    private static InputProblem noNumbers(String file, List<String> lines, List<Integer> filled, Shape best) {
-        boolean headerOnly = filled.size() == 1 && best.columns() < 2 && bestSplit(lines.get(filled.get(0))) >= 2;
-        if (headerOnly) {
+    private static InputProblem noNumbers(String file, List<String> lines, List<Integer> filled) {
+        // Names, and perhaps their units, but nothing under them.
+        if (filled.size() <= 2 && bestSplit(lines.get(filled.get(0))) >= 2) {
             return InputProblem.in(file)
                     .row(filled.get(0) + 1L)
                     .expected("rows of numbers under the header")

@@ -121,9 +121,7 @@ public final class ChannelMapFile {
         allowOnly(file, group, name + ".", List.of("column", "unit", "sign", "offset"));
         String column = scalar(file, group, name, "column").orElseThrow(() -> missing(file, item, name, "column"));
         String symbol = scalar(file, group, name, "unit").orElseGet(() -> defaultUnit(quantity));
-        Unit unit = Units.spelled(symbol).stream()
-                .filter(candidate -> Dimension.fits(quantity, candidate.dimension()))
-                .findFirst()
+        Unit unit = Units.spelled(symbol, quantity)
                 .orElseThrow(() -> InputProblem.in(file)
                         .row(item.keyLine())
                         .column(name + ".unit")

@@ -50,7 +50,6 @@ public enum Dimension {
         Dimension own = of(quantity);
         boolean wheelRotation = unit == ANGULAR_RATE && own == SPEED && quantity != Quantity.SPEED;
         boolean brakePressure = unit == PRESSURE && quantity == Quantity.BRAKE;
-        boolean heading = unit == SHARE && own == NUMBER;
-        return own == unit || wheelRotation || brakePressure || heading;
+        return own == unit || wheelRotation || brakePressure;
     }
 }

@@ -79,10 +79,9 @@ record HeaderWords(List<String> words, List<String> unitSpellings, boolean expli
     /** Returns the unit that the header names for this quantity. */
     Optional<Unit> unitFor(Quantity quantity) {
         for (String spelling : unitSpellings) {
-            for (Unit unit : Units.spelled(spelling)) {
-                if (Dimension.fits(quantity, unit.dimension())) {
-                    return Optional.of(unit);
-                }
+            Optional<Unit> unit = Units.spelled(spelling, quantity);
+            if (unit.isPresent()) {
+                return unit;
             }
         }
         return Optional.empty();

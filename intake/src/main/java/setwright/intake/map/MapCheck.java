@@ -59,6 +59,7 @@ final class MapCheck {
                 check.test(quantity, Search.at(map.entries(), quantity)).ifPresent(remarks::add);
             }
         }
+        map.entries().forEach(check::refuseLost);
         check.testTurning();
         return check.conclude(remarks);
     }
@@ -142,8 +143,12 @@ final class MapCheck {
                     .advice("Correct the map.")
                     .problem();
         }
-        boolean gone = LATERAL.contains(quantity) || quantity == Quantity.LONGITUDINAL_ACCELERATION;
-        if (gone && tested.get(quantity).isEmpty()) {
+    }
+
+    /** A channel of the car's motion that follows nothing at all is not what the map says. */
+    private void refuseLost(Quantity quantity, MapEntry entry) {
+        boolean motion = LATERAL.contains(quantity) || quantity == Quantity.LONGITUDINAL_ACCELERATION;
+        if (motion && tested.get(quantity).isEmpty()) {
             throw problem(quantity, entry)
                     .found("data that follow neither the path nor the other columns of the map")
                     .advice("Take it out of the map, or name the right column.")

@@ -11,6 +11,7 @@ import setwright.intake.csv.Table;
 import setwright.intake.csv.TableColumn;
 import setwright.intake.map.Search.Found;
 import setwright.intake.map.Search.Standing;
+import setwright.intake.problem.InputProblem;
 
 /**
  * Proposes which column is what, from the words of the headers and from how the columns follow each other.
@@ -20,6 +21,9 @@ import setwright.intake.map.Search.Standing;
  * said so; what neither tells is left out, and said so.
  */
 public final class MapProposer {
+    /** No lap of a circuit is shorter, and the comparisons need some corners, s. */
+    private static final double SHORTEST_S = 20.0;
+
     private MapProposer() {}
 
     /**
@@ -49,6 +53,7 @@ public final class MapProposer {
 
     static Search search(Table table, Optional<CarSheet> car, Optional<ChannelMap> given) {
         TimeColumn time = TimeColumn.find(table, given.flatMap(map -> map.entry(Quantity.TIME)));
+        refuseShort(table, time.timesS());
         Search search = new Search(new Signals(table, time.timesS()), car, given);
         search.accept(Quantity.TIME, time.index(), time.unit(), 1, 0.0, Standing.CONFIRMED, time.physics());
         PlaceSearch.run(search);
@@ -62,6 +67,17 @@ public final class MapProposer {
         }
         RestSearch.run(search);
         return search;
+    }
+
+    private static void refuseShort(Table table, double[] timesS) {
+        double seconds = timesS[timesS.length - 1] - timesS[0];
+        if (seconds < SHORTEST_S) {
+            throw InputProblem.in(table.file())
+                    .expected("rows for at least one lap")
+                    .found(Search.text("%d rows that last %.1f s", timesS.length, seconds))
+                    .advice("Export whole laps.")
+                    .problem();
+        }
     }
 
     static Proposal conclude(Search search) {
@@ -81,6 +97,9 @@ public final class MapProposer {
             boolean used = entries.values().stream().anyMatch(e -> e.column().equals(column.header()));
             if (!used) {
                 unused.add(column.header());
+            }
+            if (!used && search.isConstantAndNamed(column.header())) {
+                remarks.add("Column '" + column.header() + "' never changes.");
             }
         }
         if (!unused.isEmpty()) {

@@ -130,6 +130,13 @@ final class Search {
         return !claimed.contains(column) && !values.isText() && values.finiteCount() > 1 && !signals.isConstant(column);
     }
 
+    /** Tells whether a column is named like something that is used but holds one value only. */
+    boolean isConstantAndNamed(String header) {
+        return signals.indexOf(header)
+                .filter(i -> !scores.get(i).isEmpty() && signals.isConstant(i))
+                .isPresent();
+    }
+
     /** The unit the header names; when a user gave a map it is put to the test and not believed. */
     Optional<Unit> declaredUnit(int column, Quantity quantity) {
         return given.isPresent() ? Optional.empty() : headers.get(column).unitFor(quantity);

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import setwright.core.recording.Quantity;
 
 /**
  * The units that headers and channel maps may name, with the spellings they come in.
@@ -136,5 +137,13 @@ public final class Units {
         return spelled(spelling).stream()
                 .filter(unit -> unit.dimension() == dimension)
                 .findFirst();
+    }
+
+    /** Returns the unit that a spelling means for a quantity, its own dimension first. */
+    public static Optional<Unit> spelled(String spelling, Quantity quantity) {
+        return spelled(spelling, Dimension.of(quantity))
+                .or(() -> spelled(spelling).stream()
+                        .filter(unit -> Dimension.fits(quantity, unit.dimension()))
+                        .findFirst());
     }
 }
