@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
+import setwright.app.story.LapsWords;
 import setwright.app.story.Storyteller;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
@@ -50,14 +52,16 @@ public final class DiagnosisJsonWriter {
                 recording(answer),
                 driving(diagnosis),
                 balance(BalanceTable.of(diagnosis)),
-                java.util.stream.IntStream.range(0, findings.size())
+                IntStream.range(0, findings.size())
                         .mapToObj(i -> finding(i + 1, findings.get(i)))
                         .toList(),
                 List.of(),
                 List.of(),
                 diagnosis.verdict().words(),
                 diagnosis.reason(),
-                Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next(),
+                Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()
+                        .map(step -> step.replace(Figures.KEPT_TOGETHER, ' '))
+                        .toList(),
                 new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()));
     }
 
@@ -69,11 +73,7 @@ public final class DiagnosisJsonWriter {
                 stint.goodLaps().stream().map(Lap::number).toList(),
                 stint.laps().stream()
                         .filter(lap -> !lap.good())
-                        .map(lap -> new DiagnosisJson.Aside(
-                                lap.number(),
-                                lap.why().isBlank()
-                                        ? lap.kind().words()
-                                        : lap.kind().words() + ": " + lap.why()))
+                        .map(lap -> new DiagnosisJson.Aside(lap.number(), LapsWords.reason(lap)))
                         .toList(),
                 stint.laps().stream()
                         .map(lap -> new DiagnosisJson.LapTime(lap.number(), known(lap.timeS())))

@@ -26,9 +26,12 @@ import setwright.core.judgement.Repeatability.AtCorner;
  * @param columns   headings of the measures with the span that a small drawing covers
  * @param rows      in driving order
  */
-public record DrivingView(Story.Link link, List<String> columns, List<CornerRow> rows) {
+public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow> rows) {
     private static final int HEIGHT = 30;
     private static final double MIDDLE = HEIGHT / 2.0;
+
+    /** A measure and the span that its small drawings cover. */
+    public record Column(String name, String span) {}
 
     /**
      * One corner.
@@ -52,11 +55,12 @@ public record DrivingView(Story.Link link, List<String> columns, List<CornerRow>
 
     static DrivingView of(Diagnosis diagnosis, BalanceTable table, Story.Link link, Figures figures) {
         Map<DrivingMeasure, Double> spans = new EnumMap<>(DrivingMeasure.class);
-        List<String> columns = new ArrayList<>();
+        List<Column> columns = new ArrayList<>();
         for (DrivingMeasure measure : DrivingMeasure.values()) {
             double span = span(measure, table);
             spans.put(measure, span);
-            columns.add(measure.measure().words() + ", \u00b1 " + shown(measure, span, figures));
+            columns.add(
+                    new Column(Figures.capital(measure.measure().words()), "\u00b1 " + shown(measure, span, figures)));
         }
         return new DrivingView(
                 link,

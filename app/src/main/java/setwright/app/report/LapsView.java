@@ -6,6 +6,7 @@ import setwright.app.evidence.ChannelNote;
 import setwright.app.plot.Markup;
 import setwright.app.plot.Scale;
 import setwright.app.plot.Svg;
+import setwright.app.story.LapsWords;
 import setwright.app.story.Story;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Lap;
@@ -61,9 +62,7 @@ public record LapsView(
                 figures.lapTime(lap.timeS()),
                 Double.isFinite(best) ? figures.signed(lap.timeS() - best, 2) : "",
                 lap.good(),
-                lap.good()
-                        ? "used"
-                        : lap.why().isBlank() ? lap.kind().words() : lap.kind().words() + ": " + lap.why());
+                lap.good() ? "used" : LapsWords.reason(lap));
     }
 
     private static CalibrationRow calibration(Calibration c, Figures figures) {
@@ -82,19 +81,18 @@ public record LapsView(
             svg.add("line", "class", "grid", "x1", "0", "x2", "100%", "y1", at, "y2", at);
             svg.text(
                     "text",
-                    tick == 0.0 ? "best " + figures.lapTime(best) : "+" + figures.number(tick, 2) + " s",
+                    tick == 0.0 ? "best" : "+" + figures.number(tick, 2) + " s",
                     "class",
-                    "tick",
+                    "tick end",
                     "x",
-                    "2",
+                    "-6",
                     "y",
-                    Svg.number(y.at(tick) - 3.0));
+                    Svg.number(y.at(tick) + 4.0));
         }
         int every = (laps.size() + MOST_LABELS - 1) / MOST_LABELS;
         for (int i = 0; i < laps.size(); i++) {
             Lap lap = laps.get(i);
-            // The left eighth is kept for the figures of the axis.
-            String x = Svg.percent(0.14 + 0.86 * (i + 0.5) / laps.size());
+            String x = Svg.percent((i + 0.5) / laps.size());
             boolean beyond = lap.timeS() - best > top || !(lap.timeS() >= best);
             double place = beyond ? 14.0 : y.at(lap.timeS() - best);
             svg.add("circle", "class", lap.good() ? "dot" : "dot hollow", "cx", x, "cy", Svg.number(place), "r", "5");

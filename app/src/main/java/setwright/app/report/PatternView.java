@@ -2,7 +2,6 @@ package setwright.app.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import setwright.app.plot.Markup;
 import setwright.app.plot.Scale;
 import setwright.app.plot.Svg;
@@ -74,7 +73,7 @@ public record PatternView(Story.Link link, List<Card> cards) {
         String name = FindingWords.name(finding);
         return new Card(
                 rank,
-                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1),
+                Figures.capital(name),
                 slide ? "slide2" : "push2",
                 slide ? "\u2212" : "+",
                 FindingWords.price(finding, figures),

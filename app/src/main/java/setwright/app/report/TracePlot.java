@@ -42,7 +42,7 @@ final class TracePlot {
                 sheet.draw(TraceKind.SPEED, figures.units()::speed, 130, Sheet.PHASE_NAMES)
                         .markup()));
         panels.add(new Panel(
-                "Steering wheel, into the corner +",
+                "Steering wheel (into the corner +)",
                 "deg",
                 sheet.draw(TraceKind.STEERING, Math::toDegrees, 110, Sheet.HANDS)
                         .markup()));
@@ -55,7 +55,7 @@ final class TracePlot {
                 "%",
                 sheet.draw(TraceKind.THROTTLE, v -> 100.0 * v, 64, Sheet.PLAIN).markup()));
         panels.add(new Panel(
-                "Balance: front minus rear slip, understeer +, oversteer \u2212",
+                "Balance, front minus rear slip (understeer +, oversteer \u2212)",
                 "deg",
                 sheet.draw(TraceKind.BALANCE, Math::toDegrees, 150, Sheet.BALANCE)
                         .markup()));
@@ -160,11 +160,11 @@ final class TracePlot {
                                 ? figures.signed(tick, axis.decimals())
                                 : figures.number(tick, axis.decimals()),
                         "class",
-                        "tick",
+                        "tick end",
                         "x",
-                        "3",
+                        "-6",
                         "y",
-                        Svg.number(Math.max(10.0, y.at(tick) - 2.0)));
+                        Svg.number(y.at(tick) + 4.0));
             }
             if (extra == HANDS) {
                 hands(svg, height);

@@ -25,7 +25,7 @@ final class BalanceWords {
 
     static Story.Link tell(BalanceTable table, Figures figures) {
         List<Place> places = places(table).stream()
-                .filter(place -> Math.abs(place.excess().median()) >= 0.5 * table.yardstickRad())
+                .filter(place -> worthSaying(place, table.yardstickRad()))
                 .sorted(Comparator.comparingDouble(
                                 (Place place) -> Math.abs(place.excess().median()))
                         .reversed())
@@ -43,6 +43,12 @@ final class BalanceWords {
                                 + " change (" + figures.degreesSize(0.5 * table.yardstickRad()) + ")."
                         : sentence(places.get(0), figures);
         return new Story.Link("Where does the car not follow the driver?", answer, details);
+    }
+
+    /** One corner alone has to be off by a whole change's worth, or chance would speak. */
+    private static boolean worthSaying(Place place, double yardstickRad) {
+        double size = Math.abs(place.excess().median()) / yardstickRad;
+        return size >= (place.corners().size() > 1 ? 0.5 : 1.0);
     }
 
     private static List<Place> places(BalanceTable table) {

@@ -32,8 +32,8 @@ final class CauseWords {
                 ? "No single input sets it off" + sure + ": it is there while the car corners steadily."
                 : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
         String who = finding.cause() == Finding.Cause.DRIVER
-                ? " The driving makes it, not the car."
-                : " The car makes it: it is there whatever the lap's driving.";
+                ? " The driver makes it, not the car."
+                : " The car makes it, not the driver.";
         return first + who + second(finding, figures);
     }
 

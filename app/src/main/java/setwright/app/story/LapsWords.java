@@ -11,7 +11,7 @@ import setwright.core.judgement.Repeatability;
 import setwright.core.recording.Calibration;
 
 /** Are these laps worth reading? */
-final class LapsWords {
+public final class LapsWords {
     private LapsWords() {}
 
     static Story.Link tell(Answer answer, Figures figures) {
@@ -23,9 +23,11 @@ final class LapsWords {
                 details.add("Put aside: lap " + lap.number() + ", " + reason(lap) + ".");
             }
         }
-        for (Calibration calibration : stint.recording().calibrations()) {
-            details.add(Figures.sentence("Corrected: " + calibration.what() + " by "
-                    + figures.signed(calibration.value(), 3) + " " + calibration.unit() + "; " + calibration.reason()));
+        List<String> corrected = stint.recording().calibrations().stream()
+                .map(calibration -> correction(calibration, figures))
+                .toList();
+        if (!corrected.isEmpty()) {
+            details.add(Figures.sentence("Corrected from the data: " + Figures.words(corrected)));
         }
         int assumed = answer.car().assumed().size();
         if (assumed > 0) {
@@ -42,8 +44,12 @@ final class LapsWords {
                 details);
     }
 
-    /** The kind of lap, and the reason where it says more. */
-    static String reason(Lap lap) {
+    static String correction(Calibration calibration, Figures figures) {
+        return calibration.what() + " " + figures.signed(calibration.value(), 3) + " " + calibration.unit();
+    }
+
+    /** Returns the kind of a lap that was put aside, and the reason where it says more. */
+    public static String reason(Lap lap) {
         String why = lap.why().strip();
         String bare = why.endsWith(".") ? why.substring(0, why.length() - 1) : why;
         return bare.isEmpty() || bare.equals(lap.kind().words())

@@ -14,6 +14,9 @@ public record Figures(UnitSystem units, String minus) {
     /** Shown where a value is not known. */
     public static final String UNKNOWN = "unknown";
 
+    /** Between a figure and its unit, so that no line breaks there: a no-break space. */
+    public static final char KEPT_TOGETHER = '\u00a0';
+
     /** Figures for a page, with a true minus sign. */
     public static Figures forPage(UnitSystem units) {
         return new Figures(units, "\u2212");
@@ -39,38 +42,42 @@ public record Figures(UnitSystem units, String minus) {
         return value > 0.0 && Double.isFinite(value) && !isZero(text) ? "+" + text : text;
     }
 
+    private static String joined(String value, String unit) {
+        return value + KEPT_TOGETHER + unit;
+    }
+
     private static boolean isZero(String text) {
         return text.chars().noneMatch(c -> c >= '1' && c <= '9');
     }
 
     /** Returns an angle given in rad as signed deg, with unit. */
     public String degrees(double rad) {
-        return signed(Math.toDegrees(rad), 2) + " deg";
+        return joined(signed(Math.toDegrees(rad), 2), "deg");
     }
 
     /** Returns an angle's size given in rad, in deg, with unit. */
     public String degreesSize(double rad) {
-        return number(Math.abs(Math.toDegrees(rad)), 2) + " deg";
+        return joined(number(Math.abs(Math.toDegrees(rad)), 2), "deg");
     }
 
     /** Returns a time in s with so many decimals and unit. */
     public String seconds(double seconds, int decimals) {
-        return number(seconds, decimals) + " s";
+        return joined(number(seconds, decimals), "s");
     }
 
     /** Returns a speed given in m/s, with unit. */
     public String speed(double mps) {
-        return number(units.speed(mps), 0) + " " + units.speedUnit();
+        return joined(number(units.speed(mps), 0), units.speedUnit());
     }
 
     /** Returns a distance given in m, with unit. */
     public String distance(double metres) {
-        return number(units.distance(metres), 1) + " " + units.distanceUnit();
+        return joined(number(units.distance(metres), 1), units.distanceUnit());
     }
 
     /** Returns a share 0..1 in whole per cent. */
     public String percent(double share) {
-        return number(100.0 * share, 0) + " %";
+        return joined(number(100.0 * share, 0), "%");
     }
 
     /** Returns a probability with two decimals; never a certainty, since none is. */
@@ -115,13 +122,18 @@ public record Figures(UnitSystem units, String minus) {
         return (numbers.size() == 1 ? "lap " : "laps ") + list(numbers);
     }
 
+    /** Returns the words with their first letter large. */
+    public static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** Returns the text as a sentence: first letter large, a full stop at the end. */
     public static String sentence(String text) {
         String trimmed = text.strip();
         if (trimmed.isEmpty()) {
             return "";
         }
-        String first = trimmed.substring(0, 1).toUpperCase(Locale.ROOT) + trimmed.substring(1);
+        String first = capital(trimmed);
         return first.endsWith(".") || first.endsWith("?") || first.endsWith("!") ? first : first + ".";
     }
 }

@@ -42,7 +42,11 @@ public final class Example {
 
     /** Returns the answer under ordinary names. */
     public static Answer answer() {
-        return answer("stint.csv.gz", "Invented circuit", "rear-drive closed car");
+        return Once.ANSWER;
+    }
+
+    private static final class Once {
+        static final Answer ANSWER = answer("stint.csv.gz", "Invented circuit", "rear-drive closed car");
     }
 
     /** Returns the answer with names of one's choice, to try what a page makes of them. */

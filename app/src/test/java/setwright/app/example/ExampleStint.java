@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
-import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.LapKind;
 import setwright.core.circuit.Stint;
@@ -32,6 +31,7 @@ final class ExampleStint {
     private final List<Double> balance = new ArrayList<>();
     private final List<Double> reference = new ArrayList<>();
     private final List<Lap> laps = new ArrayList<>();
+    private List<CornerPass> driven = List.of();
 
     ExampleStint(ExampleDriving driving, List<CornerPass> passes, RandomGenerator random) {
         this.driving = driving;
@@ -43,29 +43,28 @@ final class ExampleStint {
         double length = driving.circuit.line().lengthM();
         int from = station.size();
         double time = 0.0;
+        driven = passes.stream().filter(pass -> pass.lap() == lap).toList();
         for (double s = 0.0; s < length; ) {
             double base = s - driving.shiftAt(lap, s);
             double slower = kind == LapKind.OUT || kind == LapKind.SLOW ? 0.93 : 1.0;
             double v = driving.speedAt(base) * slower;
-            sample(lap, s, base, v);
+            sample(s, base, v);
             s += v / RATE_HZ;
             time += 1.0 / RATE_HZ;
         }
         laps.add(new Lap(lap, from, station.size(), time + 0.11 * random.nextGaussian(), kind, why));
     }
 
-    private void sample(int lap, double s, double base, double v) {
+    private void sample(double s, double base, double v) {
         double kappa = driving.circuit.line().curvatureAt(s);
         double lateral = v * v * kappa;
         double own = Math.toRadians(0.09) * Math.abs(lateral);
         double excess = 0.0;
-        for (CornerPass pass : passes) {
-            if (pass.lap() == lap) {
-                for (PhaseBalance phase : pass.phases().values()) {
-                    if (s >= phase.fromM() && s <= phase.toM() && phase.phase() != Phase.BRAKING) {
-                        double share = (s - phase.fromM()) / (phase.toM() - phase.fromM());
-                        excess = 1.6 * phase.excessRad() * Math.sin(Math.PI * share);
-                    }
+        for (CornerPass pass : driven) {
+            for (PhaseBalance phase : pass.phases().values()) {
+                if (s >= phase.fromM() && s <= phase.toM() && phase.phase() != Phase.BRAKING) {
+                    double share = (s - phase.fromM()) / (phase.toM() - phase.fromM());
+                    excess = 1.6 * phase.excessRad() * Math.sin(Math.PI * share);
                 }
             }
         }
@@ -119,9 +118,5 @@ final class ExampleStint {
 
     private static Channel channel(List<Double> values) {
         return Channel.of(values.stream().mapToDouble(Double::doubleValue).toArray());
-    }
-
-    static List<Corner> corners(ExampleDriving driving) {
-        return driving.circuit.corners();
     }
 }

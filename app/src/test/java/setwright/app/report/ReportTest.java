@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,7 +24,7 @@ import setwright.core.judgement.Verdict;
 
 final class ReportTest {
     private static final Set<String> VOID = Set.of("meta", "link", "br");
-    private static final Pattern TAG = Pattern.compile("<(/?)([a-zA-Z][a-zA-Z0-9]*)((?:[^<>\"]|\"[^\"<>]*\")*?)(/?)>");
+    private static final Pattern TAG = Pattern.compile("<(/?)([a-zA-Z][a-zA-Z0-9]*+)((?:[^<>\"]++|\"[^\"<>]*+\")*+)>");
     private static final int LARGEST_BYTES = 3_000_000;
 
     private static final Figures METRIC = Figures.forPage(UnitSystem.METRIC);
@@ -31,14 +32,16 @@ final class ReportTest {
     @Test
     void everyLinkOfTheChainIsThereInOrderWithTheVerdictFirst() {
         String html = Report.html(Example.answer(), METRIC);
-        assertThat(html)
-                .containsSubsequence(
+        List<Integer> places = Stream.of(
                         "id=\"verdict\"",
                         "id=\"laps\"",
                         "id=\"driving\"",
                         "id=\"balance\"",
                         "id=\"cause\"",
-                        "id=\"pattern\"");
+                        "id=\"pattern\"")
+                .map(html::indexOf)
+                .toList();
+        assertThat(places).isSorted().doesNotContain(-1);
     }
 
     @Test
@@ -97,7 +100,7 @@ final class ReportTest {
     void imperialUnitsReachEveryFigure() {
         String html = Report.html(Example.answer(), Figures.forPage(UnitSystem.IMPERIAL));
         // Units of the file's own columns stay as they are in the file.
-        assertThat(html).contains(" mph", " ft").doesNotContainPattern("speed, [0-9.]+ km/h|[0-9] m<");
+        assertThat(html).contains("\u00a0mph", "\u00a0ft").doesNotContainPattern("speed, [0-9.]+.km/h|[0-9].m<");
     }
 
     @ParameterizedTest
@@ -115,7 +118,7 @@ final class ReportTest {
         Matcher tag = TAG.matcher(markup);
         while (tag.find()) {
             String name = tag.group(2);
-            if (VOID.contains(name) || !tag.group(4).isEmpty()) {
+            if (VOID.contains(name) || tag.group(3).endsWith("/")) {
                 continue;
             }
             if (tag.group(1).isEmpty()) {
