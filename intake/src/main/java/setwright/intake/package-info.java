@@ -1,8 +1,8 @@
 /**
- * From files to what the core understands.
+ * From a file to a {@link setwright.core.recording.Recording}: the way in for everything measured.
  *
- * <p>In: recordings and car sheets as their users have them, in any unit and layout. Out: a recording on one uniform time
- * base in SI units, a car sheet, and what was understood, calibrated or refused, in which file, row and column.
+ * <p>In: a table on disk, optionally a channel map and a car sheet. Out: {@link setwright.intake.Intake}, the recording with
+ * the map that was used and a remark for everything understood, corrected or left out.
  */
 @NullMarked
 package setwright.intake;

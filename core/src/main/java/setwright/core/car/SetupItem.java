@@ -13,8 +13,8 @@ package setwright.core.car;
 public record SetupItem(String name, double value, String unit, double min, double max, double step) {
     public SetupItem {
         if (!(min <= max && step > 0.0 && Double.isFinite(value))) {
-            throw new IllegalArgumentException("setup item " + name + " needs min <= max and step > 0, got value " + value
-                    + ", min " + min + ", max " + max + ", step " + step);
+            throw new IllegalArgumentException("setup item " + name + " needs min <= max and step > 0, got value "
+                    + value + ", min " + min + ", max " + max + ", step " + step);
         }
     }
 }

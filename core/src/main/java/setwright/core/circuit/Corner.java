@@ -23,8 +23,8 @@ public record Corner(
 
     public Corner {
         if (!(startM <= turnInM && turnInM <= apexM && apexM <= turnOutM && turnOutM <= endM)) {
-            throw new IllegalArgumentException("stations of corner " + number + " must be in driving order, got " + startM
-                    + ", " + turnInM + ", " + apexM + ", " + turnOutM + ", " + endM);
+            throw new IllegalArgumentException("stations of corner " + number + " must be in driving order, got "
+                    + startM + ", " + turnInM + ", " + apexM + ", " + turnOutM + ", " + endM);
         }
     }
 

@@ -1,0 +1,177 @@
+package setwright.core.numerics;
+
+import java.util.Arrays;
+
+/**
+ * Brings samples taken at uneven times onto a uniform time base.
+ *
+ * <p>Missing rows, jitter and a changing rate are all the same to it: samples are joined by straight lines on a fine base (as
+ * fine as the densest part of the input), low-passed where the result is coarser than that, and read off. Nothing is invented
+ * across more than the longest gap allowed: there the result is NaN.
+ *
+ * <p>Anti-alias filter: fourth-order Butterworth forward and backward at 0.4 of the new rate, down by 16 dB at the new Nyquist
+ * frequency and by more than 50 dB at the new rate.
+ */
+public final class UniformResampler {
+    private static final double ANTI_ALIAS_SHARE = 0.4;
+    /** Rounding of printed times must not open a gap. */
+    private static final double GAP_TOLERANCE = 1.02;
+
+    private final double[] times;
+    private final double rateHz;
+    private final int count;
+    private final double longestGapS;
+    private final double fineRateHz;
+
+    private UniformResampler(double[] times, double rateHz, double longestGapS) {
+        this.times = times;
+        this.rateHz = rateHz;
+        this.longestGapS = longestGapS * GAP_TOLERANCE;
+        this.count = (int) Math.floor((times[times.length - 1] - times[0]) * rateHz + 1.0e-6) + 1;
+        this.fineRateHz = Math.max(rateHz, densestRate(times));
+    }
+
+    /**
+     * Makes a resampler for one time base; sample {@code i} of the result is taken at {@code times[0] + i / rateHz}.
+     *
+     * @param times        s, at least two, never falling
+     * @param rateHz       of the result, &gt; 0
+     * @param longestGapS  longest time between two samples that is bridged, s
+     * @throws IllegalArgumentException when times fall or are not finite
+     */
+    public static UniformResampler onto(double[] times, double rateHz, double longestGapS) {
+        if (times.length < 2 || !(rateHz > 0.0)) {
+            throw new IllegalArgumentException(
+                    "need two times and a rate > 0 Hz, got " + times.length + " and " + rateHz);
+        }
+        for (int i = 0; i < times.length; i++) {
+            if (!Double.isFinite(times[i]) || (i > 0 && times[i] < times[i - 1])) {
+                throw new IllegalArgumentException("times must be finite and never fall: " + times[i] + " at " + i);
+            }
+        }
+        return new UniformResampler(times.clone(), rateHz, longestGapS);
+    }
+
+    /** The rate of the densest tenth of the input, Hz: what the input can hold must not fold down. */
+    private static double densestRate(double[] times) {
+        double[] steps = new double[times.length - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = times[i + 1] > times[i] ? times[i + 1] - times[i] : Double.NaN;
+        }
+        double step = Robust.quantile(steps, 0.1);
+        return step > 0.0 ? 1.0 / step : 0.0;
+    }
+
+    /** Returns the number of samples of a result. */
+    public int count() {
+        return count;
+    }
+
+    /**
+     * Resamples a quantity that varies smoothly.
+     *
+     * @param values  one per time; NaN where missing
+     */
+    public double[] resample(double[] values) {
+        // A tenth more than the new rate folds nothing that the anti-alias filter would remove.
+        if (fineRateHz < 1.1 * rateHz) {
+            return interpolate(values, rateHz, count);
+        }
+        double ratio = Math.ceil(fineRateHz / rateHz);
+        double fine = ratio * rateHz;
+        int fineCount = (count - 1) * (int) ratio + 1;
+        double[] dense = ZeroPhaseLowPass.butterworth(4, ANTI_ALIAS_SHARE * rateHz, fine)
+                .apply(interpolate(values, fine, fineCount));
+        double[] out = new double[count];
+        for (int i = 0; i < count; i++) {
+            out[i] = dense[i * (int) ratio];
+        }
+        return out;
+    }
+
+    /** Resamples a quantity that goes in steps, such as a gear: the last value at or before each time. */
+    public double[] hold(double[] values) {
+        double[] out = new double[count];
+        Arrays.fill(out, Double.NaN);
+        int last = -1;
+        int next = 0;
+        for (int i = 0; i < count; i++) {
+            double time = timeOf(i, rateHz) + 1.0e-9;
+            while (next < times.length && times[next] <= time + 0.5 * jitter()) {
+                if (!Double.isNaN(values[next])) {
+                    last = next;
+                }
+                next++;
+            }
+            if (last >= 0 && time - times[last] <= longestGapS) {
+                out[i] = values[last];
+            }
+        }
+        return out;
+    }
+
+    /** Resamples a short pulse: the value farthest from zero in the interval that belongs to each sample. */
+    public double[] peak(double[] values) {
+        double[] out = new double[count];
+        Arrays.fill(out, Double.NaN);
+        for (int j = 0; j < times.length; j++) {
+            int i = (int) Math.round((times[j] - times[0]) * rateHz);
+            if (i < count && !Double.isNaN(values[j]) && !(Math.abs(values[j]) <= Math.abs(out[i]))) {
+                out[i] = values[j];
+            }
+        }
+        double[] held = hold(values);
+        for (int i = 0; i < count; i++) {
+            out[i] = Double.isNaN(out[i]) ? held[i] : out[i];
+        }
+        return out;
+    }
+
+    private double jitter() {
+        return 0.5 / rateHz;
+    }
+
+    private double timeOf(int index, double rate) {
+        return times[0] + index / rate;
+    }
+
+    private double[] interpolate(double[] values, double rate, int samples) {
+        if (values.length != times.length) {
+            throw new IllegalArgumentException(values.length + " values for " + times.length + " times");
+        }
+        double[] out = new double[samples];
+        Arrays.fill(out, Double.NaN);
+        int before = nextKnown(values, 0);
+        if (before < 0) {
+            return out;
+        }
+        int after = nextKnown(values, before + 1);
+        // Times printed with few digits may miss the base by a rounding; a hundredth of a step is no extrapolation.
+        double slack = 0.01 / rate;
+        for (int i = 0; i < samples; i++) {
+            double time = timeOf(i, rate);
+            while (after >= 0 && times[after] <= time) {
+                before = after;
+                after = nextKnown(values, after + 1);
+            }
+            if (Math.abs(time - times[before]) <= slack) {
+                out[i] = values[before];
+            } else if (after >= 0 && Math.abs(time - times[after]) <= slack) {
+                out[i] = values[after];
+            } else if (after >= 0 && time > times[before] && times[after] - times[before] <= longestGapS) {
+                double share = (time - times[before]) / (times[after] - times[before]);
+                out[i] = values[before] + share * (values[after] - values[before]);
+            }
+        }
+        return out;
+    }
+
+    private static int nextKnown(double[] values, int from) {
+        for (int i = from; i < values.length; i++) {
+            if (!Double.isNaN(values[i])) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

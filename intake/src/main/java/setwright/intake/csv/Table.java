@@ -1,0 +1,32 @@
+package setwright.intake.csv;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A table of numbers as it stands in a file.
+ *
+ * @param file      name of the file, without folders
+ * @param columns   in the file's order, all equally long
+ * @param firstRow  line of the file that holds the first row of numbers, counted from 1
+ */
+public record Table(String file, List<TableColumn> columns, long firstRow) {
+    public Table {
+        columns = List.copyOf(columns);
+    }
+
+    /** Returns the number of rows of numbers. */
+    public int rowCount() {
+        return columns.isEmpty() ? 0 : columns.get(0).size();
+    }
+
+    /** Returns the column with exactly this header. */
+    public Optional<TableColumn> column(String header) {
+        return columns.stream().filter(column -> column.header().equals(header)).findFirst();
+    }
+
+    /** Returns the line of the file that row {@code index} (from 0) stands in; blank lines inside the table are not counted. */
+    public long lineOf(int index) {
+        return firstRow + index;
+    }
+}

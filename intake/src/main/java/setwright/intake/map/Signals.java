@@ -1,0 +1,102 @@
+package setwright.intake.map;
+
+import java.util.Arrays;
+import java.util.Optional;
+import setwright.core.numerics.LocalPolynomial;
+import setwright.core.numerics.Robust;
+import setwright.core.numerics.UniformResampler;
+import setwright.core.numerics.ZeroPhaseLowPass;
+import setwright.intake.csv.Table;
+
+/**
+ * The columns of a table on a slow common time base, smoothed, for testing one against another.
+ *
+ * <p>Ten samples a second behind a 1 Hz zero-phase low-pass: what a car does in a corner passes, sensor noise does not.
+ */
+final class Signals {
+    static final double RATE_HZ = 10.0;
+    static final double STEP_S = 1.0 / RATE_HZ;
+    private static final double CUTOFF_HZ = 1.0;
+    private static final int FINER = 2;
+    /** Bridged for these tests only; the recording itself is never filled across so much. */
+    private static final double LONGEST_GAP_S = 0.55;
+
+    private final Table table;
+    private final UniformResampler resampler;
+    private final ZeroPhaseLowPass lowPass;
+    private final double[][] smooth;
+    private final LocalPolynomial slope = LocalPolynomial.of(2, 2);
+
+    Signals(Table table, double[] timesS) {
+        this.table = table;
+        this.resampler = UniformResampler.onto(timesS, FINER * RATE_HZ, LONGEST_GAP_S);
+        this.lowPass = ZeroPhaseLowPass.butterworth(2, CUTOFF_HZ, FINER * RATE_HZ);
+        this.smooth = new double[table.columns().size()][];
+    }
+
+    Table table() {
+        return table;
+    }
+
+    int columnCount() {
+        return table.columns().size();
+    }
+
+    /** Smoothed readings of a column, {@value #RATE_HZ} a second. Not to be changed. */
+    double[] column(int index) {
+        if (smooth[index] == null) {
+            smooth[index] = slow(raw(index));
+        }
+        return smooth[index];
+    }
+
+    /** Brings any quantity given per row onto the slow base. */
+    double[] slow(double[] perRow) {
+        double[] fine = lowPass.apply(resampler.resample(perRow));
+        double[] out = new double[(fine.length + FINER - 1) / FINER];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = fine[i * FINER];
+        }
+        return out;
+    }
+
+    /** Time derivative on the slow base, per second. */
+    double[] derivative(double[] signal) {
+        return slope.derivative(signal, STEP_S);
+    }
+
+    double[] raw(int index) {
+        return table.columns().get(index).toArray();
+    }
+
+    Optional<Integer> indexOf(String header) {
+        for (int i = 0; i < columnCount(); i++) {
+            if (table.columns().get(i).header().equals(header)) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+
+    double quantile(int index, double share) {
+        return Robust.quantile(raw(index), share);
+    }
+
+    /** Tells whether a column never changes. */
+    boolean isConstant(int index) {
+        double[] finite = Robust.finite(raw(index));
+        return finite.length == 0 || Arrays.stream(finite).allMatch(value -> value == finite[0]);
+    }
+
+    static double[] combine(double[] a, double[] b, java.util.function.DoubleBinaryOperator operator) {
+        double[] out = new double[a.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = operator.applyAsDouble(a[i], b[i]);
+        }
+        return out;
+    }
+
+    static double[] scaled(double[] a, double factor) {
+        return Arrays.stream(a).map(value -> factor * value).toArray();
+    }
+}
