@@ -10,6 +10,10 @@ import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
+import setwright.core.circuit.MissingQuantity;
+import setwright.core.circuit.NotEnoughLaps;
+import setwright.core.circuit.OtherCircuit;
+import setwright.intake.problem.InputProblem;
 
 /** The one place where what went wrong becomes a message and an exit code. */
 public final class Failures implements IExecutionExceptionHandler {
@@ -40,6 +44,12 @@ public final class Failures implements IExecutionExceptionHandler {
 
     private static Told tell(Throwable failure) {
         String message = Objects.requireNonNullElse(failure.getMessage(), "");
+        if (failure instanceof NotEnoughLaps) {
+            return new Told(ExitCode.NOT_ENOUGH_EVIDENCE, message);
+        }
+        if (failure instanceof InputProblem || failure instanceof MissingQuantity || failure instanceof OtherCircuit) {
+            return new Told(ExitCode.BAD_INPUT, message);
+        }
         if (failure instanceof NoSuchFileException missing) {
             return new Told(
                     ExitCode.BAD_INPUT, missing.getFile() + ": there is no such file. Check its name and folder.");

@@ -101,7 +101,7 @@ public record PatternView(Story.Link link, List<Card> cards) {
         double low = x.within(price.low());
         double high = x.within(price.high());
         return new Svg()
-                .open("svg", "class", "interval wide", "width", "100%", "height", "30", "aria-hidden", "true")
+                .open("svg", "class", "interval price-bar", "width", "100%", "height", "30", "aria-hidden", "true")
                 .add("line", "class", "zero", "x1", zero, "x2", zero, "y1", "0", "y2", "16")
                 .add("rect", "x", Svg.percent(low), "width", Svg.percent(high - low), "y", "6", "height", "4")
                 .add("circle", "cx", Svg.percent(x.within(price.seconds())), "cy", "8", "r", "5")
