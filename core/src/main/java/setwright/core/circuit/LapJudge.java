@@ -214,12 +214,14 @@ final class LapJudge {
             boolean allRound = total > limit && !inOnePlace;
             if (known && !allRound) {
                 double local = localLimit(worst, start, widen);
+                String usual = LapLabels.say(
+                        "where the others scatter by %.2f s", local / quantile(start * own.length) / widen);
                 found.add(new Suspicion(
-                        LapKind.MISTAKE,
+                        inOnePlace ? LapKind.MISTAKE : LapKind.SLOW,
                         pair(worst) / local,
-                        LapLabels.say(
-                                "%s where the others scatter by %.2f s",
-                                place, local / quantile(start * own.length) / widen)));
+                        inOnePlace
+                                ? place + " " + usual
+                                : LapLabels.say("%.2f s slower in all, %s %s", total, place, usual)));
             }
             return found;
         }

@@ -59,6 +59,15 @@ final class Motion {
                 + " laps cannot be told apart. Name the speed column in the channel map.");
     }
 
+    /** Returns this motion with its positions given in another plane. */
+    Motion with(Track moved) {
+        double[] measured = speed.clone();
+        for (int i = 0; i < measured.length; i++) {
+            measured[i] = known[i] ? speed[i] : Double.NaN;
+        }
+        return new Motion(recording, measured, Optional.of(moved));
+    }
+
     private static Optional<double[]> wheelSpeed(Recording recording) {
         // Undriven or not, the middle of four wheels is near the car's speed unless two lock or spin at once.
         double[][] wheels = new double[4][];
