@@ -13,6 +13,7 @@ import setwright.core.circuit.Lap;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.Slide;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
 
@@ -72,12 +73,15 @@ public record BalanceTable(List<Row> rows, double yardstickRad) {
      * One phase of one corner.
      *
      * @param phase    which
-     * @param excess   balance beyond the car's own, rad; positive: understeer
+     * @param excess   balance against the balanced car, rad; positive: understeer
      * @param fromM    where it usually begins, m along the reference line, unwrapped
      * @param toM      where it usually ends, m
      * @param timeS    median time spent in it, s
+     * @param frontSlides  passes in which the front axle let go in it
+     * @param rearSlides   passes in which the rear axle let go in it
      */
-    public record Cell(Phase phase, Spread excess, double fromM, double toM, double timeS) {
+    public record Cell(
+            Phase phase, Spread excess, double fromM, double toM, double timeS, int frontSlides, int rearSlides) {
         /** Tells whether these laps show the sign of the imbalance beyond chance. */
         public boolean evident() {
             return excess.clearOfZero();
@@ -141,7 +145,9 @@ public record BalanceTable(List<Row> rows, double yardstickRad) {
                                         .toArray()),
                                 median(balances.stream()
                                         .mapToDouble(PhaseBalance::timeS)
-                                        .toArray())));
+                                        .toArray()),
+                                slides(passes, Slide.Axle.FRONT, phase),
+                                slides(passes, Slide.Axle.REAR, phase)));
             }
         }
         SpeedClass speedClass = passes.stream()
@@ -159,6 +165,10 @@ public record BalanceTable(List<Row> rows, double yardstickRad) {
                 repeatable,
                 passes,
                 cells);
+    }
+
+    private static int slides(List<CornerPass> passes, Slide.Axle axle, Phase phase) {
+        return (int) passes.stream().filter(pass -> pass.slides(axle, phase)).count();
     }
 
     private static double median(double[] values) {

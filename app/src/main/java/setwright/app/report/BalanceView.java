@@ -35,9 +35,10 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
      * @param interval  in deg; empty when unknown
      * @param css       style classes
      * @param bar       the interval drawn; empty when unknown
+     * @param slides    how often an axle let go; empty when hardly ever
      * @param label     all in words
      */
-    public record PhaseCell(String value, String interval, String css, Markup bar, String label) {}
+    public record PhaseCell(String value, String interval, String css, Markup bar, String slides, String label) {}
 
     /** One colour explained. */
     public record LegendItem(String css, String text) {}
@@ -73,7 +74,7 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
     private static PhaseCell cell(
             Phase phase, Optional<Cell> found, boolean judged, BalanceTable table, double span, Figures figures) {
         if (found.isEmpty() || !Double.isFinite(found.get().excess().median())) {
-            return new PhaseCell("\u2013", "", "none", new Markup(""), phase.words() + ": does not occur");
+            return new PhaseCell("\u2013", "", "none", new Markup(""), "", phase.words() + ": does not occur");
         }
         Cell cell = found.get();
         Shade shade = judged ? Shade.of(cell, table.yardstickRad()) : new Shade(0, true);
@@ -85,8 +86,24 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
         String label = phase.words() + ": " + (shade.pale() ? "unclear, " : shade.words() + ", ") + value + " deg"
                 + (interval.isEmpty() ? "" : ", 95 % interval " + interval) + ", "
                 + cell.excess().count() + " laps";
+        String slides = slides(cell);
         return new PhaseCell(
-                value, interval, shade.css(), interval.isEmpty() ? new Markup("") : bar(cell, span), label);
+                value,
+                interval,
+                shade.css(),
+                interval.isEmpty() ? new Markup("") : bar(cell, span),
+                slides,
+                label + (slides.isEmpty() ? "" : ", the " + slides + " laps"));
+    }
+
+    /** An axle that lets go now and then says little; every third lap is a habit. */
+    private static String slides(Cell cell) {
+        boolean rear = cell.rearSlides() >= cell.frontSlides();
+        int count = Math.max(cell.rearSlides(), cell.frontSlides());
+        return 3 * count >= cell.excess().count() && count > 0
+                ? (rear ? "rear lets go " : "front lets go ") + count + "/"
+                        + cell.excess().count()
+                : "";
     }
 
     private static Markup bar(Cell cell, double span) {

@@ -36,6 +36,9 @@ public record CauseView(
         List<CornerPanel> panels,
         int chosen) {
 
+    /** Less probable triggers are added up. */
+    private static final double LEAST_SHOWN = 0.1;
+
     /** A trigger with its probability, also as a whole per cent for the bar's width. */
     public record TriggerBar(String words, String probability, int percent) {}
 
@@ -90,18 +93,31 @@ public record CauseView(
     }
 
     private static List<TriggerBar> triggers(Finding finding, Figures figures) {
-        return finding.triggers().entrySet().stream()
+        List<TriggerBar> bars = new ArrayList<>();
+        double rest = 0.0;
+        List<Map.Entry<Trigger, Double>> sorted = finding.triggers().entrySet().stream()
                 .sorted(Map.Entry.<Trigger, Double>comparingByValue()
                         .reversed()
                         .thenComparing(Map.Entry.comparingByKey()))
-                .filter(entry -> entry.getValue() >= 0.01)
-                .map(entry -> new TriggerBar(
-                        entry.getKey() == Trigger.NONE
-                                ? "no single input"
-                                : entry.getKey().words(),
-                        figures.probability(entry.getValue()),
-                        (int) Math.round(100.0 * entry.getValue())))
                 .toList();
+        for (Map.Entry<Trigger, Double> entry : sorted) {
+            if (bars.isEmpty() || entry.getValue() >= LEAST_SHOWN) {
+                String words = entry.getKey() == Trigger.NONE
+                        ? "no single input"
+                        : entry.getKey().words();
+                bars.add(bar(words, entry.getValue(), figures));
+            } else {
+                rest += entry.getValue();
+            }
+        }
+        if (rest >= 0.01) {
+            bars.add(bar("any other", rest, figures));
+        }
+        return bars;
+    }
+
+    private static TriggerBar bar(String words, double probability, Figures figures) {
+        return new TriggerBar(words, figures.probability(probability), (int) Math.round(100.0 * probability));
     }
 
     private static List<HandsRow> hands(BalanceTable table, Figures figures) {

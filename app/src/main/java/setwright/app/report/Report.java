@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import setwright.app.evidence.Answer;
@@ -38,11 +39,7 @@ public final class Report {
         CircuitMap map = CircuitMap.of(table, stint.circuit().line(), ribbon.cells());
         return new ReportView(
                 stint.recording().name() + " \u2013 Setwright",
-                List.of(
-                        stint.recording().name(),
-                        stint.circuit().name(),
-                        stint.goodLaps().size() + " of " + stint.laps().size() + " laps used",
-                        answer.car().description()),
+                facts(answer),
                 story,
                 diagnosis.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 ribbon,
@@ -53,6 +50,19 @@ public final class Report {
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
                 resource("report.css"),
                 resource("report.js"));
+    }
+
+    private static List<String> facts(Answer answer) {
+        Stint stint = answer.diagnosis().stint();
+        String recording = stint.recording().name();
+        String circuit = stint.circuit().name();
+        List<String> facts = new ArrayList<>(List.of(recording));
+        if (!circuit.contains(recording)) { // else it was named after the recording, for want of a name
+            facts.add(circuit);
+        }
+        facts.add(stint.goodLaps().size() + " of " + stint.laps().size() + " laps used");
+        facts.add(answer.car().description());
+        return facts;
     }
 
     private static Markup resource(String name) {

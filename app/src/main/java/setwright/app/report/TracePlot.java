@@ -170,6 +170,7 @@ final class TracePlot {
                 hands(svg, height);
             }
             if (extra == BALANCE) {
+                slides(svg, height);
                 distances(svg, height);
             }
             return svg.close();
@@ -233,23 +234,43 @@ final class TracePlot {
             row.passes().stream()
                     .flatMap(pass -> pass.hands().stream())
                     .filter(event -> event.stationM() >= from && event.stationM() <= to)
-                    .forEach(event -> {
-                        String at = Svg.percent(share(event.stationM()));
-                        svg.open(
-                                "line",
-                                "class",
-                                "gesture " + css(event.kind()),
-                                "x1",
-                                at,
-                                "x2",
-                                at,
-                                "y1",
-                                String.valueOf(height - 12),
-                                "y2",
-                                String.valueOf(height - 1));
-                        svg.text("title", event.kind().words());
-                        svg.close();
-                    });
+                    .forEach(event -> tick(
+                            svg,
+                            event.stationM(),
+                            height,
+                            css(event.kind()),
+                            event.kind().words()));
+        }
+
+        /** Each moment when an axle let go, all laps. */
+        private void slides(Svg svg, int height) {
+            row.passes().stream()
+                    .flatMap(pass -> pass.slides().stream())
+                    .filter(slide -> slide.stationM() >= from && slide.stationM() <= to)
+                    .forEach(slide -> tick(
+                            svg,
+                            slide.stationM(),
+                            height,
+                            "let-go",
+                            slide.axle().words() + " lets go"));
+        }
+
+        private void tick(Svg svg, double station, int height, String css, String title) {
+            String at = Svg.percent(share(station));
+            svg.open(
+                    "line",
+                    "class",
+                    "gesture " + css,
+                    "x1",
+                    at,
+                    "x2",
+                    at,
+                    "y1",
+                    String.valueOf(height - 12),
+                    "y2",
+                    String.valueOf(height - 1));
+            svg.text("title", title);
+            svg.close();
         }
 
         private void distances(Svg svg, int height) {

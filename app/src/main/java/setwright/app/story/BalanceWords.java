@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.evidence.BalanceTable.Cell;
 import setwright.app.evidence.BalanceTable.Row;
@@ -12,43 +13,61 @@ import setwright.app.evidence.Spread;
 import setwright.app.units.Figures;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
 
 /** Where does the car not follow the driver? */
 final class BalanceWords {
     /** As many places as a listener keeps in mind. */
-    private static final int MOST_PLACES = 4;
+    private static final int MOST_PLACES = 3;
 
     private BalanceWords() {}
 
     /** Corners of one speed class in one phase, taken together. */
     private record Place(Phase phase, SpeedClass speedClass, Spread excess, List<Integer> corners) {}
 
-    static Story.Link tell(BalanceTable table, Figures figures) {
+    static Story.Link tell(Diagnosis diagnosis, BalanceTable table, Figures figures) {
+        Optional<Finding> top = diagnosis.findings().stream().findFirst();
         List<Place> places = places(table).stream()
-                .filter(place -> worthSaying(place, table.yardstickRad()))
+                .filter(place -> Math.abs(place.excess().median()) >= table.yardstickRad())
+                .filter(place -> top.isEmpty() || !same(place, top.get()))
                 .sorted(Comparator.comparingDouble(
                                 (Place place) -> Math.abs(place.excess().median()))
                         .reversed())
+                .limit(MOST_PLACES)
                 .toList();
         List<String> details = new ArrayList<>();
-        places.stream().skip(1).limit(MOST_PLACES - 1L).forEach(place -> details.add(sentence(place, figures)));
+        places.forEach(place -> details.add(sentence(place, figures)));
         details.add(
-                "Sizes are angles: how much more the front tyres slip than the rear ones, beyond what this car does in"
-                        + " steady cornering. One typical setup change moves it by about "
+                "Sizes are angles: how much more the front tyres slip than the rear ones, compared with a balanced car of"
+                        + " the same dimensions. One typical setup change moves it by about "
                         + figures.degreesSize(table.yardstickRad()) + ".");
+        if (!places.isEmpty()) {
+            details.add(
+                    "What all corners share may be the tyres or the steering rather than a fault; what differs between"
+                            + " corners and phases tells more.");
+        }
         String answer = table.rows().isEmpty()
                 ? "No corner could be judged."
-                : places.isEmpty()
-                        ? "Front and rear share the work: no part of the lap is off by as much as half a typical setup"
-                                + " change (" + figures.degreesSize(0.5 * table.yardstickRad()) + ")."
-                        : sentence(places.get(0), figures);
+                : top.map(finding -> sentence(finding, figures)).orElse("No imbalance stands out beyond doubt.");
         return new Story.Link("Where does the car not follow the driver?", answer, details);
     }
 
-    /** One corner alone has to be off by a whole change's worth, or chance would speak. */
-    private static boolean worthSaying(Place place, double yardstickRad) {
-        double size = Math.abs(place.excess().median()) / yardstickRad;
-        return size >= (place.corners().size() > 1 ? 0.5 : 1.0);
+    private static boolean same(Place place, Finding finding) {
+        boolean push = finding.balance() == BalanceSign.UNDERSTEER;
+        return place.phase() == finding.phase()
+                && push == place.excess().median() > 0.0
+                && finding.corners().containsAll(place.corners());
+    }
+
+    private static String sentence(Finding finding, Figures figures) {
+        String axle = finding.balance() == BalanceSign.OVERSTEER ? "rear" : "front";
+        return Figures.sentence(when(finding.phase()) + (finding.phase() == Phase.BRAKING ? " for " : " of ")
+                + Figures.corners(finding.corners()) + " the " + axle + " gives up first: "
+                + finding.balance().words() + " of " + figures.degreesSize(finding.sizeRad()) + " ("
+                + figures.number(Math.toDegrees(finding.sizeLowRad()), 2) + " to "
+                + figures.number(Math.toDegrees(finding.sizeHighRad()), 2) + ")");
     }
 
     private static List<Place> places(BalanceTable table) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import setwright.app.units.Figures;
 import setwright.core.handling.CornerPass;
@@ -59,12 +60,16 @@ final class CauseWords {
             }
         }
         List<String> sentences = new ArrayList<>();
-        counts.forEach((kind, count) -> sentences.add("The hands: " + kind.words() + " " + count + " times, in "
-                + Figures.corners(List.copyOf(corners.getOrDefault(kind, new TreeSet<>()))) + " ("
-                + FindingWords.meaning(kind) + ")."));
+        counts.forEach((kind, count) -> sentences.add("The hands: " + kind.words() + " (" + FindingWords.meaning(kind)
+                + ") " + count + (count == 1 ? " time in " : " times in ")
+                + where(corners.getOrDefault(kind, new TreeSet<>())) + "."));
         if (sentences.isEmpty() && !passes.isEmpty()) {
             sentences.add("The hands are calm: no holds, corrections, winding-on or sawing.");
         }
         return sentences;
+    }
+
+    private static String where(Set<Integer> corners) {
+        return corners.size() > 4 ? corners.size() + " corners" : Figures.corners(List.copyOf(corners));
     }
 }

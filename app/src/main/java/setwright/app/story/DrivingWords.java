@@ -22,7 +22,9 @@ final class DrivingWords {
                 .forEach(entry -> details.add(notSteady(entry, figures)));
         diagnosis.faults().forEach(fault -> details.add(fault(fault, figures)));
         return new Story.Link(
-                "Is the driving repeatable?", counted(driving) + " " + Figures.sentence(driving.why()), details);
+                "Is the driving repeatable?",
+                driving.why().isBlank() ? counted(driving) : Figures.sentence(driving.why()),
+                details);
     }
 
     private static String counted(Repeatability driving) {

@@ -2,6 +2,7 @@ package setwright.app.story;
 
 import setwright.app.units.Figures;
 import setwright.core.handling.HandsEvent;
+import setwright.core.handling.Phase;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Trigger;
@@ -15,7 +16,8 @@ public final class FindingWords {
         String where = finding.speed() == SpeedRange.ALL
                 ? "at all speeds"
                 : "in " + finding.speed().words() + "-speed corners";
-        return finding.phase().words() + " " + finding.balance().words() + " " + where;
+        return (finding.phase() == Phase.MID ? "mid-corner" : finding.phase().words()) + " "
+                + finding.balance().words() + " " + where;
     }
 
     /** Returns the price of a finding with its interval. */

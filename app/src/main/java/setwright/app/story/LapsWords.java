@@ -2,7 +2,9 @@ package setwright.app.story;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import setwright.app.evidence.Answer;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Lap;
@@ -23,9 +25,7 @@ public final class LapsWords {
                 details.add("Put aside: lap " + lap.number() + ", " + reason(lap) + ".");
             }
         }
-        List<String> corrected = stint.recording().calibrations().stream()
-                .map(calibration -> correction(calibration, figures))
-                .toList();
+        List<String> corrected = corrections(stint.recording().calibrations(), figures);
         if (!corrected.isEmpty()) {
             details.add(Figures.sentence("Corrected from the data: " + Figures.words(corrected)));
         }
@@ -44,8 +44,19 @@ public final class LapsWords {
                 details);
     }
 
-    static String correction(Calibration calibration, Figures figures) {
-        return calibration.what() + " " + figures.signed(calibration.value(), 3) + " " + calibration.unit();
+    /** What was corrected, corrections of the same size and unit named once. */
+    private static List<String> corrections(List<Calibration> calibrations, Figures figures) {
+        Map<String, List<String>> bySize = new LinkedHashMap<>();
+        for (Calibration calibration : calibrations) {
+            bySize.computeIfAbsent(
+                            figures.signed(calibration.value(), 3) + Figures.KEPT_TOGETHER + calibration.unit(),
+                            k -> new ArrayList<>())
+                    .add(calibration.what());
+        }
+        List<String> texts = new ArrayList<>();
+        bySize.forEach((size, names) ->
+                texts.add(names.get(0) + (names.size() > 1 ? " (and " + (names.size() - 1) + " alike) " : " ") + size));
+        return texts;
     }
 
     /** Returns the kind of a lap that was put aside, and the reason where it says more. */

@@ -18,7 +18,7 @@ public final class Storyteller {
                 verdict.next(),
                 LapsWords.tell(answer, figures),
                 DrivingWords.tell(answer.diagnosis(), figures),
-                BalanceWords.tell(table, figures),
+                BalanceWords.tell(answer.diagnosis(), table, figures),
                 CauseWords.tell(answer.diagnosis(), figures),
                 PatternWords.tell(answer.diagnosis(), figures));
     }

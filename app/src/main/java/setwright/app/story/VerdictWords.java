@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
@@ -66,9 +68,11 @@ final class VerdictWords {
     private List<String> change() {
         List<String> next = new ArrayList<>();
         diagnosis.findings().stream().findFirst().ifPresent(finding -> {
-            String axle = finding.balance() == setwright.core.judgement.BalanceSign.OVERSTEER ? "rear" : "front";
+            String axle = finding.balance() == BalanceSign.OVERSTEER ? "rear" : "front";
             next.add("Make one change, and only one, that helps the " + axle + " axle "
-                    + BalanceWords.when(finding.phase()) + ". Look at " + Figures.corners(finding.corners())
+                    + BalanceWords.when(finding.phase())
+                    + (finding.phase() == Phase.MID ? " of the corner" : "") + ". Look at "
+                    + Figures.corners(finding.corners())
                     + " first.");
         });
         Repeatability driving = diagnosis.repeatability();

@@ -41,8 +41,7 @@ public final class TextReport {
         Story story = Storyteller.tell(answer, figures);
         Stint stint = answer.diagnosis().stint();
         Wrap.lines(
-                        stint.recording().name() + " on " + stint.circuit().name() + ", "
-                                + answer.car().description(),
+                        stint.recording().name() + ", " + answer.car().description(),
                         terminal.width())
                 .forEach(line -> lines.add(terminal.paint().faint(line)));
         link("Laps", story.laps());
@@ -56,7 +55,7 @@ public final class TextReport {
                     .forEach(line -> lines.add(" ".repeat(MARGIN) + line));
             paragraph(
                     "",
-                    "Balance in deg beyond the car's own, median of the laps; + understeer, - oversteer; in"
+                    "Balance in deg against a balanced car, median of the laps; + understeer, - oversteer; in"
                             + " brackets: not clear of chance.",
                     true);
         }

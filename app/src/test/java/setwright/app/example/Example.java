@@ -76,7 +76,7 @@ public final class Example {
                 .toList();
         Diagnosis diagnosis = new Diagnosis(
                 stint.stint(recording),
-                stint.trace(),
+                stint.trace(car(car)),
                 passes.stream()
                         .filter(pass -> pass.lap() != 0 && pass.lap() != 9)
                         .toList(),

@@ -10,10 +10,14 @@ import java.util.random.RandomGenerator;
 import setwright.core.circuit.Corner;
 import setwright.core.handling.CornerEvents;
 import setwright.core.handling.CornerPass;
+import setwright.core.handling.Habits;
 import setwright.core.handling.HandsEvent;
+import setwright.core.handling.PassShapes;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.Slide;
 import setwright.core.handling.SpeedClass;
+import setwright.core.recording.Channel;
 
 /** The evidence table of the invented stint: oversteer on entry of slow corners, a little push on two exits. */
 final class ExamplePasses {
@@ -52,7 +56,10 @@ final class ExamplePasses {
                 speedClass(corner),
                 events,
                 phases,
+                slides(turnIn, lap, phases),
                 hands(corner, lap, turnIn, phases),
+                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.2, 0.0, 0.8),
+                shapes(corner, shift),
                 driving.speedAt(turnIn),
                 lowest,
                 driving.speedAt(corner.endM()),
@@ -122,6 +129,33 @@ final class ExamplePasses {
                     HandsEvent.Kind.WIND_ON, Phase.EXIT, corner.apexM() + 15.0, 80.0 * lap, 0.4, Math.toRadians(14.0)));
         }
         return hands;
+    }
+
+    private static List<Slide> slides(double turnIn, int lap, Map<Phase, PhaseBalance> phases) {
+        PhaseBalance entry = phases.get(Phase.ENTRY);
+        if (entry == null || Math.toDegrees(entry.excessRad()) > -0.42) {
+            return List.of();
+        }
+        return List.of(new Slide(
+                Slide.Axle.REAR,
+                Phase.ENTRY,
+                turnIn + 0.5 * (entry.toM() - turnIn),
+                80.0 * lap,
+                0.4,
+                Math.toRadians(0.9),
+                new Slide.Inputs(0.3, 0.0, 0.5, 0.0, 0.0, 0.0, 0.1, 0.4)));
+    }
+
+    private PassShapes shapes(Corner corner, double shift) {
+        double[][] curves = new double[4][PassShapes.POINTS];
+        for (int i = 0; i < PassShapes.POINTS; i++) {
+            double s = corner.startM() + (corner.endM() - corner.startM()) * i / (PassShapes.POINTS - 1.0) - shift;
+            curves[0][i] = driving.speedAt(s);
+            curves[1][i] = driving.brakeAt(s);
+            curves[2][i] = driving.throttleAt(s);
+        }
+        return new PassShapes(
+                Channel.of(curves[0]), Channel.of(curves[1]), Channel.of(curves[2]), Channel.of(curves[3]));
     }
 
     private double time(Corner corner) {

@@ -5,6 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
+import setwright.core.car.BalancedCar;
+import setwright.core.car.CarSheet;
+import setwright.core.car.GripLimit;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.LapKind;
 import setwright.core.circuit.Stint;
@@ -102,7 +105,7 @@ final class ExampleStint {
         return new Stint(recording, driving.circuit, laps, channel(station), channel(offset));
     }
 
-    HandlingTrace trace() {
+    HandlingTrace trace(CarSheet car) {
         return new HandlingTrace(
                 channel(rows.get(Quantity.SPEED)),
                 channel(rows.get(Quantity.ROAD_WHEEL_ANGLE)),
@@ -113,7 +116,10 @@ final class ExampleStint {
                 channel(rows.get(Quantity.THROTTLE)),
                 channel(balance),
                 channel(reference),
-                channel(offset));
+                channel(offset),
+                new BalancedCar(car, new GripLimit(1.4, 0.001), BalancedCar.USUAL_PEAK_SLIP_RAD, 0.0),
+                Math.toRadians(0.05),
+                true);
     }
 
     private static Channel channel(List<Double> values) {
