@@ -77,7 +77,7 @@ public final class UniformResampler {
         if (fineRateHz < 1.1 * rateHz) {
             return interpolate(values, rateHz, count);
         }
-        double ratio = Math.ceil(fineRateHz / rateHz);
+        double ratio = Math.ceil(fineRateHz / rateHz - 1.0e-3);
         double fine = ratio * rateHz;
         int fineCount = (count - 1) * (int) ratio + 1;
         double[] dense = ZeroPhaseLowPass.butterworth(4, ANTI_ALIAS_SHARE * rateHz, fine)

@@ -48,8 +48,8 @@ public final class ZeroPhaseLowPass {
         for (int i = 0; i < quality.length; i++) {
             sections[i] = Section.lowPass(k, quality[i]);
         }
-        // After one and a half cut-off periods a Butterworth transient has died down to below a thousandth.
-        int padding = (int) Math.ceil(1.5 * sampleRateHz / cutoffHz);
+        // After two cut-off periods a Butterworth transient has died down to below a thousandth.
+        int padding = (int) Math.ceil(2.0 * sampleRateHz / cutoffHz);
         return new ZeroPhaseLowPass(sections, padding);
     }
 

@@ -53,6 +53,7 @@ class LagTest {
 
     @Test
     void aConstantSaysNothing() {
-        assertThat(Lag.between(new double[100], new double[100], 0.1, 1.0).correlation()).isZero();
+        assertThat(Lag.between(new double[100], new double[100], 0.1, 1.0).correlation())
+                .isZero();
     }
 }

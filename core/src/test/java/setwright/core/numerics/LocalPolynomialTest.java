@@ -37,7 +37,9 @@ class LocalPolynomialTest {
                 } else {
                     double roundOff = 1.0e-8 * (1.0 + Math.abs(y[i]) + Math.abs(slope[i]));
                     assertThat(smooth[i]).as("seed %d trial %d", seed, trial).isCloseTo(y[i], within(roundOff));
-                    assertThat(derivative[i]).as("seed %d trial %d", seed, trial).isCloseTo(slope[i], within(roundOff));
+                    assertThat(derivative[i])
+                            .as("seed %d trial %d", seed, trial)
+                            .isCloseTo(slope[i], within(roundOff));
                 }
             }
         }

@@ -43,7 +43,8 @@ class RobustTest {
         }
         y[7] = Double.NaN;
         Robust.Fit fit = Robust.regress(new double[][] {ones, x, z}, y);
-        // Wild samples on both sides cancel in Huber's estimate; noise leaves 0.1 / sqrt(2000), taken four times and doubled.
+        // Wild samples on both sides cancel in Huber's estimate; noise leaves 0.1 / sqrt(2000), taken four times and
+        // doubled.
         assertThat(fit.coefficient(0)).as("seed %d", seed).isCloseTo(2.0, within(0.02));
         assertThat(fit.coefficient(1)).isCloseTo(3.0, within(0.02));
         assertThat(fit.coefficient(2)).isCloseTo(-0.004, within(2.0e-5));
@@ -93,6 +94,7 @@ class RobustTest {
     @Test
     void nothingGivesNaN() {
         assertThat(Robust.median(new double[] {Double.NaN})).isNaN();
-        assertThat(Robust.theilSen(new double[] {1, 1}, new double[] {2, 3}).slope()).isNaN();
+        assertThat(Robust.theilSen(new double[] {1, 1}, new double[] {2, 3}).slope())
+                .isNaN();
     }
 }

@@ -30,7 +30,9 @@ class UniformResamplerTest {
             assertThat(out).hasSize(resampler.count());
             // Straight lines over 0.03 s cut (0.03 w)^2 / 8 off a wave; the filter takes less than that at 0.4 Hz.
             for (int i = 30; i < out.length - 30; i++) {
-                assertThat(out[i]).as("seed %d trial %d sample %d", seed, trial, i).isCloseTo(wave(i / 50.0), within(2.0e-3));
+                assertThat(out[i])
+                        .as("seed %d trial %d sample %d", seed, trial, i)
+                        .isCloseTo(wave(i / 50.0), within(2.0e-3));
             }
         }
     }

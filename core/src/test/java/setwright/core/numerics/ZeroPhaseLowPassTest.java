@@ -44,9 +44,8 @@ class ZeroPhaseLowPassTest {
 
     @Test
     void aLoneSampleIsKept() {
-        double[] out = ZeroPhaseLowPass.butterworth(2, 5.0, 50.0)
-                .apply(new double[] {Double.NaN, 4.0, Double.NaN});
-        assertThat(out[1]).isEqualTo(4.0);
+        double[] out = ZeroPhaseLowPass.butterworth(2, 5.0, 50.0).apply(new double[] {Double.NaN, 4.0, Double.NaN});
+        assertThat(out[1]).isCloseTo(4.0, within(ROUND_OFF));
         assertThat(out[0]).isNaN();
     }
 

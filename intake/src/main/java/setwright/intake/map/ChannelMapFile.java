@@ -30,8 +30,7 @@ import setwright.intake.yaml.YamlNode;
  * </pre>
  */
 public final class ChannelMapFile {
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             # Channel map: which column of a recording holds which quantity.
             #
             # Each entry names a quantity and says how to read it:
@@ -120,8 +119,7 @@ public final class ChannelMapFile {
                     .problem();
         }
         allowOnly(file, group, name + ".", List.of("column", "unit", "sign", "offset"));
-        String column = scalar(file, group, name, "column")
-                .orElseThrow(() -> missing(file, item, name, "column"));
+        String column = scalar(file, group, name, "column").orElseThrow(() -> missing(file, item, name, "column"));
         String symbol = scalar(file, group, name, "unit").orElseGet(() -> defaultUnit(quantity));
         Unit unit = Units.spelled(symbol).stream()
                 .filter(candidate -> Dimension.fits(quantity, candidate.dimension()))

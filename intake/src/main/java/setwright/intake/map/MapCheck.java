@@ -21,10 +21,7 @@ import setwright.intake.yaml.Spelling;
  */
 final class MapCheck {
     private static final Set<Quantity> LATERAL = EnumSet.of(
-            Quantity.YAW_RATE,
-            Quantity.LATERAL_ACCELERATION,
-            Quantity.STEERING_WHEEL_ANGLE,
-            Quantity.ROAD_WHEEL_ANGLE);
+            Quantity.YAW_RATE, Quantity.LATERAL_ACCELERATION, Quantity.STEERING_WHEEL_ANGLE, Quantity.ROAD_WHEEL_ANGLE);
     /** Quantities that physics can confirm or refute. */
     private static final Set<Quantity> TESTED = EnumSet.of(
             Quantity.SPEED,
@@ -104,7 +101,10 @@ final class MapCheck {
             throw problem(quantity, entry)
                     .found(Search.text(
                             "data in %s: %s; read in %s it would be %.4g times that",
-                            unit, found.get().physics(), entry.unit(), entry.unit().factor() / unit.factor()))
+                            unit,
+                            found.get().physics(),
+                            entry.unit(),
+                            entry.unit().factor() / unit.factor()))
                     .advice("Set its unit to " + unit + ".")
                     .problem();
         }
@@ -120,10 +120,12 @@ final class MapCheck {
 
     private void refuseWhereAnotherFits(Quantity quantity, MapEntry entry) {
         Optional<Found> other = free.get(quantity)
-                .filter(f -> f.standing() == Standing.CONFIRMED && !f.entry().column().equals(entry.column()));
+                .filter(f -> f.standing() == Standing.CONFIRMED
+                        && !f.entry().column().equals(entry.column()));
         if (other.isPresent()) {
             throw problem(quantity, entry)
-                    .found("data that do not behave like it, while '" + other.get().entry().column() + "' does: "
+                    .found("data that do not behave like it, while '"
+                            + other.get().entry().column() + "' does: "
                             + other.get().physics())
                     .advice("Are two columns of the map swapped?")
                     .problem();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import setwright.intake.problem.InputProblem;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -25,6 +26,9 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 public final class YamlFile {
     private static final long LARGEST_BYTES = 1 << 20;
     private static final int DEEPEST = 20;
+
+    /** A per cent sign alone, as people write it for a unit; YAML proper wants it in quotes. */
+    private static final Pattern BARE_PERCENT = Pattern.compile("(?m)(?<=[:,\\[{-]\\s{1,8})%(?=\\s*(?:[,}\\]#]|$))");
 
     private final String name;
     private final JsonParser parser;
@@ -79,7 +83,8 @@ public final class YamlFile {
 
     /** Reads text whose top level is a group of keys; {@code name} is what messages call it. */
     public static YamlNode.Mapping parse(String name, String text) {
-        try (JsonParser parser = new YAMLFactory().createParser(tools.jackson.core.ObjectReadContext.empty(), text)) {
+        String quoted = BARE_PERCENT.matcher(text).replaceAll("\"%\"");
+        try (JsonParser parser = new YAMLFactory().createParser(tools.jackson.core.ObjectReadContext.empty(), quoted)) {
             YamlFile file = new YamlFile(name, parser);
             if (parser.nextToken() == null) {
                 throw InputProblem.in(name)

@@ -96,8 +96,8 @@ class PublishedFiltersTest {
      */
     @Test
     void theilSenGivesSensSlope() {
-        Robust.Line line = Robust.theilSen(
-                new double[] {1, 2, 3, 4, 10, 12, 18}, new double[] {9, 15, 19, 20, 45, 55, 78});
+        Robust.Line line =
+                Robust.theilSen(new double[] {1, 2, 3, 4, 10, 12, 18}, new double[] {9, 15, 19, 20, 45, 55, 78});
         assertThat(line.slope()).isCloseTo(4.0, within(1.0e-12));
     }
 }
