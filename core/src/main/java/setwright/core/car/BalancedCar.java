@@ -11,8 +11,9 @@ package setwright.core.car;
  *   - the slip share then follows from the tyre curve; the slip angle, from the axle's peak slip angle.
  *
  * The difference of the two peak slip angles is what the car shows at low lateral acceleration (its linear understeer
- * gradient), where bars, wings and differentials hardly act; their mean only scales small corrections. The reference is
- * multiplicative in that measured difference, which keeps it well-conditioned near the limit.
+ * gradient), where bars, wings and differentials hardly act; it rises toward the limit as the tyre curve says. What unlike
+ * work of the two axles adds is kept linear on purpose: near the peak a small error of grip would turn into degrees of slip.
+ * So the reference is multiplicative in a measured difference and stays well-conditioned near the limit.
  */
 
 /**
@@ -47,10 +48,13 @@ public record BalancedCar(CarSheet sheet, GripLimit grip, double peakSlipRad, do
      *
      * @param speedMps    m/s
      * @param inwardMps2  lateral acceleration toward the inside of the turn, m/s², &gt;= 0
-     * @param forwardMps2 longitudinal acceleration, m/s²
+     * @param forwardMps2 longitudinal acceleration, m/s²; moves load between the axles
+     * @param tyreMps2    the part of it that brakes or engine put through the tyres, m/s²; drag of air and of the slipping
+     *                    tyres is not among it
      * @param yawAcceleration into the turn, rad/s²
      */
-    public AxleUse use(double speedMps, double inwardMps2, double forwardMps2, double yawAcceleration) {
+    public AxleUse use(
+            double speedMps, double inwardMps2, double forwardMps2, double tyreMps2, double yawAcceleration) {
         double wheelbase = sheet.wheelbaseM();
         double toFront = sheet.frontAxleToCentreM();
         double toRear = sheet.rearAxleToCentreM();
@@ -59,8 +63,8 @@ public record BalancedCar(CarSheet sheet, GripLimit grip, double peakSlipRad, do
         double frontGrip = grip.friction() * Math.max(toRear * load - transfer, 0.05 * wheelbase * load) / wheelbase;
         double rearGrip = grip.friction() * Math.max(toFront * load + transfer, 0.05 * wheelbase * load) / wheelbase;
         double frontDrive = driveShareFront();
-        double along = Math.abs(forwardMps2);
-        double frontAlong = forwardMps2 < 0.0 ? along * frontGrip / (frontGrip + rearGrip) : along * frontDrive;
+        double along = Math.abs(tyreMps2);
+        double frontAlong = tyreMps2 < 0.0 ? along * frontGrip / (frontGrip + rearGrip) : along * frontDrive;
         double rearAlong = along - frontAlong;
         // yaw inertia m a b: the radius of gyration of a car with little overhang (common practice)
         double turning = toFront * toRear * yawAcceleration;
@@ -72,14 +76,15 @@ public record BalancedCar(CarSheet sheet, GripLimit grip, double peakSlipRad, do
     }
 
     /** Returns the balance angle of the balanced car, front slip minus rear slip, rad; arguments as in {@link #use}. */
-    public double balance(double speedMps, double inwardMps2, double forwardMps2, double yawAcceleration) {
-        AxleUse use = use(speedMps, inwardMps2, forwardMps2, yawAcceleration);
+    public double balance(
+            double speedMps, double inwardMps2, double forwardMps2, double tyreMps2, double yawAcceleration) {
+        AxleUse use = use(speedMps, inwardMps2, forwardMps2, tyreMps2, yawAcceleration);
         return commonPart(use) + slipDifferenceRad * differencePart(use);
     }
 
     /** Returns the balance that equal peak slip angles would give, rad. */
     double commonPart(AxleUse use) {
-        return peakSlipRad * (TyreCurve.slipShare(use.frontUse()) - TyreCurve.slipShare(use.rearUse()));
+        return peakSlipRad * TyreCurve.COMPLIANCE * (use.frontUse() - use.rearUse());
     }
 
     /** Returns the factor of the difference of the peak slip angles. */

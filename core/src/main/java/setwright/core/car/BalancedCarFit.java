@@ -22,6 +22,7 @@ public final class BalancedCarFit {
      * @param speed     m/s, one value per judged sample
      * @param inward    lateral acceleration without sign, m/s²
      * @param forward   longitudinal acceleration, m/s²
+     * @param tyre      its part that brakes or engine make, m/s²
      * @param yawRise   yaw acceleration into the turn, rad/s²
      * @param balance   measured balance angle, rad
      * @return the fitted car; with too little quiet cornering, one with equal axles
@@ -32,6 +33,7 @@ public final class BalancedCarFit {
             double[] speed,
             double[] inward,
             double[] forward,
+            double[] tyre,
             double[] yawRise,
             double[] balance) {
         BalancedCar equal = new BalancedCar(sheet, grip, BalancedCar.USUAL_PEAK_SLIP_RAD, 0.0);
@@ -46,7 +48,7 @@ public final class BalancedCarFit {
                     && Double.isFinite(yawRise[i])
                     && Double.isFinite(balance[i]);
             if (quiet) {
-                BalancedCar.AxleUse use = equal.use(speed[i], inward[i], forward[i], yawRise[i]);
+                BalancedCar.AxleUse use = equal.use(speed[i], inward[i], forward[i], tyre[i], yawRise[i]);
                 ratio[count++] = (balance[i] - equal.commonPart(use)) / equal.differencePart(use);
             }
         }

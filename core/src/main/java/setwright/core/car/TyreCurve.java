@@ -12,6 +12,9 @@ public final class TyreCurve {
     private static final double SHAPE = 1.4;
     private static final double STIFFNESS = Math.tan(Math.PI / (2.0 * SHAPE));
 
+    /** Slip share per force share where the curve begins. */
+    public static final double COMPLIANCE = 1.0 / (SHAPE * STIFFNESS);
+
     private TyreCurve() {}
 
     /**

@@ -60,14 +60,14 @@ public final class CornerPasses {
                 SpeedClass.of(window.speed()[marks.lowestSpeed()]),
                 events(window, marks),
                 phases,
-                SlideFinder.find(window, marks, ranges, trace.balanceNoiseRad()),
+                SlideFinder.find(window, marks, ranges, trace.car(), trace.balanceNoiseRad()),
                 HandsFinder.find(window, marks, ranges, steeringRatio),
                 HabitsFinder.find(window, marks, limiter(window, stint, sheet)),
                 shapes(window),
                 window.speed()[marks.turnIn()],
                 window.speed()[marks.lowestSpeed()],
                 window.speed()[window.size() - 1],
-                (window.size() - 1) * window.stepS(),
+                window.durationS(),
                 peak > MarkFinder.PRESSED ? Math.max(window.brake()[marks.turnIn()], 0.0) / peak : 0.0);
     }
 
@@ -82,8 +82,8 @@ public final class CornerPasses {
         for (int k = range.from(); k < range.to(); k++) {
             // weighted with the lateral acceleration: slip on a straight is noise, slip in a corner is balance
             double w = Math.max(window.inward()[k], 0.0) + 1.0e-3;
-            BalancedCar.AxleUse use =
-                    car.use(window.speed()[k], Math.max(window.inward()[k], 0.0), window.forward()[k], 0.0);
+            BalancedCar.AxleUse use = car.use(
+                    window.speed()[k], Math.max(window.inward()[k], 0.0), window.forward()[k], window.tyre(k), 0.0);
             weight += w;
             balance += w * window.balance()[k];
             reference += w * window.reference()[k];

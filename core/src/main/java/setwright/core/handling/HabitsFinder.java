@@ -2,7 +2,7 @@ package setwright.core.handling;
 
 /** Measures what the feet did in a pass. */
 final class HabitsFinder {
-    /** Near the most a corner's lateral acceleration no longer grows, so braking there is braking in the middle. */
+    /** Near the most of both lock and lateral acceleration the turn-in is over, so braking there is braking in the middle. */
     private static final double NEAR_MOST = 0.85;
 
     private static final double BOTH_PRESSED = 0.10;
@@ -22,7 +22,9 @@ final class HabitsFinder {
             double brake = pass.brake()[k];
             double throttle = pass.throttle()[k];
             boolean inCorner = k >= marks.turnIn() && k <= straight;
-            if (inCorner && brake > MarkFinder.PRESSED && pass.inward()[k] > NEAR_MOST * most) {
+            boolean middle = pass.inward()[k] > NEAR_MOST * most
+                    && pass.steer()[k] > NEAR_MOST * pass.steer()[marks.highestSteer()];
+            if (inCorner && middle && brake > MarkFinder.PRESSED) {
                 held++;
                 heldSum += brake;
             }

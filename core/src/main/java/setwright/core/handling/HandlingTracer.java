@@ -40,11 +40,13 @@ public final class HandlingTracer {
         double[] balance = new double[count];
         double[] yawRise = new double[count];
         double[] inward = new double[count];
+        double[] tyre = new double[count];
         for (int i = 0; i < count; i++) {
             double side = Math.signum(motion.lateral()[i]);
             balance[i] = side * angle(motion, sheet, i);
             yawRise[i] = side * motion.yawAcceleration()[i];
             inward[i] = Math.abs(motion.lateral()[i]);
+            tyre[i] = motion.tyre(i);
         }
         boolean[] judged = judged(stint);
         GripLimit grip = GripLimit.fit(
@@ -55,6 +57,7 @@ public final class HandlingTracer {
                 only(judged, motion.speed()),
                 only(judged, inward),
                 only(judged, motion.forward()),
+                only(judged, tyre),
                 only(judged, yawRise),
                 only(judged, balance));
         double[] reference = new double[count];
@@ -63,7 +66,7 @@ public final class HandlingTracer {
             double speed = motion.speed()[i];
             reference[i] = Double.isNaN(balance[i])
                     ? Double.NaN
-                    : car.balance(speed, inward[i], motion.forward()[i], yawRise[i]);
+                    : car.balance(speed, inward[i], motion.forward()[i], tyre[i], yawRise[i]);
             use[i] = Math.hypot(inward[i], Math.min(motion.forward()[i], 0.0)) / grip.at(speed);
         }
         return new HandlingTrace(

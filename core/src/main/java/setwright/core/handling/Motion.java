@@ -71,6 +71,14 @@ record Motion(
                 yawMeasured);
     }
 
+    /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */
+    double tyre(int i) {
+        if (brake[i] > MarkFinder.PRESSED) {
+            return Math.min(forward[i], 0.0);
+        }
+        return throttle[i] > MarkFinder.PRESSED ? Math.max(forward[i], 0.0) : 0.0;
+    }
+
     private static double[] roadWheelAngle(Recording recording, CarSheet sheet, double rate) {
         if (recording.has(Quantity.STEERING_WHEEL_ANGLE)) {
             double[] wheel = filtered(recording, Quantity.STEERING_WHEEL_ANGLE, CUT_OFF_HZ, rate);

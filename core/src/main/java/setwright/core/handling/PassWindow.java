@@ -107,8 +107,24 @@ record PassWindow(
         return yawRate[k] / Math.max(speed[k], 3.0);
     }
 
+    /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */
+    double tyre(int k) {
+        if (brake[k] > MarkFinder.PRESSED) {
+            return Math.min(forward[k], 0.0);
+        }
+        return throttle[k] > MarkFinder.PRESSED ? Math.max(forward[k], 0.0) : 0.0;
+    }
+
     double timeS(int k) {
         return startTimeS + k * stepS;
+    }
+
+    /** Time from the corner's start to its end, s, interpolated between samples. */
+    double durationS() {
+        int last = size() - 1;
+        double before = (station[0] - corner.startM()) / Math.max(speed[0], 1.0);
+        double behind = (corner.endM() - station[last]) / Math.max(speed[last], 1.0);
+        return last * stepS + before + behind;
     }
 
     /** Samples that last about this long, at least one. */

@@ -3,6 +3,7 @@ package setwright.core.handling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import setwright.core.car.BalancedCar;
 
 /*
  * Design note. The level of the balance angle says little by itself: cars differ. A slide is a movement: the rear axle
@@ -17,22 +18,28 @@ import java.util.Map;
 
 /** Finds the moments when one axle lets go. */
 final class SlideFinder {
-    static final double LEAST_SIZE_RAD = Math.toRadians(0.56);
+    static final double LEAST_SIZE_RAD = Math.toRadians(0.42);
     private static final double NOISE_FACTOR = 6.0;
     /** Share of the grip limit that the lateral acceleration must use for a slide to mean anything. */
     private static final double LEAST_LATERAL_USE = 0.45;
 
     private static final double BEFORE_S = 0.5;
+    private static final double MOST_OF_IT = 0.8;
     /** A path that tightens by less than this share of its tightest does not follow the hands. */
     private static final double TIGHTENS = 0.02;
 
     private SlideFinder() {}
 
-    static List<Slide> find(PassWindow pass, PassMarks marks, Map<Phase, PhaseSplitter.Range> phases, double noiseRad) {
+    static List<Slide> find(
+            PassWindow pass,
+            PassMarks marks,
+            Map<Phase, PhaseSplitter.Range> phases,
+            BalancedCar car,
+            double noiseRad) {
         double least = Math.max(LEAST_SIZE_RAD, NOISE_FACTOR * noiseRad);
         List<Slide> slides = new ArrayList<>();
-        collect(pass, marks, phases, least, Slide.Axle.REAR, slides);
-        collect(pass, marks, phases, least, Slide.Axle.FRONT, slides);
+        collect(pass, marks, phases, car, least, Slide.Axle.REAR, slides);
+        collect(pass, marks, phases, car, least, Slide.Axle.FRONT, slides);
         return slides;
     }
 
@@ -40,6 +47,7 @@ final class SlideFinder {
             PassWindow pass,
             PassMarks marks,
             Map<Phase, PhaseSplitter.Range> phases,
+            BalancedCar car,
             double least,
             Slide.Axle axle,
             List<Slide> slides) {
@@ -56,20 +64,28 @@ final class SlideFinder {
             int before = shoulder(pass.balance(), side, k, -1, Math.max(0, first - pass.samples(BEFORE_S)));
             int behind = shoulder(pass.balance(), side, k, 1, pass.size() - 1);
             double size = here - Math.max(side * pass.balance()[before], side * pass.balance()[behind]);
-            double beyond = side * (pass.balance()[k] - pass.reference()[k]);
-            boolean counts =
-                    size >= least && beyond >= 0.5 * least && (axle == Slide.Axle.REAR || washes(pass, before, k));
-            if (counts) {
+            boolean letsGo = axle == Slide.Axle.REAR ? stepsOut(pass, car, k, least) : washes(pass, k, least);
+            if (size >= least && letsGo) {
+                int onset = onset(pass.balance(), side, k, size);
                 slides.add(new Slide(
                         axle,
-                        PhaseSplitter.phaseAt(phases, k),
+                        PhaseSplitter.phaseAt(phases, onset),
                         pass.station()[k],
                         pass.timeS(k),
                         (behind - before) * pass.stepS(),
                         size,
-                        inputs(pass, marks, before, k)));
+                        inputs(pass, marks, onset, k)));
             }
         }
+    }
+
+    /** Where the movement began: the last sample before the peak with most of its height still to come. */
+    private static int onset(double[] balance, double side, int peak, double size) {
+        int k = peak;
+        while (k > 0 && side * (balance[peak] - balance[k]) < MOST_OF_IT * size) {
+            k--;
+        }
+        return k;
     }
 
     /** The lowest point between the peak and the next higher one on that side. */
@@ -86,14 +102,24 @@ final class SlideFinder {
         return lowest;
     }
 
-    private static boolean washes(PassWindow pass, int before, int peak) {
-        double tightest = 0.0;
-        for (int k = 0; k < pass.size(); k++) {
-            tightest = Math.max(tightest, pass.curvature(k));
+    /** The rear steps out when it slips more, against the front, than the balanced car's would in steady cornering. */
+    private static boolean stepsOut(PassWindow pass, BalancedCar car, int peak, double least) {
+        double steady = car.balance(pass.speed()[peak], pass.inward()[peak], 0.0, 0.0, 0.0);
+        return steady - pass.balance()[peak] >= least;
+    }
+
+    /** The front washes out when its slip grows beyond the balanced car's while the path does not tighten. */
+    private static boolean washes(PassWindow pass, int peak, double least) {
+        int from = Math.max(0, peak - pass.samples(BEFORE_S));
+        double excess = pass.balance()[peak] - pass.reference()[peak];
+        for (int k = from; k < peak; k++) {
+            boolean grows = excess - (pass.balance()[k] - pass.reference()[k]) >= least
+                    && pass.balance()[peak] - pass.balance()[k] >= least;
+            if (grows && pass.curvature(peak) <= (1.0 + TIGHTENS) * pass.curvature(k)) {
+                return true;
+            }
         }
-        int from = Math.max(before, peak - pass.samples(0.3));
-        return pass.curvature(peak) - pass.curvature(from) < TIGHTENS * tightest
-                && pass.steer()[peak] > pass.steer()[from];
+        return false;
     }
 
     private static Slide.Inputs inputs(PassWindow pass, PassMarks marks, int onset, int peak) {

@@ -17,8 +17,8 @@ final class DrivingFaultFinder {
     /** A habit is what happens in most passes of a corner. */
     private static final double MOST = 0.5;
 
-    /** Longer than the foot takes to leave the brake (a quarter of a second, common practice). */
-    static final double BRAKE_HELD_S = 0.3;
+    /** Longer than easing off a trailed brake takes (a quarter to half a second, common practice). */
+    static final double BRAKE_HELD_S = 0.5;
 
     private static final double CLEAR_PEDAL_MOVE = 0.15;
     private static final double OVERLAP_S = 0.2;
@@ -41,7 +41,7 @@ final class DrivingFaultFinder {
                 passes,
                 "throttle picked up, then lifted",
                 "share of throttle",
-                habits -> habits.liftAfter() > CLEAR_PEDAL_MOVE,
+                DrivingFaultFinder::lifted,
                 Habits::liftAfter);
         add(
                 faults,
@@ -83,6 +83,10 @@ final class DrivingFaultFinder {
 
     static boolean brakeHeld(Habits habits) {
         return habits.brakeHeldS() > BRAKE_HELD_S;
+    }
+
+    static boolean lifted(Habits habits) {
+        return habits.liftAfter() > CLEAR_PEDAL_MOVE;
     }
 
     /** Tells whether the hands had to answer the car in this pass. */

@@ -8,21 +8,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import setwright.core.car.GripLimit;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.numerics.Robust;
 
 /*
- * Design note. Some problems never let an axle go; the car just pushes, or just turns more than it should. The level of
- * the excess balance over the reference tells, but the reference itself is uncertain: by about 0.5 degrees for the level
- * (tyres of unlike size and stiffness near their limits, steering compliance), and by about 0.3 degrees for how it changes
- * with speed (the growth of downforce is estimated from the same laps). Both are our own estimates, entered as priors, so
- * that a finding needs an effect clear of them. What grows with v² points at the air; what does not, at the mechanical
- * balance.
+ * Design note. Some problems never let an axle go: the car just pushes, or just turns more than it should. The excess of
+ * the balance over the reference tells, corner by corner, but only where the tyres work: what bars and wings do grows with
+ * about the fourth power of the grip used (a tenth of roll stiffness share: 0.045, 0.18, 0.56 degrees at 44, 67, 89 % of
+ * the limit with the 1987 tyre set), so that each corner's excess is read as limit excess times that shape. A robust
+ * regression of the excess on the shape, and on the shape times the air's share of the load, gives the limit excess in
+ * slow and fast corners.
+ *
+ * The reference itself is uncertain: by about 0.5 degrees for the level (tyres of unlike size and stiffness near their
+ * limits, steering compliance), and by about 0.3 degrees for how it changes with speed (the growth of downforce is estimated
+ * from the same laps). Both are our own estimates and enter as priors, so that a finding needs an effect clear of them.
+ * What grows with v² points at the air; what does not, at the mechanical balance.
  */
 
 /** Finds the problems that show as a level of balance, in all corners or at one end of the speed range. */
@@ -33,213 +40,191 @@ final class LevelPattern {
     private static final double USUAL_EXCESS_RAD = Math.toRadians(0.5);
     /** An effect below half a typical setup change is not worth a change. */
     private static final double LEAST_EFFECT_RAD = 0.5 * Yardstick.BALANCE_RAD;
-    /** An axle that works below this share of its grip shows no limit balance. */
-    private static final double WORKING = 0.6;
 
-    private static final int FEWEST_CORNERS = 4;
+    private static final double FULL_USE = 0.9;
+    private static final double SHAPE_POWER = 3.6;
+    /** Below it a corner says nothing about the limit. */
+    private static final double LEAST_SHAPE = 0.2;
+
+    private static final int FEWEST_CORNERS = 5;
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
     private LevelPattern() {}
 
-    /** One corner's excess in a phase. */
-    private record Point(int corner, double airShare, double excess, double error) {}
+    /** One corner's excess in a phase, and how much of the limit excess its use of the grip lets show. */
+    private record Point(int corner, SpeedClass speed, double airShare, double excess, double shape) {}
+
+    /** A limit excess with the probability that it is worth a change. */
+    private record Effect(double size, double width, double probability) {
+
+        /** Shrinks an estimate toward a healthy car by its doubt. */
+        static Effect of(double estimate, double doubt) {
+            double prior = USUAL_EXCESS_RAD * USUAL_EXCESS_RAD;
+            double shrink = prior / (prior + doubt * doubt);
+            double belief = shrink * estimate;
+            double width = Math.sqrt(shrink) * doubt;
+            return new Effect(
+                    belief, width, NORMAL.cumulativeProbability((Math.abs(belief) - LEAST_EFFECT_RAD) / width));
+        }
+    }
 
     static List<Finding> find(List<CornerPass> passes, GripLimit grip, int laps) {
         List<Finding> findings = new ArrayList<>();
-        for (Phase phase : List.of(Phase.ENTRY, Phase.MID, Phase.EXIT)) {
+        for (Phase phase : List.of(Phase.MID)) {
             List<Point> points = points(passes, phase, grip);
-            Optional<Finding> contrast = contrast(passes, points, phase, laps);
-            contrast.ifPresent(findings::add);
-            if (contrast.isEmpty()) {
-                level(passes, points, phase, laps).ifPresent(findings::add);
+            if (points.size() >= FEWEST_CORNERS) {
+                Optional<Finding> contrast = contrast(passes, points, phase, laps);
+                contrast.or(() -> level(passes, points, phase, laps)).ifPresent(findings::add);
             }
         }
         return findings;
     }
 
     private static List<Point> points(List<CornerPass> passes, Phase phase, GripLimit grip) {
-        Map<Integer, List<PhaseBalance>> byCorner = new TreeMap<>();
-        for (CornerPass pass : passes) {
-            pass.phase(phase)
-                    .filter(balance -> Math.max(balance.frontUse(), balance.rearUse()) > WORKING)
-                    .ifPresent(balance -> byCorner.computeIfAbsent(pass.corner(), c -> new ArrayList<>())
-                            .add(balance));
-        }
+        Map<Integer, List<CornerPass>> byCorner = passes.stream()
+                .filter(pass -> pass.phase(phase).isPresent())
+                .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
         List<Point> points = new ArrayList<>();
-        byCorner.forEach((corner, balances) -> {
-            if (balances.size() >= 3) {
-                double[] excess =
-                        balances.stream().mapToDouble(PhaseBalance::excessRad).toArray();
-                double speed = Robust.median(
-                        balances.stream().mapToDouble(PhaseBalance::speedMps).toArray());
+        byCorner.forEach((corner, here) -> {
+            List<PhaseBalance> balances =
+                    here.stream().flatMap(pass -> pass.phase(phase).stream()).toList();
+            double use = Robust.median(balances.stream()
+                    .mapToDouble(balance -> Math.max(balance.frontUse(), balance.rearUse()))
+                    .toArray());
+            double shape = Math.pow(use / FULL_USE, SHAPE_POWER);
+            if (balances.size() >= 3 && shape >= LEAST_SHAPE) {
                 points.add(new Point(
                         corner,
-                        grip.airShare(speed),
-                        Robust.median(excess),
-                        1.25 * Robust.scaledMad(excess) / Math.sqrt(excess.length)));
+                        here.get(0).speedClass(),
+                        grip.airShare(Robust.median(balances.stream()
+                                .mapToDouble(PhaseBalance::speedMps)
+                                .toArray())),
+                        Robust.median(balances.stream()
+                                .mapToDouble(PhaseBalance::excessRad)
+                                .toArray()),
+                        shape));
             }
         });
         return points;
     }
 
-    /** Slope of the excess over the air's share of the load, with corners scattering about the line. */
+    /** The change of the limit excess from the slowest to the fastest corners. */
     private static Optional<Finding> contrast(List<CornerPass> passes, List<Point> points, Phase phase, int laps) {
-        double[] x = points.stream().mapToDouble(Point::airShare).toArray();
-        double[] y = points.stream().mapToDouble(Point::excess).toArray();
-        double low = Robust.quantile(x, 0.1);
-        double high = Robust.quantile(x, 0.9);
-        if (points.size() < FEWEST_CORNERS || !(high - low > 0.05)) {
+        double[] air = points.stream().mapToDouble(Point::airShare).toArray();
+        double low = Robust.quantile(air, 0.1);
+        double high = Robust.quantile(air, 0.9);
+        boolean bothEnds = points.stream().anyMatch(point -> point.speed() == SpeedClass.HIGH)
+                && points.stream().anyMatch(point -> point.speed() != SpeedClass.HIGH);
+        if (!bothEnds || !(high - low > 0.05)) {
             return Optional.empty();
         }
-        Robust.Line line = Robust.theilSen(x, y);
-        double[] residual = new double[x.length];
-        double mean = 0.0;
-        double spread = 0.0;
-        for (int i = 0; i < x.length; i++) {
-            residual[i] = y[i] - line.intercept() - line.slope() * x[i];
-            mean += x[i] / x.length;
-        }
-        for (double value : x) {
-            spread += (value - mean) * (value - mean);
-        }
-        // efficiency of the median of slopes against least squares on normal data: 0.91 or better (common practice)
-        double slopeError = Robust.scaledMad(residual) / Math.sqrt(spread) / 0.91;
-        double change = line.slope() * (high - low);
-        double doubt = Math.hypot(slopeError * (high - low), CONTRAST_DOUBT_RAD);
-        double atHigh = line.intercept() + line.slope() * high;
-        double atLow = line.intercept() + line.slope() * low;
-        double shrink = USUAL_EXCESS_RAD * USUAL_EXCESS_RAD / (USUAL_EXCESS_RAD * USUAL_EXCESS_RAD + doubt * doubt);
-        double belief = shrink * change;
-        double width = Math.sqrt(shrink) * doubt;
-        double probability = 1.0 - NORMAL.cumulativeProbability((LEAST_EFFECT_RAD - Math.abs(belief)) / width);
-        if (probability < 0.5) {
-            return Optional.empty();
-        }
-        boolean fast = Math.abs(atHigh) >= Math.abs(atLow);
-        double there = fast ? atHigh : atLow;
-        BalanceSign sign = (fast ? change : -change) > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
-        double cut = low + 0.5 * (high - low);
+        double[] level = points.stream().mapToDouble(Point::shape).toArray();
+        double[] slope = points.stream()
+                .mapToDouble(point -> point.shape() * (point.airShare() - low) / (high - low))
+                .toArray();
+        Robust.Fit fit = Robust.regress(
+                new double[][] {level, slope},
+                points.stream().mapToDouble(Point::excess).toArray());
+        double slow = fit.coefficients()[0];
+        double change = fit.coefficients()[1];
+        double doubt = Math.hypot(fit.standardErrors()[1], CONTRAST_DOUBT_RAD);
+        Effect effect = Effect.of(change, doubt);
+        boolean fast = Math.abs(slow + change) >= Math.abs(slow);
+        BalanceSign sign = (change > 0.0) == fast ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
         double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
-        List<Integer> corners = points.stream()
-                .filter(point -> fast ? point.airShare() >= cut : point.airShare() < cut)
+        List<Point> shown = points.stream()
+                .filter(point -> fast ? point.speed() != SpeedClass.LOW : point.speed() != SpeedClass.HIGH)
                 .filter(point -> direction * point.excess() > LEAST_EFFECT_RAD)
-                .map(Point::corner)
                 .toList();
-        if (corners.size() < 2 || direction * there < LEAST_EFFECT_RAD) {
+        SpeedClass end = fast ? SpeedClass.HIGH : SpeedClass.LOW;
+        boolean there = shown.size() >= 2 && shown.stream().anyMatch(point -> point.speed() == end);
+        if (!there) {
             return Optional.empty();
         }
         String reason = String.format(
                 Locale.ROOT,
-                "In the %s the excess of front over rear slip goes from %.2f deg in the slowest corners to %.2f deg in the"
-                        + " fastest: %.2f deg of change with the air's share of the load (doubt %.2f deg), which a"
-                        + " mechanical cause does not make.",
+                "In the %s the front slips %.2f deg more than a balanced car's at the limit of the slowest corners, and %.2f"
+                        + " deg more in the fastest: it changes by %.2f deg (doubt %.2f deg) with the air's share of the"
+                        + " load, which a mechanical cause does not.",
                 phase.words(),
-                Math.toDegrees(atLow),
-                Math.toDegrees(atHigh),
+                Math.toDegrees(slow),
+                Math.toDegrees(slow + change),
                 Math.toDegrees(change),
                 Math.toDegrees(doubt));
         return Optional.of(finding(
-                passes,
-                corners,
-                phase,
-                fast ? SpeedRange.HIGH : SpeedRange.LOW,
-                sign,
-                probability,
-                Math.abs(belief),
-                width,
-                laps,
-                reason));
+                passes, shown, phase, fast ? SpeedRange.HIGH : SpeedRange.LOW, direction, effect, laps, reason));
     }
 
     private static Optional<Finding> level(List<CornerPass> passes, List<Point> points, Phase phase, int laps) {
-        if (points.size() < FEWEST_CORNERS) {
-            return Optional.empty();
-        }
-        double[] y = points.stream().mapToDouble(Point::excess).toArray();
-        double level = Robust.median(y);
-        double doubt = Math.hypot(1.25 * Robust.scaledMad(y) / Math.sqrt(y.length), LEVEL_DOUBT_RAD);
-        double shrink = USUAL_EXCESS_RAD * USUAL_EXCESS_RAD / (USUAL_EXCESS_RAD * USUAL_EXCESS_RAD + doubt * doubt);
-        double belief = shrink * level;
-        double width = Math.sqrt(shrink) * doubt;
-        double probability = 1.0 - NORMAL.cumulativeProbability((LEAST_EFFECT_RAD - Math.abs(belief)) / width);
+        Robust.Fit fit = Robust.regress(
+                new double[][] {points.stream().mapToDouble(Point::shape).toArray()},
+                points.stream().mapToDouble(Point::excess).toArray());
+        double level = fit.coefficients()[0];
+        double doubt = Math.hypot(fit.standardErrors()[0], LEVEL_DOUBT_RAD);
         double direction = Math.signum(level);
-        List<Integer> corners = points.stream()
+        List<Point> shown = points.stream()
                 .filter(point -> direction * point.excess() > LEAST_EFFECT_RAD)
-                .map(Point::corner)
                 .toList();
-        if (probability < 0.5 || corners.size() < 2) {
+        if (shown.size() < 2) {
             return Optional.empty();
         }
         String reason = String.format(
                 Locale.ROOT,
-                "In the %s the front slips %.2f deg %s than a balanced car of these dimensions would (doubt %.2f deg), in %d"
-                        + " of %d corners.",
+                "In the %s the front slips %.2f deg %s than a balanced car's of these dimensions would at the limit (doubt"
+                        + " %.2f deg), in %d of %d corners.",
                 phase.words(),
                 Math.toDegrees(Math.abs(level)),
                 level > 0.0 ? "more" : "less",
                 Math.toDegrees(doubt),
-                corners.size(),
+                shown.size(),
                 points.size());
-        return Optional.of(finding(
-                passes,
-                corners,
-                phase,
-                SpeedRange.ALL,
-                level > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER,
-                probability,
-                Math.abs(belief),
-                width,
-                laps,
-                reason));
+        return Optional.of(
+                finding(passes, shown, phase, SpeedRange.ALL, direction, Effect.of(level, doubt), laps, reason));
     }
 
     private static Finding finding(
             List<CornerPass> passes,
-            List<Integer> corners,
+            List<Point> shown,
             Phase phase,
             SpeedRange speed,
-            BalanceSign sign,
-            double probability,
-            double size,
-            double width,
+            double direction,
+            Effect effect,
             int laps,
             String reason) {
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
-        Set<Integer> set = Set.copyOf(corners);
+        Set<Integer> corners = shown.stream().map(Point::corner).collect(Collectors.toSet());
         List<CornerPass> there = passes.stream()
-                .filter(pass -> set.contains(pass.corner()) && pass.phase(phase).isPresent())
+                .filter(pass ->
+                        corners.contains(pass.corner()) && pass.phase(phase).isPresent())
                 .toList();
-        List<CornerPass> showing = there.stream()
-                .filter(pass -> pass.phase(phase)
-                        .filter(balance -> direction * balance.excessRad() > LEAST_EFFECT_RAD)
-                        .isPresent())
+        List<PhaseBalance> showing = there.stream()
+                .flatMap(pass -> pass.phase(phase).stream())
+                .filter(balance -> direction * balance.excessRad() > LEAST_EFFECT_RAD)
                 .toList();
+        Trigger likely = phase == Phase.ENTRY ? Trigger.TURN_IN : Trigger.NONE;
         Map<Trigger, Double> triggers = new EnumMap<>(Trigger.class);
         for (Trigger trigger : Trigger.values()) {
-            triggers.put(trigger, 0.05);
+            triggers.put(trigger, trigger == likely ? 0.7 : 0.05);
         }
-        Trigger likely = switch (phase) {
-            case BRAKING -> Trigger.BRAKE_APPLICATION;
-            case ENTRY -> Trigger.TURN_IN;
-            case MID -> Trigger.NONE;
-            case EXIT -> speed == SpeedRange.HIGH ? Trigger.NONE : Trigger.THROTTLE_PICK_UP;
-        };
-        triggers.put(likely, 0.7);
+        double size = Math.abs(effect.size());
         return new Finding(
                 phase,
                 speed,
-                sign,
+                direction > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER,
                 likely,
                 triggers,
                 Cause.CAR,
-                corners,
+                corners.stream().sorted().toList(),
                 showing.size() / (double) there.size(),
                 true,
-                probability,
+                effect.probability(),
                 size,
-                Math.max(0.0, size - 1.96 * width),
-                size + 1.96 * width,
-                PriceEstimator.price(passes, showing, phase, laps),
+                Math.max(0.0, size - 1.96 * effect.width()),
+                size + 1.96 * effect.width(),
+                PriceEstimator.price(
+                        showing.stream()
+                                .mapToDouble(balance -> balance.timeS() * Yardstick.timeShare(size))
+                                .toArray(),
+                        laps),
                 List.of(
                         reason,
                         String.format(

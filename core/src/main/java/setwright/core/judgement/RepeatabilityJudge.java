@@ -24,8 +24,9 @@ import setwright.core.recording.Channel;
 
 /*
  * Design note. No fixed limit in metres decides whether a driver is steady enough: what matters is whether, with this
- * scatter and this many laps, one typical setup change could be seen at all. A corner counts when the smallest change of
- * balance that could be told there is below the yardstick; the driving as a whole, when most corners count. Metres and
+ * scatter and this many laps, one typical setup change could be seen at all. A corner counts when both the smallest change
+ * of balance and the smallest change of time that could be told there are below what such a change does; the driving as a
+ * whole, when most corners count. Metres and
  * km/h are still measured, since they are what a coach talks about; orientation values (common practice, no authority)
  * only pick the measure to name first.
  */
@@ -92,12 +93,13 @@ final class RepeatabilityJudge {
         double perGroup = SmallestEffect.inDeviations(passes.size());
         double smallestBalance =
                 passes.size() < FEWEST_PASSES ? Double.POSITIVE_INFINITY : perGroup * balanceScatter(passes);
-        double smallestTime = perGroup
-                * Robust.scaledMad(
-                        passes.stream().mapToDouble(CornerPass::timeS).toArray());
+        double[] times = passes.stream().mapToDouble(CornerPass::timeS).toArray();
+        double smallestTime = perGroup * Robust.scaledMad(times);
+        double usual = Robust.median(times);
         return new AtCorner(
                 corner,
-                smallestBalance < Yardstick.BALANCE_RAD,
+                smallestBalance < Yardstick.BALANCE_RAD
+                        && smallestTime < usual * Yardstick.timeShare(Yardstick.BALANCE_RAD),
                 worst(scatter),
                 scatter,
                 passes.size(),

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
+import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.numerics.Robust;
@@ -39,7 +40,7 @@ final class SlidePattern {
         List<Shares.Count> counts = new ArrayList<>();
         byCorner.forEach((corner, here) -> counts.add(new Shares.Count(
                 corner,
-                (int) here.stream().filter(pass -> pass.slides(axle, phase)).count(),
+                (int) here.stream().filter(pass -> shows(pass, axle, phase)).count(),
                 here.size())));
         double pooled = Shares.pooled(counts);
         List<Shares.Count> shown = counts.stream()
@@ -54,7 +55,7 @@ final class SlidePattern {
                 .filter(pass -> pass.phase(phase).isPresent())
                 .toList();
         List<CornerPass> showing =
-                there.stream().filter(pass -> pass.slides(axle, phase)).toList();
+                there.stream().filter(pass -> shows(pass, axle, phase)).toList();
         List<Slide> slides = showing.stream()
                 .flatMap(pass -> pass.slides().stream())
                 .filter(slide -> slide.axle() == axle && slide.phase() == phase)
@@ -67,7 +68,7 @@ final class SlidePattern {
         Map<Trigger, Double> triggers = TriggerJudge.probabilities(slides);
         double[] sizes = slides.stream().mapToDouble(Slide::sizeRad).toArray();
         double share = showing.size() / (double) there.size();
-        Cause cause = cause(axle, phase, showing);
+        Cause cause = cause(axle, phase, showing, passes);
         BalanceSign sign = axle == Slide.Axle.REAR ? BalanceSign.OVERSTEER : BalanceSign.UNDERSTEER;
         Finding finding = new Finding(
                 phase,
@@ -83,18 +84,55 @@ final class SlidePattern {
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
-                PriceEstimator.price(passes, showing, phase, laps),
+                PriceEstimator.price(
+                        showing.stream()
+                                .mapToDouble(pass -> loss(pass, axle, phase))
+                                .toArray(),
+                        laps),
                 why(axle, phase, showing, there, slides, triggers, cause, byCorner.size(), shown.size()));
         return List.of(finding);
     }
 
-    /** A rear that lets go under a brake that is still held in mid-corner is the driver's doing before it is the car's. */
-    private static Cause cause(Slide.Axle axle, Phase phase, List<CornerPass> showing) {
-        long held = showing.stream()
+    /**
+     * A rear that lets go under a brake that is still held in mid-corner is the driver's doing before it is the car's: in
+     * most of these passes, or as a habit all round the lap.
+     */
+    private static Cause cause(Slide.Axle axle, Phase phase, List<CornerPass> showing, List<CornerPass> all) {
+        boolean braked = axle == Slide.Axle.REAR && (phase == Phase.ENTRY || phase == Phase.MID);
+        return braked && (mostlyHeld(showing) || mostlyHeld(all)) ? Cause.DRIVER : Cause.CAR;
+    }
+
+    private static boolean mostlyHeld(List<CornerPass> passes) {
+        List<CornerPass> braked = passes.stream()
+                .filter(pass -> pass.events().brakeOff().isPresent())
+                .toList();
+        long held = braked.stream()
                 .filter(pass -> DrivingFaultFinder.brakeHeld(pass.habits()))
                 .count();
-        boolean braked = axle == Slide.Axle.REAR && (phase == Phase.ENTRY || phase == Phase.MID);
-        return braked && held > 0.5 * showing.size() ? Cause.DRIVER : Cause.CAR;
+        return held > 0.5 * braked.size();
+    }
+
+    /**
+     * Tells whether an axle let go in a phase in a way that counts. Out of a slow corner a driven rear axle always works at
+     * its limit (common practice), so that on the exit only a slide counts that the driver had to answer with hands or foot.
+     */
+    private static boolean shows(CornerPass pass, Slide.Axle axle, Phase phase) {
+        boolean answered = phase != Phase.EXIT
+                || axle != Slide.Axle.REAR
+                || DrivingFaultFinder.corrected(pass)
+                || DrivingFaultFinder.lifted(pass.habits());
+        return answered && pass.slides(axle, phase);
+    }
+
+    /** Time lost in a pass: the largest slide's imbalance over the phase it began in. */
+    private static double loss(CornerPass pass, Slide.Axle axle, Phase phase) {
+        double size = pass.slides().stream()
+                .filter(slide -> slide.axle() == axle && slide.phase() == phase)
+                .mapToDouble(Slide::sizeRad)
+                .max()
+                .orElse(0.0);
+        double time = pass.phase(phase).map(PhaseBalance::timeS).orElse(0.0);
+        return time * Yardstick.timeShare(size);
     }
 
     static Trigger mostProbable(Map<Trigger, Double> triggers) {

@@ -67,7 +67,9 @@ final class TriggerJudge {
         scores.put(
                 Trigger.TURN_IN, turning ? Math.min(Math.max(inputs.steerRate() / QUICK_HANDS, 0.0), 1.0) * 0.5 : 0.0);
         scores.put(Trigger.THROTTLE_PICK_UP, inputs.throttleRise() - inputs.throttleFall());
-        scores.put(Trigger.THROTTLE_LIFT, inputs.throttleFall() - inputs.throttleRise());
+        // the throttle is always closed before the brake is pressed: a lift counts only without one
+        boolean braked = inputs.brake() > 0.05 || inputs.brakeRise() > 0.1 || inputs.brakeFall() > 0.1;
+        scores.put(Trigger.THROTTLE_LIFT, braked ? 0.0 : inputs.throttleFall() - inputs.throttleRise());
         scores.put(Trigger.NONE, NOTHING_MOVED);
         scores.put(Trigger.BUMP, 0.0);
         return scores;
