@@ -2,15 +2,12 @@ package setwright.core.circuit;
 
 import java.util.Arrays;
 import java.util.List;
-import setwright.core.numerics.PeriodicSpline;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 
 /** Reference line from rate of turn and speed, where there is no position: the middle of the laps' curvature, closed. */
 final class HeadingLine {
     private static final double STEP_M = PositionLine.STEP_M;
-    /** As in {@link PositionLine}: a driver's path holds nothing quicker, Hz. */
-    private static final double QUICKEST_HZ = 1.5;
 
     private final Motion motion;
     private final Cuts cuts;
@@ -34,18 +31,18 @@ final class HeadingLine {
         HeadingMapper mapper = new HeadingMapper(motion, turnRate, cuts, nodes, step);
         double[][] shifts = new double[laps.size()][nodes];
         double[] time = LapTiming.times(motion, cuts, laps, nodes);
-        double[] middle = smooth(middle(mapper, shifts, nodes), time);
-        for (int round = 0; round < 2; round++) {
-            for (int k = 0; k < shifts.length; k++) {
-                shifts[k] = mapper.shifts(laps.get(k), middle, cuts.marked());
-            }
-            middle = smooth(middle(mapper, shifts, nodes), time);
-        }
-        boolean yaw = motion.recording().has(Quantity.YAW_RATE);
         double[] speed = new double[nodes];
         for (int i = 0; i < nodes; i++) {
             speed[i] = step / (time[i + 1] - time[i]);
         }
+        double[] middle = SensedCurvature.smooth(middle(mapper, shifts, nodes), speed, step);
+        for (int round = 0; round < 2; round++) {
+            for (int k = 0; k < shifts.length; k++) {
+                shifts[k] = mapper.shifts(laps.get(k), middle, cuts.marked());
+            }
+            middle = SensedCurvature.smooth(middle(mapper, shifts, nodes), speed, step);
+        }
+        boolean yaw = motion.recording().has(Quantity.YAW_RATE);
         LoopClosure closure = new LoopClosure(middle, speed, step, yaw);
         ReferenceLine line = closure.closed();
         double noise = demandNoise(mapper, shifts, middle, speed);
@@ -67,24 +64,6 @@ final class HeadingLine {
             middle[i] = Double.isNaN(median) ? 0.0 : median;
         }
         return middle;
-    }
-
-    private static double[] smooth(double[] curvature, double[] time) {
-        int nodes = curvature.length;
-        double period = time[nodes];
-        double cutoff = 2.0 * Math.PI * QUICKEST_HZ;
-        double[] weight = new double[nodes];
-        double[] u = Arrays.copyOf(time, nodes);
-        for (int i = 0; i < nodes; i++) {
-            weight[i] = time[i + 1] - time[i];
-        }
-        int knots = Math.max(16, (int) Math.ceil(8.0 * period * QUICKEST_HZ));
-        PeriodicSpline spline = PeriodicSpline.fit(period, knots, u, curvature, weight, 1.0 / Math.pow(cutoff, 6.0));
-        double[] smooth = new double[nodes];
-        for (int i = 0; i < nodes; i++) {
-            smooth[i] = spline.at(u[i], 0);
-        }
-        return smooth;
     }
 
     /** Half-second averages of the laps' differences from the middle, over the number of laps, as lateral acceleration. */

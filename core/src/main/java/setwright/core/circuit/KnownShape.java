@@ -2,6 +2,7 @@ package setwright.core.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import setwright.core.numerics.Alignment;
 import setwright.core.recording.Recording;
 
@@ -170,7 +171,8 @@ final class KnownShape {
             }
         }
         Motion motion = survey.motion();
-        Cuts cuts = new Cuts("crossing the known start line", true, crossings);
+        Cuts cuts = LapCutter.withEnds(
+                new Cuts("crossing the known start line", true, crossings), Optional.empty(), motion);
         List<Lap> laps = new LapLabels(motion, cuts).laps();
         Survey.require(motion, cuts, laps, 1);
         return new LapJudge(laps, placement, motion, known.line()).judged();

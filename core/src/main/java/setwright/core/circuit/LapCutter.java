@@ -80,7 +80,7 @@ public final class LapCutter {
     }
 
     /** Adds the crossings with which a recording begins and ends, when it was switched on and off at the line. */
-    private static Cuts withEnds(Cuts cuts, Optional<StartLine> line, Motion motion) {
+    static Cuts withEnds(Cuts cuts, Optional<StartLine> line, Motion motion) {
         if (cuts.wholeLaps() < 1) {
             return cuts;
         }

@@ -32,7 +32,7 @@ record Survey(Motion motion, Cuts cuts, List<Lap> laps, BuiltLine built, Placeme
             built = ReferenceLineBuilder.build(motion, cuts, judged);
             placement = place(motion, cuts, built.line());
         }
-        return new Survey(motion, cuts, judged, built, placement);
+        return new Survey(motion, cuts, judged, SensedCurvature.better(built, motion, judged, placement), placement);
     }
 
     private static long good(List<Lap> laps) {
