@@ -12,6 +12,7 @@ import setwright.app.command.CarCommand;
 import setwright.app.command.DemoCommand;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
+import setwright.app.command.MapCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.core.judgement.Diagnostician;
@@ -45,6 +46,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .addSubcommand(new DemoCommand(diagnoser))
                 .addSubcommand(new DiagnoseCommand(diagnoser))
+                .addSubcommand(new MapCommand())
                 .addSubcommand(new CarCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)

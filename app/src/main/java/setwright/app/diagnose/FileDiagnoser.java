@@ -10,14 +10,15 @@ import java.util.function.BiFunction;
 import setwright.app.circuit.CircuitFile;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.ChannelNote;
+import setwright.app.files.WholeFile;
 import setwright.core.car.CarSheet;
-import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnosis;
 import setwright.intake.Intake;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
+import setwright.intake.map.ChannelMapFile;
 import setwright.intake.map.Proposal;
 
 /** Reads a recording and its companions from files and has it judged. */
@@ -41,11 +42,11 @@ public final class FileDiagnoser implements Diagnoser {
         progress.step("car sheet and recording");
         Optional<CarSheet> given = request.car().map(CarSheetReader::read);
         CarSheet car = given.orElseGet(() -> CarSheetReader.parse("car sheet", NOTHING_KNOWN));
-        Intake intake = RecordingReader.read(request.recording(), Optional.empty(), given);
+        Intake intake = RecordingReader.read(request.recording(), request.map().map(ChannelMapFile::read), given);
         progress.step("laps and corners");
         Stint stint = request.circuit().isPresent()
                 ? StintBuilder.build(
-                        intake.recording(), circuit(request.circuit().get()))
+                        intake.recording(), CircuitFile.read(request.circuit().get()))
                 : StintBuilder.build(intake.recording());
         progress.step("balance and driving");
         Diagnosis diagnosis = judge.apply(stint, car);
@@ -53,11 +54,10 @@ public final class FileDiagnoser implements Diagnoser {
         if (request.saveCircuit().isPresent()) {
             CircuitFile.write(request.saveCircuit().get(), stint.circuit());
         }
+        if (request.writeMap().isPresent()) {
+            WholeFile.write(request.writeMap().get(), ChannelMapFile.write(intake.proposal()));
+        }
         return new Answer(diagnosis, car, notes(intake.proposal()));
-    }
-
-    private static Circuit circuit(Path file) throws IOException {
-        return CircuitFile.read(file);
     }
 
     private static void mustExist(Optional<Path> file) throws NoSuchFileException {

@@ -40,9 +40,7 @@ public final class TextReport {
     private void all(Answer answer) {
         Story story = Storyteller.tell(answer, figures);
         Stint stint = answer.diagnosis().stint();
-        Wrap.lines(
-                        stint.recording().name() + ", " + answer.car().description(),
-                        terminal.width())
+        Wrap.lines(stint.recording().name() + ", " + answer.car().description(), terminal.width())
                 .forEach(line -> lines.add(terminal.paint().faint(line)));
         link("Laps", story.laps());
         link("Driving", story.driving());
