@@ -64,7 +64,10 @@ final class SlideFinder {
             int before = shoulder(pass.balance(), side, k, -1, Math.max(0, first - pass.samples(BEFORE_S)));
             int behind = shoulder(pass.balance(), side, k, 1, pass.size() - 1);
             double size = here - Math.max(side * pass.balance()[before], side * pass.balance()[behind]);
-            boolean letsGo = axle == Slide.Axle.REAR ? stepsOut(pass, car, k, least) : washes(pass, k, least);
+            boolean letsGo = axle == Slide.Axle.FRONT || stepsOut(pass, car, k, least);
+            if (axle == Slide.Axle.FRONT) {
+                size = Math.min(size, washed(pass, k));
+            }
             if (size >= least && letsGo) {
                 int onset = onset(pass.balance(), side, k, size);
                 slides.add(new Slide(
@@ -108,18 +111,21 @@ final class SlideFinder {
         return steady - pass.balance()[peak] >= least;
     }
 
-    /** The front washes out when its slip grows beyond the balanced car's while the path does not tighten. */
-    private static boolean washes(PassWindow pass, int peak, double least) {
+    /**
+     * How far the front washed out before a peak: the most that its slip grew beyond the balanced car's over half a second
+     * in which the path did not tighten; 0 when the path followed the hands.
+     */
+    private static double washed(PassWindow pass, int peak) {
         int from = Math.max(0, peak - pass.samples(BEFORE_S));
         double excess = pass.balance()[peak] - pass.reference()[peak];
+        double most = 0.0;
         for (int k = from; k < peak; k++) {
-            boolean grows = excess - (pass.balance()[k] - pass.reference()[k]) >= least
-                    && pass.balance()[peak] - pass.balance()[k] >= least;
-            if (grows && pass.curvature(peak) <= (1.0 + TIGHTENS) * pass.curvature(k)) {
-                return true;
+            double grown = excess - (pass.balance()[k] - pass.reference()[k]);
+            if (pass.curvature(peak) <= (1.0 + TIGHTENS) * pass.curvature(k)) {
+                most = Math.max(most, grown);
             }
         }
-        return false;
+        return most;
     }
 
     private static Slide.Inputs inputs(PassWindow pass, PassMarks marks, int onset, int peak) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
@@ -19,6 +20,8 @@ import setwright.core.judgement.Repeatability.AtCorner;
 public final class Diagnostician {
     /** Below it a pattern may be noise and is not shown as a finding. */
     private static final double LEAST_PROBABILITY = 0.8;
+    /** Above it something is suspected, which more laps could settle. */
+    private static final double SUSPECTED = 0.5;
 
     private static final int FEWEST_LAPS = 3;
 
@@ -42,13 +45,16 @@ public final class Diagnostician {
         List<CornerPass> trusted =
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
         List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, laps));
-        findings.addAll(LevelPattern.find(trusted, trace.car().grip(), laps));
+        findings.addAll(LevelPattern.find(passes, trace.car().grip(), laps));
+        Optional<Finding> suspicion = findings.stream()
+                .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
+                .max(Comparator.comparingDouble(Finding::probability));
         findings.removeIf(finding -> finding.probability() < LEAST_PROBABILITY);
         findings.sort(Comparator.comparing(Finding::lapWide)
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        return conclude(stint, trace, passes, repeatability, faults, findings, laps);
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps);
     }
 
     private static Diagnosis conclude(
@@ -58,6 +64,7 @@ public final class Diagnostician {
             Repeatability repeatability,
             List<DrivingFault> faults,
             List<Finding> findings,
+            Optional<Finding> suspicion,
             int laps) {
         Verdict verdict;
         String reason;
@@ -67,6 +74,13 @@ public final class Diagnostician {
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
             reason = repeatability.why();
+        } else if (findings.stream().noneMatch(Finding::lapWide) && suspicion.isPresent()) {
+            verdict = Verdict.NOT_ENOUGH_EVIDENCE;
+            reason = String.format(
+                    Locale.ROOT,
+                    "There are signs of %s (probability %.2f), too weak to act on; more laps like these may settle it.",
+                    place(suspicion.get()),
+                    suspicion.get().probability());
         } else if (findings.stream().noneMatch(Finding::lapWide)) {
             verdict = Verdict.NOTHING_TO_CHANGE;
             reason = findings.isEmpty()
@@ -77,10 +91,8 @@ public final class Diagnostician {
             verdict = first.cause() == Cause.DRIVER ? Verdict.COACH_THE_DRIVER : Verdict.CHANGE_THE_CAR;
             reason = String.format(
                     Locale.ROOT,
-                    "%s in the %s of %s corners, set off by %s: %.2f s a lap (%.2f to %.2f).",
-                    capital(first.balance().words()),
-                    first.phase().words(),
-                    first.speed() == SpeedRange.ALL ? "all" : first.speed() == SpeedRange.HIGH ? "fast" : "slow",
+                    "%s, set off by %s: %.2f s a lap (%.2f to %.2f).",
+                    capital(place(first)),
                     first.trigger() == Trigger.NONE
                             ? "no single input"
                             : first.trigger().words(),
@@ -89,6 +101,15 @@ public final class Diagnostician {
                     first.price().high());
         }
         return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason);
+    }
+
+    private static String place(Finding finding) {
+        String corners = switch (finding.speed()) {
+            case ALL -> "all";
+            case HIGH -> "fast";
+            case LOW -> "slow";
+        };
+        return finding.balance().words() + " in the " + finding.phase().words() + " of " + corners + " corners";
     }
 
     private static String capital(String words) {

@@ -26,16 +26,22 @@ import setwright.core.numerics.Robust;
  * regression of the excess on the shape, and on the shape times the air's share of the load, gives the limit excess in
  * slow and fast corners.
  *
- * The reference itself is uncertain: by about 0.5 degrees for the level (tyres of unlike size and stiffness near their
- * limits, steering compliance), and by about 0.3 degrees for how it changes with speed (the growth of downforce is estimated
- * from the same laps). Both are our own estimates and enter as priors, so that a finding needs an effect clear of them.
- * What grows with v² points at the air; what does not, at the mechanical balance.
+ * A healthy car is not neutral: its front reaches the limit about one setup step before its rear, and a little sooner in
+ * fast corners, since the centre of pressure is kept behind the centre of gravity (common practice; sizes are our own
+ * estimate). The reference is uncertain too: by about 0.5 degrees for the level (tyres of unlike size and stiffness near
+ * their limits, steering compliance) and 0.3 degrees for how it changes with speed (the growth of downforce is estimated
+ * from the same laps). These enter as priors, so that a finding needs an effect clear of them. What grows with v² points at
+ * the air; what does not, at the mechanical balance.
  */
 
 /** Finds the problems that show as a level of balance, in all corners or at one end of the speed range. */
 final class LevelPattern {
     private static final double LEVEL_DOUBT_RAD = Math.toRadians(0.5);
     private static final double CONTRAST_DOUBT_RAD = Math.toRadians(0.3);
+    /** Limit excess of a healthy car, and how much of it fast corners have more than slow ones. */
+    private static final double HEALTHY_LEVEL_RAD = Yardstick.BALANCE_RAD;
+
+    private static final double HEALTHY_CONTRAST_RAD = 0.5 * Yardstick.BALANCE_RAD;
     /** What a healthy car may differ by: prior width of the true excess. */
     private static final double USUAL_EXCESS_RAD = Math.toRadians(0.5);
     /** An effect below half a typical setup change is not worth a change. */
@@ -88,10 +94,8 @@ final class LevelPattern {
         byCorner.forEach((corner, here) -> {
             List<PhaseBalance> balances =
                     here.stream().flatMap(pass -> pass.phase(phase).stream()).toList();
-            double use = Robust.median(balances.stream()
-                    .mapToDouble(balance -> Math.max(balance.frontUse(), balance.rearUse()))
-                    .toArray());
-            double shape = Math.pow(use / FULL_USE, SHAPE_POWER);
+            double shape = Robust.median(
+                    balances.stream().mapToDouble(LevelPattern::shape).toArray());
             if (balances.size() >= 3 && shape >= LEAST_SHAPE) {
                 points.add(new Point(
                         corner,
@@ -106,6 +110,10 @@ final class LevelPattern {
             }
         });
         return points;
+    }
+
+    private static double shape(PhaseBalance balance) {
+        return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
     }
 
     /** The change of the limit excess from the slowest to the fastest corners. */
@@ -125,16 +133,18 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {level, slope},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double slow = fit.coefficients()[0];
-        double change = fit.coefficients()[1];
-        double doubt = Math.hypot(fit.standardErrors()[1], CONTRAST_DOUBT_RAD);
-        Effect effect = Effect.of(change, doubt);
-        boolean fast = Math.abs(slow + change) >= Math.abs(slow);
-        BalanceSign sign = (change > 0.0) == fast ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
+        double slow = fit.coefficient(0);
+        double change = fit.coefficient(1);
+        double unusual = change - HEALTHY_CONTRAST_RAD;
+        double doubt = Math.hypot(fit.standardError(1), CONTRAST_DOUBT_RAD);
+        Effect effect = Effect.of(unusual, doubt);
+        boolean fast = Math.abs(slow + change - HEALTHY_LEVEL_RAD - HEALTHY_CONTRAST_RAD)
+                >= Math.abs(slow - HEALTHY_LEVEL_RAD);
+        BalanceSign sign = (unusual > 0.0) == fast ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
         double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
         List<Point> shown = points.stream()
                 .filter(point -> fast ? point.speed() != SpeedClass.LOW : point.speed() != SpeedClass.HIGH)
-                .filter(point -> direction * point.excess() > LEAST_EFFECT_RAD)
+                .filter(point -> direction * (point.excess() - HEALTHY_LEVEL_RAD * point.shape()) > 0.0)
                 .toList();
         SpeedClass end = fast ? SpeedClass.HIGH : SpeedClass.LOW;
         boolean there = shown.size() >= 2 && shown.stream().anyMatch(point -> point.speed() == end);
@@ -159,11 +169,12 @@ final class LevelPattern {
         Robust.Fit fit = Robust.regress(
                 new double[][] {points.stream().mapToDouble(Point::shape).toArray()},
                 points.stream().mapToDouble(Point::excess).toArray());
-        double level = fit.coefficients()[0];
-        double doubt = Math.hypot(fit.standardErrors()[0], LEVEL_DOUBT_RAD);
-        double direction = Math.signum(level);
+        double level = fit.coefficient(0);
+        double doubt = Math.hypot(fit.standardError(0), LEVEL_DOUBT_RAD);
+        double unusual = level - HEALTHY_LEVEL_RAD;
+        double direction = Math.signum(unusual);
         List<Point> shown = points.stream()
-                .filter(point -> direction * point.excess() > LEAST_EFFECT_RAD)
+                .filter(point -> direction * (point.excess() - HEALTHY_LEVEL_RAD * point.shape()) > 0.0)
                 .toList();
         if (shown.size() < 2) {
             return Optional.empty();
@@ -179,7 +190,7 @@ final class LevelPattern {
                 shown.size(),
                 points.size());
         return Optional.of(
-                finding(passes, shown, phase, SpeedRange.ALL, direction, Effect.of(level, doubt), laps, reason));
+                finding(passes, shown, phase, SpeedRange.ALL, direction, Effect.of(unusual, doubt), laps, reason));
     }
 
     private static Finding finding(
@@ -198,7 +209,7 @@ final class LevelPattern {
                 .toList();
         List<PhaseBalance> showing = there.stream()
                 .flatMap(pass -> pass.phase(phase).stream())
-                .filter(balance -> direction * balance.excessRad() > LEAST_EFFECT_RAD)
+                .filter(balance -> direction * (balance.excessRad() - HEALTHY_LEVEL_RAD * shape(balance)) > 0.0)
                 .toList();
         Trigger likely = phase == Phase.ENTRY ? Trigger.TURN_IN : Trigger.NONE;
         Map<Trigger, Double> triggers = new EnumMap<>(Trigger.class);

@@ -25,10 +25,9 @@ final class SlidePattern {
 
     static List<Finding> find(List<CornerPass> passes, int laps) {
         List<Finding> findings = new ArrayList<>();
-        for (Slide.Axle axle : Slide.Axle.values()) {
-            for (Phase phase : Phase.values()) {
-                findings.addAll(at(passes, axle, phase, laps));
-            }
+        // the front at its limit in mid-corner is how a good car is driven: only its level tells (LevelPattern)
+        for (Phase phase : Phase.values()) {
+            findings.addAll(at(passes, Slide.Axle.REAR, phase, laps));
         }
         return findings;
     }
