@@ -49,8 +49,8 @@ final class AnswersIT {
 
     @Test
     void theJsonKeepsToItsSchemaAndStandsAlone() throws Exception {
-        Outcome outcome = run(
-                "diagnose", recording.toString(), "--car", car.toString(), "--json", "--html", "report.html");
+        Outcome outcome =
+                run("diagnose", recording.toString(), "--car", car.toString(), "--json", "--html", "report.html");
         assertThat(outcome.exitCode()).isZero();
         assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                         .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
@@ -67,7 +67,13 @@ final class AnswersIT {
     @Test
     void aKeptMapAndAKeptCircuitGiveTheSameCorners() throws Exception {
         Outcome first = run(
-                "diagnose", recording.toString(), "--json", "--write-map", "map.yaml", "--save-circuit", "circuit.json");
+                "diagnose",
+                recording.toString(),
+                "--json",
+                "--write-map",
+                "map.yaml",
+                "--save-circuit",
+                "circuit.json");
         Outcome second =
                 run("diagnose", recording.toString(), "--json", "--map", "map.yaml", "--circuit", "circuit.json");
         assertThat(second.messages()).isEmpty();
@@ -81,7 +87,8 @@ final class AnswersIT {
         assertThat(map.exitCode()).isZero();
         assertThat(map.results()).contains("channels:", "speed:", "# ");
         Files.writeString(folder.resolve("map.yaml"), map.results());
-        assertThat(run("diagnose", recording.toString(), "--map", "map.yaml").exitCode()).isIn(0, 4);
+        assertThat(run("diagnose", recording.toString(), "--map", "map.yaml").exitCode())
+                .isIn(0, 4);
     }
 
     @Test
@@ -94,7 +101,9 @@ final class AnswersIT {
 
     @Test
     void noColourReachesAFile() throws Exception {
-        assertThat(run("diagnose", recording.toString(), "--car", car.toString()).results()).doesNotContain("\u001b");
+        assertThat(run("diagnose", recording.toString(), "--car", car.toString())
+                        .results())
+                .doesNotContain("\u001b");
     }
 
     @ParameterizedTest
@@ -135,13 +144,15 @@ final class AnswersIT {
     @Test
     void wrongUsageIsExitCodeTwo() throws Exception {
         assertThat(run("diagnose").exitCode()).isEqualTo(2);
-        assertThat(run("diagnose", recording.toString(), "--units", "cubits").exitCode()).isEqualTo(2);
+        assertThat(run("diagnose", recording.toString(), "--units", "cubits").exitCode())
+                .isEqualTo(2);
         assertThat(run("diagnose", recording.toString(), "--colour").exitCode()).isEqualTo(2);
         assertThat(run("car").exitCode()).isEqualTo(2);
     }
 
     private static List<String> corners(JsonNode json) {
-        return json.at("/balance").valueStream()
+        return json.at("/balance")
+                .valueStream()
                 .map(cell -> cell.at("/corner") + " " + cell.at("/direction") + " " + cell.at("/phase"))
                 .toList();
     }

@@ -75,6 +75,9 @@ record CircuitJson(int version, String name, AnchorJson anchor, LineJson line, L
         if (version != VERSION) {
             throw new IllegalArgumentException("version must be " + VERSION + ", found " + version);
         }
+        if (corners.contains(null)) {
+            throw new IllegalArgumentException("corners must not hold null");
+        }
         return new Circuit(
                 name,
                 new ReferenceLine(
@@ -108,6 +111,9 @@ record CircuitJson(int version, String name, AnchorJson anchor, LineJson line, L
     }
 
     private static double[] array(String name, List<Double> values) {
+        if (values.contains(null)) {
+            throw new IllegalArgumentException(name + " must hold finite numbers, found null");
+        }
         double[] array = values.stream().mapToDouble(Double::doubleValue).toArray();
         for (int i = 0; i < array.length; i++) {
             if (!Double.isFinite(array[i])) {

@@ -86,16 +86,20 @@ final class VerdictWords {
 
     private List<String> coach() {
         List<String> next = new ArrayList<>();
+        boolean repeatable = diagnosis.repeatability().repeatable();
+        if (!repeatable) {
+            diagnosis.repeatability().corners().stream()
+                    .filter(entry -> !entry.repeatable())
+                    .limit(MOST_TASKS)
+                    .forEach(entry -> next.add(steady(entry)));
+        }
         diagnosis.faults().stream()
                 .sorted(Comparator.comparingDouble(DrivingFault::lapShare).reversed())
                 .limit(MOST_TASKS)
                 .forEach(
                         fault -> next.add("Work on: " + fault.kind() + " (" + Figures.corners(fault.corners()) + ")."));
-        diagnosis.repeatability().corners().stream()
-                .filter(entry -> !entry.repeatable())
-                .limit(MOST_TASKS)
-                .forEach(entry -> next.add(steady(entry)));
-        next.add("Leave the car alone until the laps repeat.");
+        next.add(
+                repeatable ? "Leave the car alone until that is cured." : "Leave the car alone until the laps repeat.");
         return next;
     }
 

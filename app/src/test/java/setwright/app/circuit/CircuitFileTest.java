@@ -21,8 +21,8 @@ final class CircuitFileTest {
     @Test
     void comesBackAsItWas() throws IOException {
         Circuit circuit = Example.answer().diagnosis().stint().circuit();
-        Circuit placed = new Circuit(
-                circuit.name(), circuit.line(), circuit.corners(), new Circuit.Geographic(0.7, -1.1));
+        Circuit placed =
+                new Circuit(circuit.name(), circuit.line(), circuit.corners(), new Circuit.Geographic(0.7, -1.1));
         Path file = folder.resolve("circuit.json");
         CircuitFile.write(file, placed);
         Circuit back = CircuitFile.read(file);

@@ -126,6 +126,9 @@ final class ReportInBrowserTest {
         List<String> reached = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
             page.keyboard().press("Tab");
+            if (i > 0 && (boolean) page.evaluate("document.activeElement.matches('.skip, body')")) {
+                break; // once round
+            }
             reached.add(
                     (String)
                             page.evaluate(

@@ -22,9 +22,9 @@ final class TextReportTest {
         assertThat(text)
                 .containsSubsequence(
                         "Laps     12 of 14 laps can be read.",
-                        "Driving  Repeatable: steady in 12 of 13 corners.",
+                        "Driving  These 12 laps can show a balance change of 0.09 deg",
                         "Corner 6 is left out: the brake point moves by 9.1 m from lap to lap.",
-                        "Balance  On entry of low-speed corners",
+                        "Balance  On entry of corners 3, 4, 7, 8, 10 and 13 the rear gives up first",
                         "Cause    It begins as the brake comes off (probability 0.83).",
                         "Pattern  Entry oversteer in low-speed corners",
                         "Verdict  Change the car: entry oversteer in low-speed corners costs 0.31 s a lap.",
