@@ -60,19 +60,14 @@ public record CauseView(
     /** One drawing with its title and unit. */
     public record Panel(String title, String unit, Markup plot) {}
 
-    static CauseView of(Answer answer, BalanceTable table, Story.Link link, Figures figures) {
+    static CauseView of(Answer answer, BalanceTable table, CornerFacts facts, Story.Link link, Figures figures) {
         List<Finding> findings = answer.diagnosis().findings();
         TraceBuilder traces = new TraceBuilder(answer);
-        TracePlot plot = new TracePlot(figures);
+        TracePlot plot = new TracePlot(figures, facts);
         List<CornerPanel> panels = table.rows().stream()
                 .map(row -> plot.panel(row, traces.build(row.corner())))
                 .toList();
-        int worst = findings.stream()
-                .flatMap(finding -> finding.corners().stream())
-                .filter(corner -> table.row(corner).isPresent())
-                .max(Comparator.comparingDouble(corner -> size(table, corner)))
-                .or(() -> table.worstRow().map(row -> row.corner().number()))
-                .orElse(0);
+        int chosen = facts.telling().map(row -> row.corner().number()).orElse(0);
         return new CauseView(
                 link,
                 findings.stream().findFirst().map(FindingWords::name).orElse(""),
@@ -82,14 +77,7 @@ public record CauseView(
                         .orElse(List.of()),
                 hands(table, figures),
                 panels,
-                worst);
-    }
-
-    private static double size(BalanceTable table, int corner) {
-        return table.row(corner)
-                .flatMap(Row::worst)
-                .map(cell -> Math.abs(cell.excess().median()))
-                .orElse(0.0);
+                chosen);
     }
 
     private static List<TriggerBar> triggers(Finding finding, Figures figures) {

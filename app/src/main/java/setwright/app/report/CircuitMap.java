@@ -30,7 +30,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
     /** A corner's number with the sign of its largest imbalance. */
     public record Label(int corner, String left, String top, String sign, String css, String facts) {}
 
-    static CircuitMap of(BalanceTable table, ReferenceLine line, List<RibbonView.Place> places) {
+    static CircuitMap of(BalanceTable table, ReferenceLine line, CornerFacts facts) {
         Frame frame = Frame.around(line);
         Svg svg = new Svg()
                 .open(
@@ -77,7 +77,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
         return new CircuitMap(
                 String.format(Locale.ROOT, "%.3f", WIDTH / frame.height()),
                 svg.close().markup(),
-                labels(table, frame, line, places));
+                labels(table, frame, line, facts));
     }
 
     private static String path(Frame frame, ReferenceLine line, double fromM, double toM) {
@@ -123,31 +123,20 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
                         .text());
     }
 
-    private static List<Label> labels(
-            BalanceTable table, Frame frame, ReferenceLine line, List<RibbonView.Place> places) {
+    private static List<Label> labels(BalanceTable table, Frame frame, ReferenceLine line, CornerFacts facts) {
         List<double[]> taken = new ArrayList<>();
         List<Label> labels = new ArrayList<>();
-        for (int i = 0; i < table.rows().size(); i++) {
-            Row row = table.rows().get(i);
+        for (Row row : table.rows()) {
             double[] at = place(frame, line, row.corner().apexM(), row.corner().sign(), taken);
             taken.add(at);
-            String sign = row.repeatable()
-                    ? row.worst()
-                            .map(cell -> Shade.of(cell, table.yardstickRad()).sign())
-                            .orElse("")
-                    : "";
-            String css = row.repeatable()
-                    ? row.worst()
-                            .map(cell -> Shade.of(cell, table.yardstickRad()).css())
-                            .orElse("even")
-                    : "out";
+            Shade shade = facts.shade(row);
             labels.add(new Label(
                     row.corner().number(),
                     Svg.percent(at[0] / WIDTH),
                     Svg.percent(at[1] / frame.height()),
-                    sign,
-                    css,
-                    places.get(i).label()));
+                    row.repeatable() ? shade.sign() : "",
+                    row.repeatable() ? shade.css() : "out",
+                    "Corner " + row.corner().number() + ": " + facts.line(row)));
         }
         return labels;
     }

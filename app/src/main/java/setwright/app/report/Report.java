@@ -35,8 +35,9 @@ public final class Report {
         Stint stint = diagnosis.stint();
         BalanceTable table = BalanceTable.of(diagnosis);
         Story story = Storyteller.tell(answer, figures);
-        RibbonView ribbon = RibbonView.of(table, figures);
-        CircuitMap map = CircuitMap.of(table, stint.circuit().line(), ribbon.cells());
+        CornerFacts facts = new CornerFacts(table, diagnosis.findings(), figures);
+        RibbonView ribbon = RibbonView.of(table, facts);
+        CircuitMap map = CircuitMap.of(table, stint.circuit().line(), facts);
         return new ReportView(
                 stint.recording().name() + " \u2013 Setwright",
                 facts(answer),
@@ -46,7 +47,7 @@ public final class Report {
                 LapsView.of(answer, story.laps(), figures),
                 DrivingView.of(diagnosis, table, story.driving(), figures),
                 BalanceView.of(table, map, story.balance(), figures),
-                CauseView.of(answer, table, story.cause(), figures),
+                CauseView.of(answer, table, facts, story.cause(), figures),
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
                 resource("report.css"),
                 resource("report.js"));

@@ -6,7 +6,6 @@ import java.util.Locale;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.evidence.BalanceTable.Cell;
 import setwright.app.evidence.BalanceTable.Row;
-import setwright.app.units.Figures;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 
@@ -38,20 +37,21 @@ public record RibbonView(List<Place> cells) {
      * @param down    depth below it, per cent
      * @param sign    of the imbalance; empty when neutral or weak
      * @param notch   whether the hands did something unusual there in most laps
+     * @param letsGo  style class of an axle that lets go there in most laps; empty when none does
      */
-    public record PhaseBar(String width, String css, int up, int down, String sign, boolean notch) {}
+    public record PhaseBar(String width, String css, int up, int down, String sign, boolean notch, String letsGo) {}
 
-    static RibbonView of(BalanceTable table, Figures figures) {
+    static RibbonView of(BalanceTable table, CornerFacts facts) {
         return new RibbonView(
-                table.rows().stream().map(row -> cell(row, table, figures)).toList());
+                table.rows().stream().map(row -> cell(row, table, facts)).toList());
     }
 
-    private static Place cell(Row row, BalanceTable table, Figures figures) {
+    private static Place cell(Row row, BalanceTable table, CornerFacts lines) {
         List<PhaseBar> bars = Arrays.stream(Phase.values())
                 .flatMap(phase -> row.cell(phase).stream())
                 .map(cell -> bar(cell, row, table.yardstickRad()))
                 .toList();
-        String facts = facts(row, figures);
+        String facts = lines.line(row);
         return new Place(
                 row.corner().number(),
                 weight(row.timeS()),
@@ -72,7 +72,16 @@ public record RibbonView(List<Place> cells) {
                 show && median > 0.0 ? height : 0,
                 show && median < 0.0 ? height : 0,
                 shade.pale() || !show ? "" : shade.sign(),
-                show && 2 * handsIn(row, cell.phase()) > row.passes().size());
+                show && 2 * handsIn(row, cell.phase()) > row.passes().size(),
+                show ? letsGo(row, cell.phase()) : "");
+    }
+
+    private static String letsGo(Row row, Phase phase) {
+        return switch (CornerFacts.letsGo(row, phase)) {
+            case -1 -> "rear";
+            case 1 -> "front";
+            default -> "";
+        };
     }
 
     private static long handsIn(Row row, Phase phase) {
@@ -81,20 +90,6 @@ public record RibbonView(List<Place> cells) {
 
     private static boolean unusual(CornerPass pass, Phase phase) {
         return pass.hands().stream().anyMatch(event -> event.phase() == phase);
-    }
-
-    static String facts(Row row, Figures figures) {
-        String place = row.corner().direction().name().toLowerCase(Locale.ROOT) + ", "
-                + row.speedClass().words() + " speed, " + figures.speed(row.lowestSpeedMps());
-        if (!row.repeatable()) {
-            return place + "; left out, the driving differs from lap to lap";
-        }
-        return place
-                + row.worst()
-                        .map(cell -> "; " + cell.phase().words() + " "
-                                + (cell.excess().median() < 0.0 ? "oversteer " : "understeer ")
-                                + figures.degrees(cell.excess().median()))
-                        .orElse("; balanced");
     }
 
     private static String weight(double timeS) {

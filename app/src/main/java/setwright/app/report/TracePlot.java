@@ -28,9 +28,11 @@ final class TracePlot {
     private static final double PAD = 6.0;
 
     private final Figures figures;
+    private final CornerFacts facts;
 
-    TracePlot(Figures figures) {
+    TracePlot(Figures figures, CornerFacts facts) {
         this.figures = figures;
+        this.facts = facts;
     }
 
     CornerPanel panel(Row row, CornerTraces traces) {
@@ -61,7 +63,7 @@ final class TracePlot {
                         .markup()));
         return new CornerPanel(
                 row.corner().number(),
-                RibbonView.facts(row, figures),
+                facts.line(row),
                 traces.bestLap().isPresent()
                         ? "quickest here: lap " + traces.bestLap().getAsInt()
                         : "quickest here",
