@@ -16,7 +16,7 @@ final class BendFinder {
      */
     static final double VALLEY = 0.7;
     /** A driver needs about this long to unwind the wheel, see the next corner and turn in anew (common practice), s. */
-    static final double STRAIGHT_S = 0.8;
+    static final double STRAIGHT_S = 1.2;
 
     private final DrivenLine line;
     private final int nodes;

@@ -92,9 +92,11 @@ final class PositionMapper {
         double nearest = Double.POSITIVE_INFINITY;
         for (int k = low; k <= high; k++) {
             int node = Math.floorMod(k, nodes);
-            double distance = distance(sample, node);
-            if (distance < nearest) {
-                nearest = distance;
+            double dx = track.x(sample) - line.x(node);
+            double dy = track.y(sample) - line.y(node);
+            double square = dx * dx + dy * dy;
+            if (square < nearest) {
+                nearest = square;
                 best = node;
             }
         }

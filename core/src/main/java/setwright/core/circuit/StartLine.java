@@ -106,10 +106,14 @@ record StartLine(double x, double y, double course) {
         for (int i = 0; i < places.length; i++) {
             double last = Double.NEGATIVE_INFINITY;
             for (int j = 0; j < places.length; j++) {
-                double apart = Math.hypot(fixes[i].x() - fixes[j].x(), fixes[i].y() - fixes[j].y());
+                double dx = fixes[i].x() - fixes[j].x();
+                double dy = fixes[i].y() - fixes[j].y();
+                if (dx * dx + dy * dy > reach * reach) {
+                    continue;
+                }
                 boolean alike = Math.cos(fixes[i].course() - fixes[j].course()) > 0.7;
                 double distance = motion.distance(places[j]);
-                if (apart < reach && alike && distance - last > 200.0) {
+                if (alike && distance - last > 200.0) {
                     passes[i]++;
                     last = distance;
                 }

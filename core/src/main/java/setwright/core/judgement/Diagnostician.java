@@ -20,6 +20,8 @@ import setwright.core.judgement.Repeatability.AtCorner;
 public final class Diagnostician {
     /** Below it a pattern may be noise and is not shown as a finding. */
     private static final double LEAST_PROBABILITY = 0.8;
+    /** One corner alone needs more: a lap has many corners and phases to be unlucky in. */
+    private static final double LEAST_PROBABILITY_ALONE = 0.95;
     /** Above it something is suspected, which more laps could settle. */
     private static final double SUSPECTED = 0.5;
 
@@ -49,7 +51,8 @@ public final class Diagnostician {
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
-        findings.removeIf(finding -> finding.probability() < LEAST_PROBABILITY);
+        findings.removeIf(
+                finding -> finding.probability() < (finding.lapWide() ? LEAST_PROBABILITY : LEAST_PROBABILITY_ALONE));
         findings.sort(Comparator.comparing(Finding::lapWide)
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
