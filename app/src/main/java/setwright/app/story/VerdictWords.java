@@ -37,13 +37,20 @@ final class VerdictWords {
                         + top.map(finding -> ": " + FindingWords.name(finding) + " costs "
                                         + figures.seconds(finding.price().seconds(), 2) + " a lap.")
                                 .orElse(".");
-            case COACH_THE_DRIVER ->
-                diagnosis.repeatability().repeatable()
-                        ? "Coach the driver: the car does what it is asked to."
-                        : "Coach the driver first: these laps differ too much to judge the car.";
+            case COACH_THE_DRIVER -> coachHeadline(top);
             case NOTHING_TO_CHANGE -> "Nothing to change: no problem of the car repeats beyond chance.";
             case NOT_ENOUGH_EVIDENCE -> "Not enough evidence to say what is wrong.";
         };
+    }
+
+    private String coachHeadline(Optional<Finding> top) {
+        if (!diagnosis.repeatability().repeatable()) {
+            return "Coach the driver first: these laps differ too much to judge the car.";
+        }
+        return top.map(finding ->
+                        "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and costs "
+                                + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+                .orElse("Coach the driver: the car does what it is asked to.");
     }
 
     String reason() {
