@@ -76,9 +76,7 @@ public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow>
         List<MeasureCell> cells = Arrays.stream(DrivingMeasure.values())
                 .map(measure -> cell(row, judged, measure, spans.getOrDefault(measure, 1.0), figures))
                 .toList();
-        String verdict = row.repeatable()
-                ? "steady"
-                : "left out: " + judged.map(entry -> entry.worst().words()).orElse("differs");
+        String verdict = row.repeatable() ? "steady" : "left out";
         return new CornerRow(
                 row.corner().number(),
                 row.repeatable(),

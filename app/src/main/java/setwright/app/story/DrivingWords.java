@@ -12,14 +12,20 @@ import setwright.core.judgement.Repeatability.Measure;
 
 /** Is the driving repeatable? */
 final class DrivingWords {
+    /** Below it nothing can be said of any corner, so that naming each would be noise. */
+    private static final int FEWEST_LAPS = 3;
+
     private DrivingWords() {}
 
     static Story.Link tell(Diagnosis diagnosis, Figures figures) {
         Repeatability driving = diagnosis.repeatability();
         List<String> details = new ArrayList<>();
-        driving.corners().stream()
-                .filter(entry -> !entry.repeatable())
-                .forEach(entry -> details.add(notSteady(entry, figures)));
+        List<AtCorner> out =
+                driving.corners().stream().filter(entry -> !entry.repeatable()).toList();
+        boolean tooFewLaps = diagnosis.stint().goodLaps().size() < FEWEST_LAPS;
+        if (!tooFewLaps) {
+            out.forEach(entry -> details.add(notSteady(entry, figures)));
+        }
         diagnosis.faults().forEach(fault -> details.add(fault(fault, figures)));
         return new Story.Link(
                 "Is the driving repeatable?",
@@ -35,10 +41,11 @@ final class DrivingWords {
     }
 
     static String notSteady(AtCorner entry, Figures figures) {
-        String size = scatter(entry, entry.worst(), figures)
-                .map(text -> " moves by " + text + " from lap to lap")
-                .orElse(" differs from lap to lap");
-        return "Corner " + entry.corner() + " is left out: the " + entry.worst().words() + size + ".";
+        String moves = scatter(entry, entry.worst(), figures)
+                .map(text -> "; the " + entry.worst().words() + " moves by " + text + " from lap to lap")
+                .orElse("");
+        String why = entry.why().isEmpty() ? "the driving differs from lap to lap" : entry.why();
+        return "Corner " + entry.corner() + " is left out: " + why + moves + ".";
     }
 
     /** The scatter of a measure at a corner in the user's unit, when the corner has that measure. */

@@ -15,7 +15,6 @@ import setwright.app.text.TextTable.Style;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.Phase;
-import setwright.core.judgement.Repeatability;
 
 /** The chain of reasoning as lines of text, the verdict last: it is what stays in view. */
 public final class TextReport {
@@ -48,7 +47,7 @@ public final class TextReport {
         BalanceTable table = BalanceTable.of(answer.diagnosis());
         if (!table.rows().isEmpty()) {
             lines.add("");
-            table(table, answer.diagnosis().repeatability())
+            table(table)
                     .lines(terminal.width() - MARGIN, terminal.paint())
                     .forEach(line -> lines.add(" ".repeat(MARGIN) + line));
             paragraph(
@@ -86,7 +85,7 @@ public final class TextReport {
         }
     }
 
-    private TextTable table(BalanceTable table, Repeatability driving) {
+    private TextTable table(BalanceTable table) {
         List<Column> columns = List.of(
                 new Column("corner", true, 9),
                 new Column("turn", false, 3),
@@ -97,11 +96,10 @@ public final class TextReport {
                 new Column("exit", true, 8),
                 new Column("laps", true, 1),
                 new Column("driving", false, 4));
-        return new TextTable(
-                columns, table.rows().stream().map(row -> cells(row, driving)).toList());
+        return new TextTable(columns, table.rows().stream().map(this::cells).toList());
     }
 
-    private List<TextTable.Cell> cells(Row row, Repeatability driving) {
+    private List<TextTable.Cell> cells(Row row) {
         List<TextTable.Cell> cells = new ArrayList<>();
         cells.add(TextTable.Cell.of(String.valueOf(row.corner().number())));
         cells.add(TextTable.Cell.of(row.corner().direction().name().toLowerCase(Locale.ROOT) + ", "
@@ -114,13 +112,7 @@ public final class TextReport {
                         .orElse(TextTable.Cell.of("")))
                 .forEach(cells::add);
         cells.add(TextTable.Cell.of(String.valueOf(row.passes().size())));
-        cells.add(TextTable.Cell.of(
-                row.repeatable()
-                        ? "steady"
-                        : "left out: "
-                                + driving.at(row.corner().number())
-                                        .map(entry -> entry.worst().words())
-                                        .orElse("differs")));
+        cells.add(TextTable.Cell.of(row.repeatable() ? "steady" : "left out"));
         return cells;
     }
 

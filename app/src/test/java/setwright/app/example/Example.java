@@ -128,7 +128,8 @@ public final class Example {
                     scatter,
                     12,
                     Math.toRadians(steady ? 0.11 : 0.31),
-                    steady ? 0.05 : 0.16));
+                    steady ? 0.05 : 0.16,
+                    steady ? "" : "its balance scatters so that no change below 0.31 deg shows"));
         }
         return new Repeatability(
                 true,

@@ -73,6 +73,7 @@ public record Repeatability(
      * @param passes              number of judged passes
      * @param smallestBalanceRad  smallest change of balance that could be told here, rad
      * @param smallestTimeS       smallest change of corner time that could be told here, s
+     * @param why                 why the car may not be judged here, with the figure; empty when it may
      */
     public record AtCorner(
             int corner,
@@ -81,7 +82,8 @@ public record Repeatability(
             Map<Measure, Double> scatter,
             int passes,
             double smallestBalanceRad,
-            double smallestTimeS) {
+            double smallestTimeS,
+            String why) {
         public AtCorner {
             scatter = Map.copyOf(scatter);
         }

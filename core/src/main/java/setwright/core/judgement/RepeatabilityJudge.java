@@ -44,7 +44,8 @@ final class RepeatabilityJudge {
         byCorner.forEach((corner, here) -> corners.add(atCorner(corner, here)));
         double[] times = stint.goodLaps().stream().mapToDouble(Lap::timeS).toArray();
         double scatter = times.length < 2 ? Double.NaN : Robust.scaledMad(times);
-        double smallestTime = SmallestEffect.inDeviations(times.length) * scatter;
+        double smallestTime =
+                times.length < 2 ? Double.POSITIVE_INFINITY : SmallestEffect.inDeviations(times.length) * scatter;
         double smallestBalance = Robust.median(
                 corners.stream().mapToDouble(AtCorner::smallestBalanceRad).toArray());
         long steady = corners.stream().filter(AtCorner::repeatable).count();
@@ -62,6 +63,14 @@ final class RepeatabilityJudge {
 
     private static String why(
             boolean repeatable, long steady, int corners, double smallestBalance, double smallestTime, int laps) {
+        if (laps < FEWEST_PASSES) {
+            return String.format(
+                    Locale.ROOT,
+                    "%d lap%s cannot tell whether the driving is repeatable; it takes at least %d.",
+                    laps,
+                    laps == 1 ? "" : "s",
+                    FEWEST_PASSES);
+        }
         return String.format(
                 Locale.ROOT,
                 "Repeatable in %d of %d corners. With this scatter and %d laps, a change of balance of %.2f deg and of lap"
@@ -90,21 +99,37 @@ final class RepeatabilityJudge {
         scatter.put(Measure.BRAKE_SHAPE, shape(passes, PassShapes::brake, 100.0));
         scatter.put(Measure.THROTTLE_SHAPE, shape(passes, PassShapes::throttle, 100.0));
         scatter.values().removeIf(value -> !Double.isFinite(value));
+        if (passes.size() < FEWEST_PASSES) {
+            return new AtCorner(
+                    corner,
+                    false,
+                    worst(scatter),
+                    scatter,
+                    passes.size(),
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    "it was driven only " + (passes.size() == 1 ? "once" : "twice"));
+        }
         double perGroup = SmallestEffect.inDeviations(passes.size());
-        double smallestBalance =
-                passes.size() < FEWEST_PASSES ? Double.POSITIVE_INFINITY : perGroup * balanceScatter(passes);
+        double smallestBalance = perGroup * balanceScatter(passes);
         double[] times = passes.stream().mapToDouble(CornerPass::timeS).toArray();
         double smallestTime = perGroup * Robust.scaledMad(times);
-        double usual = Robust.median(times);
+        double usualTime = Robust.median(times) * Yardstick.timeShare(Yardstick.BALANCE_RAD);
+        String why = "";
+        if (!(smallestBalance < Yardstick.BALANCE_RAD)) {
+            why = String.format(
+                    Locale.ROOT,
+                    "its balance scatters so that no change below %.2f deg shows",
+                    Math.toDegrees(smallestBalance));
+        } else if (!(smallestTime < usualTime)) {
+            why = String.format(
+                    Locale.ROOT,
+                    "its time scatters so that no change below %.2f s shows, where a typical setup change makes %.2f s",
+                    smallestTime,
+                    usualTime);
+        }
         return new AtCorner(
-                corner,
-                smallestBalance < Yardstick.BALANCE_RAD
-                        && smallestTime < usual * Yardstick.timeShare(Yardstick.BALANCE_RAD),
-                worst(scatter),
-                scatter,
-                passes.size(),
-                smallestBalance,
-                smallestTime);
+                corner, why.isEmpty(), worst(scatter), scatter, passes.size(), smallestBalance, smallestTime, why);
     }
 
     /** Root mean square over the phases of the robust scatter over the laps, rad. */
