@@ -8,6 +8,14 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import setwright.app.command.CarCommand;
+import setwright.app.command.DemoCommand;
+import setwright.app.command.DiagnoseCommand;
+import setwright.app.command.Failures;
+import setwright.app.command.MapCommand;
+import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.FileDiagnoser;
+import setwright.core.judgement.Diagnostician;
 
 /** The entry point: hands the arguments to the command that they name. */
 @Command(
@@ -15,7 +23,6 @@ import picocli.CommandLine.Spec;
         description = "Leads from a driver's recorded laps to the next right decision about driver and car.",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {Main.Completion.class},
         footer = {
             "",
             "Advice for a real car is a starting point, to be checked by a qualified person.",
@@ -35,7 +42,15 @@ public final class Main implements Runnable {
 
     /** The command line with all its commands, ready to execute. */
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
+        Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
+        return new CommandLine(new Main())
+                .addSubcommand(new DemoCommand(diagnoser))
+                .addSubcommand(new DiagnoseCommand(diagnoser))
+                .addSubcommand(new MapCommand())
+                .addSubcommand(new CarCommand())
+                .addSubcommand(new Completion())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new Failures(System.getenv()));
     }
 
     @Override

@@ -5,9 +5,10 @@ package setwright.core.circuit;
  *
  * @param number     counted from 1 after the start line
  * @param direction  which way it turns
- * @param startM     where the approach begins: far enough before turn-in to hold the braking, m
+ * @param startM     where the approach begins: far enough before turn-in to hold the braking, m; negative when the
+ *                   approach begins before the start line
  * @param turnInM    where the line begins to turn, m
- * @param apexM      where the lateral demand is highest, m
+ * @param apexM      the middle of the tight part, m; always in [0, length)
  * @param turnOutM   where the line has become straight again, m
  * @param endM       where the exit ends: before the next corner's approach, m; may exceed the circuit's length when the
  *                   corner spans the start line

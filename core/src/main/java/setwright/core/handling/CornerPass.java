@@ -12,7 +12,10 @@ import java.util.Optional;
  * @param speedClass      how much the air matters there
  * @param events          where the driver did what
  * @param phases          balance by phase; a phase that did not occur is absent
+ * @param slides          moments when an axle let go, in driving order
  * @param hands           what the hands did that the corner alone does not explain, in driving order
+ * @param habits          what the feet did
+ * @param shapes          speed, pedals and line over the corner
  * @param entrySpeedMps   speed at the turn-in, m/s
  * @param lowestSpeedMps  lowest speed in the corner, m/s
  * @param exitSpeedMps    speed at the end of the exit, m/s
@@ -25,7 +28,10 @@ public record CornerPass(
         SpeedClass speedClass,
         CornerEvents events,
         Map<Phase, PhaseBalance> phases,
+        List<Slide> slides,
         List<HandsEvent> hands,
+        Habits habits,
+        PassShapes shapes,
         double entrySpeedMps,
         double lowestSpeedMps,
         double exitSpeedMps,
@@ -33,11 +39,35 @@ public record CornerPass(
         double brakeAtTurnIn) {
     public CornerPass {
         phases = Map.copyOf(phases);
+        slides = List.copyOf(slides);
         hands = List.copyOf(hands);
     }
 
     /** Returns the balance in a phase, when the pass had that phase. */
     public Optional<PhaseBalance> phase(Phase phase) {
         return Optional.ofNullable(phases.get(phase));
+    }
+
+    /** Tells whether an axle let go in a phase. */
+    public boolean slides(Slide.Axle axle, Phase phase) {
+        return slides.stream().anyMatch(slide -> slide.axle() == axle && slide.phase() == phase);
+    }
+
+    CornerPass in(SpeedClass newClass) {
+        return new CornerPass(
+                lap,
+                corner,
+                newClass,
+                events,
+                phases,
+                slides,
+                hands,
+                habits,
+                shapes,
+                entrySpeedMps,
+                lowestSpeedMps,
+                exitSpeedMps,
+                timeS,
+                brakeAtTurnIn);
     }
 }

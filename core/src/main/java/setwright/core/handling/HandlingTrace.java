@@ -1,21 +1,25 @@
 package setwright.core.handling;
 
+import setwright.core.car.BalancedCar;
 import setwright.core.recording.Channel;
 
 /**
  * The filtered motion of a stint and the balance angle at every sample. All channels have the recording's length; signs
  * follow ISO 8855; NaN where unknown.
  *
- * @param speed      m/s
- * @param steer      mean road wheel angle, rad
- * @param yawRate    rad/s, measured or from the path
- * @param lateral    lateral acceleration, m/s²
- * @param forward    longitudinal acceleration, m/s²
- * @param brake      0..1
- * @param throttle   0..1
- * @param balance    slip angle front minus rear with the sign of the turn removed, rad; positive: understeer
- * @param reference  the car's own balance at the same lateral and longitudinal acceleration and speed, rad
- * @param sideslip   at the centre of gravity, rad
+ * @param speed            m/s
+ * @param steer            mean road wheel angle, rad
+ * @param yawRate          rad/s, measured or from the path
+ * @param lateral          lateral acceleration, m/s²
+ * @param forward          longitudinal acceleration, m/s²
+ * @param brake            0..1
+ * @param throttle         0..1
+ * @param balance          slip angle front minus rear with the sign of the turn removed, rad; positive: understeer
+ * @param reference        what {@code car} shows in the same motion, rad
+ * @param use              combined acceleration over the grip limit, 0..about 1
+ * @param car              the balanced car that balance is judged against
+ * @param balanceNoiseRad  standard deviation of the filtered balance from sensor noise, rad
+ * @param yawMeasured      whether yaw rate was recorded; without it balance is blind to the sideslip's own movement
  */
 public record HandlingTrace(
         Channel speed,
@@ -27,4 +31,7 @@ public record HandlingTrace(
         Channel throttle,
         Channel balance,
         Channel reference,
-        Channel sideslip) {}
+        Channel use,
+        BalancedCar car,
+        double balanceNoiseRad,
+        boolean yawMeasured) {}

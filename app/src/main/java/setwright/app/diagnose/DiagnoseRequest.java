@@ -1,0 +1,22 @@
+package setwright.app.diagnose;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What is to be read, and what is to be kept of it.
+ *
+ * @param recording    the recorded laps
+ * @param car          car sheet; without it the car is assumed
+ * @param map          channel map; without it one is proposed
+ * @param circuit      circuit kept from another recording
+ * @param saveCircuit  where to keep the circuit
+ * @param writeMap     where to write the channel map that was used
+ */
+public record DiagnoseRequest(
+        Path recording,
+        Optional<Path> car,
+        Optional<Path> map,
+        Optional<Path> circuit,
+        Optional<Path> saveCircuit,
+        Optional<Path> writeMap) {}

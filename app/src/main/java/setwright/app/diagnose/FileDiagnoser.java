@@ -1,0 +1,81 @@
+package setwright.app.diagnose;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import setwright.app.circuit.CircuitFile;
+import setwright.app.evidence.Answer;
+import setwright.app.evidence.ChannelNote;
+import setwright.app.files.WholeFile;
+import setwright.core.car.CarSheet;
+import setwright.core.circuit.Stint;
+import setwright.core.circuit.StintBuilder;
+import setwright.core.judgement.Diagnosis;
+import setwright.intake.Intake;
+import setwright.intake.RecordingReader;
+import setwright.intake.car.CarSheetReader;
+import setwright.intake.map.ChannelMapFile;
+import setwright.intake.map.Proposal;
+
+/** Reads a recording and its companions from files and has it judged. */
+public final class FileDiagnoser implements Diagnoser {
+    /** A sheet that gives nothing: every value is assumed. */
+    private static final String NOTHING_KNOWN = "{}";
+
+    private final BiFunction<Stint, CarSheet, Diagnosis> judge;
+
+    /** Makes one with the judgement it asks. */
+    public FileDiagnoser(BiFunction<Stint, CarSheet, Diagnosis> judge) {
+        this.judge = judge;
+    }
+
+    @Override
+    public Answer diagnose(DiagnoseRequest request, Progress progress) throws IOException {
+        mustExist(Optional.of(request.recording()));
+        mustExist(request.car());
+        mustExist(request.map());
+        mustExist(request.circuit());
+        progress.step("car sheet and recording");
+        Optional<CarSheet> given = request.car().map(CarSheetReader::read);
+        CarSheet car = given.orElseGet(() -> CarSheetReader.parse("car sheet", NOTHING_KNOWN));
+        Intake intake = RecordingReader.read(request.recording(), request.map().map(ChannelMapFile::read), given);
+        progress.step("laps and corners");
+        Stint stint = request.circuit().isPresent()
+                ? StintBuilder.build(
+                        intake.recording(), CircuitFile.read(request.circuit().get()))
+                : StintBuilder.build(intake.recording());
+        progress.step("balance and driving");
+        Diagnosis diagnosis = judge.apply(stint, car);
+        progress.step("writing");
+        if (request.saveCircuit().isPresent()) {
+            CircuitFile.write(request.saveCircuit().get(), stint.circuit());
+        }
+        if (request.writeMap().isPresent()) {
+            WholeFile.write(request.writeMap().get(), ChannelMapFile.write(intake.proposal()));
+        }
+        return new Answer(diagnosis, car, notes(intake.proposal()));
+    }
+
+    private static void mustExist(Optional<Path> file) throws NoSuchFileException {
+        if (file.isPresent() && !Files.exists(file.get())) {
+            throw new NoSuchFileException(file.get().toString());
+        }
+    }
+
+    /** Says how the columns were understood, for people. */
+    static List<ChannelNote> notes(Proposal proposal) {
+        return proposal.reasons().stream()
+                .map(reason -> new ChannelNote(
+                        reason.entry().column(),
+                        reason.quantity().words() + (reason.entry().sign() < 0 ? ", counted the other way" : ""),
+                        reason.entry().unit().symbol(),
+                        List.of(reason.words(), reason.physics()).stream()
+                                .filter(text -> !text.isBlank())
+                                .toList()))
+                .toList();
+    }
+}

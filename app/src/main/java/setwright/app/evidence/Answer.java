@@ -1,0 +1,18 @@
+package setwright.app.evidence;
+
+import java.util.List;
+import setwright.core.car.CarSheet;
+import setwright.core.judgement.Diagnosis;
+
+/**
+ * A diagnosis with what was known and understood before it.
+ *
+ * @param diagnosis  the whole answer
+ * @param car        what is known of the car
+ * @param channels   how each column of the file was understood; empty when there was no file
+ */
+public record Answer(Diagnosis diagnosis, CarSheet car, List<ChannelNote> channels) {
+    public Answer {
+        channels = List.copyOf(channels);
+    }
+}

@@ -1,0 +1,101 @@
+package setwright.app.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What {@code diagnose --json} prints, version 1: docs/diagnose.schema.json. Fields are only ever added to a version.
+ * Numbers that are not known are null.
+ */
+record DiagnosisJson(
+        int version,
+        Recording recording,
+        Driving driving,
+        List<Balance> balance,
+        List<Finding> findings,
+        List<Object> technique,
+        List<Object> changes,
+        String verdict,
+        String reason,
+        List<String> next,
+        Car car) {
+
+    record Recording(
+            String name,
+            int laps,
+            List<Integer> used,
+            List<Aside> aside,
+            List<LapTime> times,
+            List<Calibration> calibrations,
+            List<Channel> channels) {}
+
+    record Aside(int lap, String why) {}
+
+    record LapTime(int lap, @JsonProperty("time_s") OptionalDouble timeS) {}
+
+    record Calibration(String what, OptionalDouble value, String unit, String why) {}
+
+    record Channel(String column, String meaning, String unit, List<String> why) {}
+
+    record Driving(
+            boolean repeatable,
+            List<Corner> corners,
+            List<Fault> faults,
+            String why,
+            @JsonProperty("lap_time_scatter_s") OptionalDouble lapTimeScatterS,
+            @JsonProperty("smallest_time_s") OptionalDouble smallestTimeS,
+            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg,
+            @JsonProperty("step_balance_deg") OptionalDouble stepBalanceDeg) {}
+
+    record Corner(
+            int corner,
+            boolean repeatable,
+            String worst,
+            @JsonProperty("scatter_m") OptionalDouble scatterM,
+            int passes,
+            Map<String, Scatter> scatter,
+            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg) {}
+
+    record Scatter(OptionalDouble value, String unit) {}
+
+    record Fault(
+            String kind,
+            List<Integer> corners,
+            @JsonProperty("lap_share") OptionalDouble lapShare,
+            OptionalDouble size,
+            String unit) {}
+
+    record Balance(
+            int corner,
+            String direction,
+            String speed,
+            String phase,
+            @JsonProperty("excess_deg") OptionalDouble excessDeg,
+            @JsonProperty("low_deg") OptionalDouble lowDeg,
+            @JsonProperty("high_deg") OptionalDouble highDeg,
+            int laps) {}
+
+    record Finding(
+            int rank,
+            String phase,
+            String speed,
+            String balance,
+            String trigger,
+            String cause,
+            List<Integer> corners,
+            @JsonProperty("lap_share") OptionalDouble lapShare,
+            @JsonProperty("lap_wide") boolean lapWide,
+            OptionalDouble probability,
+            @JsonProperty("price_s") OptionalDouble priceS,
+            @JsonProperty("price_s_low") OptionalDouble priceSLow,
+            @JsonProperty("price_s_high") OptionalDouble priceSHigh,
+            @JsonProperty("size_deg") OptionalDouble sizeDeg,
+            @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
+            @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh,
+            Map<String, OptionalDouble> triggers,
+            List<String> why) {}
+
+    record Car(String description, List<String> assumed) {}
+}

@@ -1,0 +1,191 @@
+package setwright.app.json;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import setwright.app.evidence.Answer;
+import setwright.app.evidence.BalanceTable;
+import setwright.app.story.LapsWords;
+import setwright.app.story.Storyteller;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
+import setwright.core.circuit.Lap;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Repeatability;
+import setwright.core.judgement.Repeatability.AtCorner;
+import setwright.core.judgement.Repeatability.Measure;
+import setwright.core.judgement.Trigger;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
+public final class DiagnosisJsonWriter {
+    private static final int VERSION = 1;
+    /** More digits would claim more than laps can tell. */
+    private static final int DECIMALS = 4;
+
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    private DiagnosisJsonWriter() {}
+
+    /** Returns the JSON text, ending with a line break. */
+    public static String write(Answer answer) {
+        return MAPPER.writeValueAsString(of(answer)) + "\n";
+    }
+
+    private static DiagnosisJson of(Answer answer) {
+        Diagnosis diagnosis = answer.diagnosis();
+        List<Finding> findings = diagnosis.findings();
+        return new DiagnosisJson(
+                VERSION,
+                recording(answer),
+                driving(diagnosis),
+                balance(BalanceTable.of(diagnosis)),
+                IntStream.range(0, findings.size())
+                        .mapToObj(i -> finding(i + 1, findings.get(i)))
+                        .toList(),
+                List.of(),
+                List.of(),
+                diagnosis.verdict().words(),
+                diagnosis.reason(),
+                Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()
+                        .map(step -> step.replace(Figures.KEPT_TOGETHER, ' '))
+                        .toList(),
+                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()));
+    }
+
+    private static DiagnosisJson.Recording recording(Answer answer) {
+        Stint stint = answer.diagnosis().stint();
+        return new DiagnosisJson.Recording(
+                stint.recording().name(),
+                stint.laps().size(),
+                stint.goodLaps().stream().map(Lap::number).toList(),
+                stint.laps().stream()
+                        .filter(lap -> !lap.good())
+                        .map(lap -> new DiagnosisJson.Aside(lap.number(), LapsWords.reason(lap)))
+                        .toList(),
+                stint.laps().stream()
+                        .map(lap -> new DiagnosisJson.LapTime(lap.number(), known(lap.timeS())))
+                        .toList(),
+                stint.recording().calibrations().stream()
+                        .map(c -> new DiagnosisJson.Calibration(c.what(), known(c.value()), c.unit(), c.reason()))
+                        .toList(),
+                answer.channels().stream()
+                        .map(n -> new DiagnosisJson.Channel(n.column(), n.meaning(), n.unit(), n.evidence()))
+                        .toList());
+    }
+
+    private static DiagnosisJson.Driving driving(Diagnosis diagnosis) {
+        Repeatability driving = diagnosis.repeatability();
+        return new DiagnosisJson.Driving(
+                driving.repeatable(),
+                driving.corners().stream().map(DiagnosisJsonWriter::corner).toList(),
+                diagnosis.faults().stream()
+                        .map(f -> new DiagnosisJson.Fault(
+                                f.kind(), f.corners(), known(f.lapShare()), known(f.size()), f.unit()))
+                        .toList(),
+                driving.why(),
+                known(driving.lapTimeScatterS()),
+                known(driving.smallestTimeS()),
+                degrees(driving.smallestBalanceRad()),
+                degrees(driving.stepBalanceRad()));
+    }
+
+    private static DiagnosisJson.Corner corner(AtCorner entry) {
+        Map<String, DiagnosisJson.Scatter> scatter = new LinkedHashMap<>();
+        for (Measure measure : Measure.values()) {
+            Double value = entry.scatter().get(measure);
+            if (value != null) {
+                scatter.put(measure.words(), new DiagnosisJson.Scatter(known(value), measure.unit()));
+            }
+        }
+        return new DiagnosisJson.Corner(
+                entry.corner(),
+                entry.repeatable(),
+                entry.worst().words(),
+                scatterInMetres(entry),
+                entry.passes(),
+                scatter,
+                degrees(entry.smallestBalanceRad()));
+    }
+
+    /** The worst measure's scatter; where that is no length, the largest scatter that is one. */
+    private static OptionalDouble scatterInMetres(AtCorner entry) {
+        Double worst = entry.scatter().get(entry.worst());
+        if (worst != null && entry.worst().unit().equals("m")) {
+            return known(worst);
+        }
+        return Arrays.stream(Measure.values())
+                .filter(measure -> measure.unit().equals("m") && entry.scatter().containsKey(measure))
+                .map(measure -> entry.scatter().getOrDefault(measure, Double.NaN))
+                .filter(Double::isFinite)
+                .max(Comparator.naturalOrder())
+                .map(DiagnosisJsonWriter::known)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static List<DiagnosisJson.Balance> balance(BalanceTable table) {
+        return table.rows().stream()
+                .flatMap(row -> Arrays.stream(Phase.values())
+                        .flatMap(phase -> row.cell(phase).stream())
+                        .map(cell -> new DiagnosisJson.Balance(
+                                row.corner().number(),
+                                row.corner().direction().name().toLowerCase(Locale.ROOT),
+                                row.speedClass().words(),
+                                cell.phase().words(),
+                                degrees(cell.excess().median()),
+                                degrees(cell.excess().low()),
+                                degrees(cell.excess().high()),
+                                cell.excess().count())))
+                .toList();
+    }
+
+    private static DiagnosisJson.Finding finding(int rank, Finding finding) {
+        Map<String, OptionalDouble> triggers = new LinkedHashMap<>();
+        for (Trigger trigger : Trigger.values()) {
+            triggers.put(trigger.words(), known(finding.triggers().getOrDefault(trigger, 0.0)));
+        }
+        return new DiagnosisJson.Finding(
+                rank,
+                finding.phase().words(),
+                finding.speed().words(),
+                finding.balance().words(),
+                finding.trigger().words(),
+                finding.cause().words(),
+                finding.corners(),
+                known(finding.lapShare()),
+                finding.lapWide(),
+                known(finding.probability()),
+                known(finding.price().seconds()),
+                known(finding.price().low()),
+                known(finding.price().high()),
+                degrees(finding.sizeRad()),
+                degrees(finding.sizeLowRad()),
+                degrees(finding.sizeHighRad()),
+                triggers,
+                finding.why());
+    }
+
+    private static OptionalDouble degrees(double rad) {
+        return known(Math.toDegrees(rad));
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isFinite(value)
+                ? OptionalDouble.of(BigDecimal.valueOf(value)
+                        .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                        .doubleValue())
+                : OptionalDouble.empty();
+    }
+}

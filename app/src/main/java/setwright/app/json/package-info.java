@@ -1,0 +1,9 @@
+/**
+ * The answer for programs.
+ *
+ * <p>In: an {@link setwright.app.evidence.Answer}. Out: JSON of the shape in docs/diagnose.schema.json, version 1.
+ */
+@NullMarked
+package setwright.app.json;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,135 @@
+package setwright.app.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import setwright.app.evidence.BalanceTable;
+import setwright.app.evidence.BalanceTable.Cell;
+import setwright.app.evidence.BalanceTable.Row;
+import setwright.app.plot.Markup;
+import setwright.app.plot.Scale;
+import setwright.app.plot.Svg;
+import setwright.app.story.Story;
+import setwright.app.units.Figures;
+import setwright.core.handling.Phase;
+
+/**
+ * What the balance link shows: the circuit coloured by balance and the table of corners and phases.
+ *
+ * @param link    the argument
+ * @param map     the circuit
+ * @param rows    in driving order
+ * @param legend  what the colours mean
+ */
+public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows, List<LegendItem> legend) {
+
+    /** One corner of the table; {@code phases} has one entry per phase, in driving order. */
+    public record CornerRow(int corner, String place, String speed, boolean steady, int laps, List<PhaseCell> phases) {}
+
+    /**
+     * One phase of one corner.
+     *
+     * @param value     signed, in deg
+     * @param interval  in deg; empty when unknown
+     * @param css       style classes
+     * @param bar       the interval drawn; empty when unknown
+     * @param slides    how often an axle let go; empty when hardly ever
+     * @param label     all in words
+     */
+    public record PhaseCell(String value, String interval, String css, Markup bar, String slides, String label) {}
+
+    /** One colour explained. */
+    public record LegendItem(String css, String text) {}
+
+    static BalanceView of(BalanceTable table, CircuitMap map, Story.Link link, Figures figures) {
+        double limit = table.rows().stream()
+                .flatMap(row -> row.cells().values().stream())
+                .mapToDouble(cell -> Math.abs(cell.excess().median()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0.0);
+        double span = Math.max(1.3 * limit, 2.0 * table.yardstickRad());
+        return new BalanceView(
+                link,
+                map,
+                table.rows().stream().map(row -> row(row, table, span, figures)).toList(),
+                legend(table, figures));
+    }
+
+    private static CornerRow row(Row row, BalanceTable table, double span, Figures figures) {
+        return new CornerRow(
+                row.corner().number(),
+                row.corner().direction().name().toLowerCase(Locale.ROOT) + ", "
+                        + row.speedClass().words(),
+                figures.speed(row.lowestSpeedMps()),
+                row.repeatable(),
+                row.passes().size(),
+                Arrays.stream(Phase.values())
+                        .map(phase -> cell(phase, row.cell(phase), row.repeatable(), table, span, figures))
+                        .toList());
+    }
+
+    private static PhaseCell cell(
+            Phase phase, Optional<Cell> found, boolean judged, BalanceTable table, double span, Figures figures) {
+        if (found.isEmpty() || !Double.isFinite(found.get().excess().median())) {
+            return new PhaseCell("\u2013", "", "none", new Markup(""), "", phase.words() + ": does not occur");
+        }
+        Cell cell = found.get();
+        Shade shade = judged ? Shade.of(cell, table.yardstickRad()) : new Shade(0, true);
+        String value = figures.signed(Math.toDegrees(cell.excess().median()), 2);
+        String interval = Double.isFinite(cell.excess().low())
+                ? figures.signed(Math.toDegrees(cell.excess().low()), 2) + " to "
+                        + figures.signed(Math.toDegrees(cell.excess().high()), 2)
+                : "";
+        String label = phase.words() + ": " + (shade.pale() ? "unclear, " : shade.words() + ", ") + value + " deg"
+                + (interval.isEmpty() ? "" : ", 95 % interval " + interval) + ", "
+                + cell.excess().count() + " laps";
+        String slides = slides(cell);
+        return new PhaseCell(
+                value,
+                interval,
+                shade.css(),
+                interval.isEmpty() ? new Markup("") : bar(cell, span),
+                slides,
+                label + (slides.isEmpty() ? "" : ", the " + slides + " laps"));
+    }
+
+    /** An axle that lets go now and then says little; every third lap is a habit. */
+    private static String slides(Cell cell) {
+        boolean rear = cell.rearSlides() >= cell.frontSlides();
+        int count = Math.max(cell.rearSlides(), cell.frontSlides());
+        return 3 * count >= cell.excess().count() && count > 0
+                ? (rear ? "rear lets go " : "front lets go ") + count + "/"
+                        + cell.excess().count()
+                : "";
+    }
+
+    private static Markup bar(Cell cell, double span) {
+        Scale x = new Scale(-span, span, 0.0, 1.0);
+        double low = x.within(cell.excess().low());
+        double high = x.within(cell.excess().high());
+        return new Svg()
+                .open("svg", "class", "interval", "width", "100%", "height", "7", "aria-hidden", "true")
+                .add("line", "class", "zero", "x1", "50%", "x2", "50%", "y1", "0", "y2", "7")
+                .add("rect", "x", Svg.percent(low), "width", Svg.percent(high - low), "y", "2.5", "height", "2")
+                .add("circle", "cx", Svg.percent(x.within(cell.excess().median())), "cy", "3.5", "r", "2.6")
+                .close()
+                .markup();
+    }
+
+    private static List<LegendItem> legend(BalanceTable table, Figures figures) {
+        List<LegendItem> items = new ArrayList<>();
+        for (int step = -3; step <= 3; step++) {
+            String css = new Shade(step, false).css();
+            if (step == 0) {
+                items.add(new LegendItem(css, "even"));
+            } else {
+                String size = figures.number(Math.toDegrees(Shade.edgeRad(Math.abs(step), table.yardstickRad())), 2);
+                items.add(new LegendItem(css, (step < 0 ? "\u2212" : "+") + size));
+            }
+        }
+        return items;
+    }
+}

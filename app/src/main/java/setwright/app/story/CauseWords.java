@@ -1,0 +1,75 @@
+package setwright.app.story;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import setwright.app.units.Figures;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.HandsEvent;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Trigger;
+
+/** Which input sets it off? */
+final class CauseWords {
+    private CauseWords() {}
+
+    static Story.Link tell(Diagnosis diagnosis, Figures figures) {
+        List<String> details = new ArrayList<>(hands(diagnosis.passes()));
+        String answer = diagnosis.findings().isEmpty()
+                ? "Nothing stands out, so there is no cause to look for."
+                : cause(diagnosis.findings().get(0), figures);
+        return new Story.Link("Which input sets it off?", answer, details);
+    }
+
+    private static String cause(Finding finding, Figures figures) {
+        double probability = finding.triggers().getOrDefault(finding.trigger(), Double.NaN);
+        String sure = Double.isFinite(probability) ? " (probability " + figures.probability(probability) + ")" : "";
+        String first = finding.trigger() == Trigger.NONE
+                ? "No single input sets it off" + sure + ": it is there while the car corners steadily."
+                : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
+        String who = finding.cause() == Finding.Cause.DRIVER
+                ? " The driver makes it, not the car."
+                : " The car makes it, not the driver.";
+        return first + who + second(finding, figures);
+    }
+
+    private static String second(Finding finding, Figures figures) {
+        return finding.triggers().entrySet().stream()
+                .filter(entry -> entry.getKey() != finding.trigger() && entry.getValue() >= 0.1)
+                .max(Comparator.comparingDouble(Map.Entry::getValue))
+                .map(entry -> " Next likely: "
+                        + (entry.getKey() == Trigger.NONE
+                                ? "no single input"
+                                : entry.getKey().words()) + " ("
+                        + figures.probability(entry.getValue()) + ").")
+                .orElse("");
+    }
+
+    private static List<String> hands(List<CornerPass> passes) {
+        Map<HandsEvent.Kind, Integer> counts = new EnumMap<>(HandsEvent.Kind.class);
+        Map<HandsEvent.Kind, TreeSet<Integer>> corners = new EnumMap<>(HandsEvent.Kind.class);
+        for (CornerPass pass : passes) {
+            for (HandsEvent event : pass.hands()) {
+                counts.merge(event.kind(), 1, Integer::sum);
+                corners.computeIfAbsent(event.kind(), kind -> new TreeSet<>()).add(pass.corner());
+            }
+        }
+        List<String> sentences = new ArrayList<>();
+        counts.forEach((kind, count) -> sentences.add("The hands: " + kind.words() + " (" + FindingWords.meaning(kind)
+                + ") " + count + (count == 1 ? " time in " : " times in ")
+                + where(corners.getOrDefault(kind, new TreeSet<>())) + "."));
+        if (sentences.isEmpty() && !passes.isEmpty()) {
+            sentences.add("The hands are calm: no holds, corrections, winding-on or sawing.");
+        }
+        return sentences;
+    }
+
+    private static String where(Set<Integer> corners) {
+        return corners.size() > 4 ? corners.size() + " corners" : Figures.corners(List.copyOf(corners));
+    }
+}

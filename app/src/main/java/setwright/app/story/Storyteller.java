@@ -1,0 +1,25 @@
+package setwright.app.story;
+
+import setwright.app.evidence.Answer;
+import setwright.app.evidence.BalanceTable;
+import setwright.app.units.Figures;
+
+/** Tells the chain of reasoning of an answer. */
+public final class Storyteller {
+    private Storyteller() {}
+
+    /** Returns the story, with figures as given. */
+    public static Story tell(Answer answer, Figures figures) {
+        BalanceTable table = BalanceTable.of(answer.diagnosis());
+        VerdictWords verdict = new VerdictWords(answer.diagnosis(), table, figures);
+        return new Story(
+                verdict.headline(),
+                verdict.reason(),
+                verdict.next(),
+                LapsWords.tell(answer, figures),
+                DrivingWords.tell(answer.diagnosis(), figures),
+                BalanceWords.tell(answer.diagnosis(), table, figures),
+                CauseWords.tell(answer.diagnosis(), figures),
+                PatternWords.tell(answer.diagnosis(), figures));
+    }
+}

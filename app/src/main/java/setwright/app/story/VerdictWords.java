@@ -1,0 +1,123 @@
+package setwright.app.story;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import setwright.app.evidence.BalanceTable;
+import setwright.app.units.Figures;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.DrivingFault;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Repeatability;
+import setwright.core.judgement.Repeatability.AtCorner;
+
+/** The verdict and what to do next. */
+final class VerdictWords {
+    /** As many tasks as a driver takes out on the circuit. */
+    private static final int MOST_TASKS = 3;
+
+    private final Diagnosis diagnosis;
+    private final BalanceTable table;
+    private final Figures figures;
+
+    VerdictWords(Diagnosis diagnosis, BalanceTable table, Figures figures) {
+        this.diagnosis = diagnosis;
+        this.table = table;
+        this.figures = figures;
+    }
+
+    String headline() {
+        Optional<Finding> top = diagnosis.findings().stream().findFirst();
+        return switch (diagnosis.verdict()) {
+            case CHANGE_THE_CAR ->
+                "Change the car"
+                        + top.map(finding -> ": " + FindingWords.name(finding) + " costs "
+                                        + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+                                .orElse(".");
+            case COACH_THE_DRIVER -> coachHeadline(top);
+            case NOTHING_TO_CHANGE -> "Nothing to change: no problem of the car repeats beyond chance.";
+            case NOT_ENOUGH_EVIDENCE -> "Not enough evidence to say what is wrong.";
+        };
+    }
+
+    private String coachHeadline(Optional<Finding> top) {
+        if (!diagnosis.repeatability().repeatable()) {
+            return "Coach the driver first: these laps differ too much to judge the car.";
+        }
+        return top.map(finding ->
+                        "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and costs "
+                                + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+                .orElse("Coach the driver: the car does what it is asked to.");
+    }
+
+    String reason() {
+        return Figures.sentence(diagnosis.reason());
+    }
+
+    List<String> next() {
+        return switch (diagnosis.verdict()) {
+            case CHANGE_THE_CAR -> change();
+            case COACH_THE_DRIVER -> coach();
+            case NOTHING_TO_CHANGE ->
+                List.of(
+                        "Leave the car as it is and keep these laps to compare with.",
+                        "Look for time in the driving: the corners that scatter most are under Driving.");
+            case NOT_ENOUGH_EVIDENCE ->
+                List.of(
+                        "Record more laps in one run, at a steady pace and without traffic, and ask again.",
+                        "What is missing stands under Laps and Driving.");
+        };
+    }
+
+    private List<String> change() {
+        List<String> next = new ArrayList<>();
+        diagnosis.findings().stream().findFirst().ifPresent(finding -> {
+            String axle = finding.balance() == BalanceSign.OVERSTEER ? "rear" : "front";
+            next.add("Make one change, and only one, that helps the " + axle + " axle "
+                    + BalanceWords.when(finding.phase())
+                    + (finding.phase() == Phase.MID ? " of the corner" : "") + ". Look at "
+                    + Figures.corners(finding.corners())
+                    + " first.");
+        });
+        Repeatability driving = diagnosis.repeatability();
+        if (Double.isFinite(driving.smallestTimeS()) && Double.isFinite(driving.smallestBalanceRad())) {
+            next.add("Then run as many laps again and compare the balance: laps like these show a change of "
+                    + figures.degreesSize(driving.smallestBalanceRad()) + ", or of "
+                    + figures.seconds(driving.smallestTimeS(), 2) + " in lap time.");
+        }
+        return next;
+    }
+
+    private List<String> coach() {
+        List<String> next = new ArrayList<>();
+        boolean repeatable = diagnosis.repeatability().repeatable();
+        if (!repeatable) {
+            diagnosis.repeatability().corners().stream()
+                    .filter(entry -> !entry.repeatable())
+                    .limit(MOST_TASKS)
+                    .forEach(entry -> next.add(steady(entry)));
+        }
+        diagnosis.faults().stream()
+                .sorted(Comparator.comparingDouble(DrivingFault::lapShare).reversed())
+                .limit(MOST_TASKS)
+                .forEach(
+                        fault -> next.add("Work on: " + fault.kind() + " (" + Figures.corners(fault.corners()) + ")."));
+        next.add(
+                repeatable ? "Leave the car alone until that is cured." : "Leave the car alone until the laps repeat.");
+        return next;
+    }
+
+    private String steady(AtCorner entry) {
+        String now = DrivingWords.scatter(entry, entry.worst(), figures)
+                .map(text -> "; it now moves by " + text)
+                .orElse("");
+        String where = table.row(entry.corner())
+                .map(row -> " (" + figures.speed(row.lowestSpeedMps()) + ")")
+                .orElse("");
+        return "Corner " + entry.corner() + where + ": the same "
+                + entry.worst().words() + " each lap" + now + ".";
+    }
+}

@@ -1,0 +1,135 @@
+package setwright.app.text;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import setwright.app.evidence.Answer;
+import setwright.app.evidence.BalanceTable;
+import setwright.app.evidence.BalanceTable.Cell;
+import setwright.app.evidence.BalanceTable.Row;
+import setwright.app.story.Story;
+import setwright.app.story.Storyteller;
+import setwright.app.text.TextTable.Column;
+import setwright.app.text.TextTable.Style;
+import setwright.app.units.Figures;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.Repeatability;
+
+/** The chain of reasoning as lines of text, the verdict last: it is what stays in view. */
+public final class TextReport {
+    private static final int MARGIN = 9;
+
+    private final Terminal terminal;
+    private final Figures figures;
+    private final List<String> lines = new ArrayList<>();
+
+    private TextReport(Terminal terminal, Figures figures) {
+        this.terminal = terminal;
+        this.figures = figures;
+    }
+
+    /** Returns the text, ending with a line break. */
+    public static String write(Answer answer, Figures figures, Terminal terminal) {
+        TextReport report = new TextReport(terminal, figures);
+        report.all(answer);
+        return String.join("\n", report.lines).replace(Figures.KEPT_TOGETHER, ' ') + "\n";
+    }
+
+    private void all(Answer answer) {
+        Story story = Storyteller.tell(answer, figures);
+        Stint stint = answer.diagnosis().stint();
+        Wrap.lines(stint.recording().name() + ", " + answer.car().description(), terminal.width())
+                .forEach(line -> lines.add(terminal.paint().faint(line)));
+        link("Laps", story.laps());
+        link("Driving", story.driving());
+        link("Balance", story.balance());
+        BalanceTable table = BalanceTable.of(answer.diagnosis());
+        if (!table.rows().isEmpty()) {
+            lines.add("");
+            table(table, answer.diagnosis().repeatability())
+                    .lines(terminal.width() - MARGIN, terminal.paint())
+                    .forEach(line -> lines.add(" ".repeat(MARGIN) + line));
+            paragraph(
+                    "",
+                    "Balance in deg against a balanced car, median of the laps; + understeer, - oversteer; in"
+                            + " brackets: not clear of chance.",
+                    true);
+        }
+        link("Cause", story.cause());
+        link("Pattern", story.pattern());
+        lines.add("");
+        paragraph("Verdict", story.headline(), false);
+        paragraph("", story.reason(), false);
+        for (int i = 0; i < story.next().size(); i++) {
+            paragraph(i == 0 ? "Next" : "", (i + 1) + ". " + story.next().get(i), false);
+        }
+        lines.add("");
+        Wrap.lines(Story.CAUTION, terminal.width())
+                .forEach(line -> lines.add(terminal.paint().faint(line)));
+    }
+
+    private void link(String name, Story.Link link) {
+        lines.add("");
+        paragraph(name, link.answer(), false);
+        link.details().forEach(detail -> paragraph("", detail, false));
+    }
+
+    private void paragraph(String name, String text, boolean faint) {
+        List<String> wrapped = Wrap.lines(text, terminal.width() - MARGIN);
+        for (int i = 0; i < wrapped.size(); i++) {
+            String label = i == 0 ? name : "";
+            String line = faint ? terminal.paint().faint(wrapped.get(i)) : wrapped.get(i);
+            lines.add(
+                    (label.isEmpty() ? "" : terminal.paint().bold(label)) + " ".repeat(MARGIN - label.length()) + line);
+        }
+    }
+
+    private TextTable table(BalanceTable table, Repeatability driving) {
+        List<Column> columns = List.of(
+                new Column("corner", true, 9),
+                new Column("turn", false, 3),
+                new Column("slowest, " + figures.units().speedUnit(), true, 2),
+                new Column("braking", true, 8),
+                new Column("entry", true, 8),
+                new Column("mid", true, 8),
+                new Column("exit", true, 8),
+                new Column("laps", true, 1),
+                new Column("driving", false, 4));
+        return new TextTable(
+                columns, table.rows().stream().map(row -> cells(row, driving)).toList());
+    }
+
+    private List<TextTable.Cell> cells(Row row, Repeatability driving) {
+        List<TextTable.Cell> cells = new ArrayList<>();
+        cells.add(TextTable.Cell.of(String.valueOf(row.corner().number())));
+        cells.add(TextTable.Cell.of(row.corner().direction().name().toLowerCase(Locale.ROOT) + ", "
+                + row.speedClass().words()));
+        cells.add(TextTable.Cell.of(figures.number(figures.units().speed(row.lowestSpeedMps()), 0)));
+        Arrays.stream(Phase.values())
+                .map(phase -> row.cell(phase)
+                        .filter(cell -> Double.isFinite(cell.excess().median()))
+                        .map(cell -> value(cell, row.repeatable()))
+                        .orElse(TextTable.Cell.of("")))
+                .forEach(cells::add);
+        cells.add(TextTable.Cell.of(String.valueOf(row.passes().size())));
+        cells.add(TextTable.Cell.of(
+                row.repeatable()
+                        ? "steady"
+                        : "left out: "
+                                + driving.at(row.corner().number())
+                                        .map(entry -> entry.worst().words())
+                                        .orElse("differs")));
+        return cells;
+    }
+
+    private TextTable.Cell value(Cell cell, boolean judged) {
+        double degrees = Math.toDegrees(cell.excess().median());
+        String value = figures.signed(degrees, 2);
+        if (!judged || !cell.evident()) {
+            return new TextTable.Cell("(" + value + ")", Style.FAINT);
+        }
+        return new TextTable.Cell(value + " ", degrees < 0.0 ? Style.SLIDE : Style.PUSH);
+    }
+}

@@ -1,0 +1,182 @@
+package setwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The built program on the recording that comes with it, and on input that is none. */
+final class AnswersIT {
+    private static final Path PROGRAM =
+            Path.of(System.getProperty("setwright.program")).toAbsolutePath().normalize();
+
+    @TempDir
+    private Path folder;
+
+    private Path recording;
+    private Path car;
+
+    @BeforeEach
+    void unpack() throws IOException {
+        recording = unpack("stint.csv.gz");
+        car = unpack("car.yaml");
+    }
+
+    @Test
+    void theDemoTellsTheStoryAndEndsWithTheReport() throws Exception {
+        Outcome outcome = run("demo");
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.results()).contains("Laps", "Driving", "Balance", "Cause", "Pattern", "Verdict", "Next");
+        Path report = folder.resolve("setwright-demo-report.html");
+        assertThat(outcome.results().strip()).endsWith(report.toRealPath().toString());
+        assertThat(report).content().startsWith("<!doctype html>").contains("id=\"corner-1\"");
+        assertThat(outcome.messages()).isEmpty();
+    }
+
+    @Test
+    void theJsonKeepsToItsSchemaAndStandsAlone() throws Exception {
+        Outcome outcome =
+                run("diagnose", recording.toString(), "--car", car.toString(), "--json", "--html", "report.html");
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
+                        .validate(outcome.results(), InputFormat.JSON))
+                .isEmpty();
+        JsonNode json = JsonMapper.shared().readTree(outcome.results());
+        assertThat(json.at("/recording/used").size()).isGreaterThan(4);
+        assertThat(json.at("/driving/corners").size()).isGreaterThan(5);
+        assertThat(json.at("/recording/channels").size()).isGreaterThan(8);
+        assertThat(outcome.messages()).isEqualTo("Report: report.html\n");
+        assertThat(folder.resolve("report.html")).exists();
+    }
+
+    @Test
+    void aKeptMapAndAKeptCircuitGiveTheSameCorners() throws Exception {
+        Outcome first = run(
+                "diagnose",
+                recording.toString(),
+                "--json",
+                "--write-map",
+                "map.yaml",
+                "--save-circuit",
+                "circuit.json");
+        Outcome second =
+                run("diagnose", recording.toString(), "--json", "--map", "map.yaml", "--circuit", "circuit.json");
+        assertThat(second.messages()).isEmpty();
+        JsonMapper mapper = JsonMapper.shared();
+        assertThat(corners(mapper.readTree(second.results()))).isEqualTo(corners(mapper.readTree(first.results())));
+    }
+
+    @Test
+    void theProposedMapCanBeUsedAsItIs() throws Exception {
+        Outcome map = run("map", recording.toString(), "--car", car.toString());
+        assertThat(map.exitCode()).isZero();
+        assertThat(map.results()).contains("channels:", "speed:", "# ");
+        Files.writeString(folder.resolve("map.yaml"), map.results());
+        assertThat(run("diagnose", recording.toString(), "--map", "map.yaml").exitCode())
+                .isIn(0, 4);
+    }
+
+    @Test
+    void carCheckSaysWhatIsAssumed() throws Exception {
+        Files.writeString(folder.resolve("some.yaml"), "description: some car\nwheelbase_m: 2.6\n");
+        Outcome outcome = run("car", "check", "some.yaml");
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.results()).contains("some car", "2.600", "Assumed");
+    }
+
+    @Test
+    void noColourReachesAFile() throws Exception {
+        assertThat(run("diagnose", recording.toString(), "--car", car.toString())
+                        .results())
+                .doesNotContain("\u001b");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "empty.csv | ''",
+                "words.csv | 'this is\nnot a table\nof numbers\n'",
+                "one.csv | 'time [s],speed [km/h],steer [deg]\n0,100,1\n'",
+                "twice.csv | 'time,speed,speed\n0,1,2\n1,2,3\n2,3,4\n3,4,5\n'",
+                "short.csv | 'time [s],speed [m/s],steer [deg],yaw rate [rad/s]\n0,10,0,0\n0.1,10,0,0\n0.2,10,0,0\n0.3,10,0,0\n'",
+                "text.csv | 'time [s],speed [m/s],steer [deg],yaw rate [rad/s]\n0,10,0,0\n0.1,oops,0,0\n0.2,10,0,0\n0.3,10,0,0\n'"
+            })
+    void badInputIsOneMessageAndExitCodeThree(String name, String content) throws Exception {
+        Files.writeString(folder.resolve(name), content);
+        Outcome outcome = run("diagnose", name, "--html", "report.html", "--save-circuit", "circuit.json");
+        assertThat(outcome.exitCode()).as(outcome.messages()).isEqualTo(3);
+        assertThat(outcome.results()).isEmpty();
+        assertThat(outcome.messages().lines()).hasSize(1);
+        assertThat(outcome.messages()).startsWith("setwright: " + name).doesNotContain("Exception", "\tat ");
+        assertThat(folder.resolve("report.html")).doesNotExist();
+        assertThat(folder.resolve("circuit.json")).doesNotExist();
+    }
+
+    @Test
+    void aMissingFileABadSheetAndABadCircuitAreBadInput() throws Exception {
+        assertThat(run("diagnose", "nowhere.csv").exitCode()).isEqualTo(3);
+        Files.writeString(folder.resolve("bad.yaml"), "wheelbase_m: long\n");
+        Outcome sheet = run("diagnose", recording.toString(), "--car", "bad.yaml");
+        assertThat(sheet.exitCode()).isEqualTo(3);
+        assertThat(sheet.messages()).contains("bad.yaml", "wheelbase_m", "long");
+        Files.writeString(folder.resolve("bad.json"), "{\"version\": 1}");
+        Outcome circuit = run("diagnose", recording.toString(), "--circuit", "bad.json");
+        assertThat(circuit.exitCode()).isEqualTo(3);
+        assertThat(circuit.messages()).contains("bad.json", "--save-circuit");
+    }
+
+    @Test
+    void wrongUsageIsExitCodeTwo() throws Exception {
+        assertThat(run("diagnose").exitCode()).isEqualTo(2);
+        assertThat(run("diagnose", recording.toString(), "--units", "cubits").exitCode())
+                .isEqualTo(2);
+        assertThat(run("diagnose", recording.toString(), "--colour").exitCode()).isEqualTo(2);
+        assertThat(run("car").exitCode()).isEqualTo(2);
+    }
+
+    private static List<String> corners(JsonNode json) {
+        return json.at("/balance")
+                .valueStream()
+                .map(cell -> cell.at("/corner") + " " + cell.at("/direction") + " " + cell.at("/phase"))
+                .toList();
+    }
+
+    private Path unpack(String name) throws IOException {
+        Path file = folder.resolve(name);
+        try (InputStream in = AnswersIT.class.getResourceAsStream("/demo/" + name)) {
+            Files.copy(in, file);
+        }
+        return file;
+    }
+
+    private Outcome run(String... arguments) throws IOException, InterruptedException {
+        Path results = folder.resolve("results.txt");
+        Path messages = folder.resolve("messages.txt");
+        int exitCode = new ProcessBuilder(Stream.concat(Stream.of(PROGRAM.toString()), Stream.of(arguments))
+                        .toList())
+                .directory(folder.toFile())
+                .redirectOutput(results.toFile())
+                .redirectError(messages.toFile())
+                .start()
+                .waitFor();
+        return new Outcome(exitCode, Files.readString(results), Files.readString(messages));
+    }
+
+    private record Outcome(int exitCode, String results, String messages) {}
+}

@@ -1,0 +1,147 @@
+package setwright.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import setwright.app.diagnose.DiagnoseRequest;
+import setwright.app.diagnose.Diagnoser;
+import setwright.app.evidence.Answer;
+import setwright.app.example.Example;
+import setwright.core.judgement.Verdict;
+
+/** The commands with the work behind them replaced: what is read, printed, written and returned. */
+final class CommandsTest {
+    @TempDir
+    private Path folder;
+
+    private final StringWriter results = new StringWriter();
+    private final StringWriter messages = new StringWriter();
+    private final List<DiagnoseRequest> requests = new ArrayList<>();
+
+    @Test
+    void diagnosePrintsTheStory() {
+        assertThat(run(Example.answer(), "laps.csv", "--car", "car.yaml")).isEqualTo(ExitCode.DONE);
+        assertThat(results.toString()).contains("Verdict  Change the car");
+        assertThat(requests.get(0).recording()).isEqualTo(Path.of("laps.csv"));
+        assertThat(requests.get(0).car()).contains(Path.of("car.yaml"));
+        assertThat(requests.get(0).map()).isEmpty();
+    }
+
+    @Test
+    void jsonIsAllThatStandsOnStandardOutput() {
+        Path report = folder.resolve("report.html");
+        assertThat(run(Example.answer(), "laps.csv", "--json", "--html", report.toString()))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(results.toString()).startsWith("{").endsWith("}\n");
+        assertThat(messages.toString()).contains("Report: ");
+        assertThat(report).content().startsWith("<!doctype html>");
+    }
+
+    @Test
+    void notEnoughEvidenceHasItsOwnExitCode() {
+        assertThat(run(Example.without(Verdict.NOT_ENOUGH_EVIDENCE, "two laps"), "laps.csv"))
+                .isEqualTo(ExitCode.NOT_ENOUGH_EVIDENCE);
+        assertThat(results.toString()).contains("Not enough evidence");
+    }
+
+    @Test
+    void unitsAreChosen() {
+        run(Example.answer(), "laps.csv", "--units", "imperial");
+        assertThat(results.toString()).contains(" ft from lap to lap");
+    }
+
+    @Test
+    void wrongUsageExplainsItself() {
+        assertThat(run(Example.answer(), "laps.csv", "--units", "furlongs")).isEqualTo(ExitCode.USAGE);
+        assertThat(run(Example.answer())).isEqualTo(ExitCode.USAGE);
+        assertThat(results.toString()).isEmpty();
+        assertThat(messages.toString()).contains("--units", "FILE", "Usage:");
+    }
+
+    @Test
+    void aMissingFileIsOneLineAndNoTrace() {
+        int code = run(
+                (request, progress) -> {
+                    throw new NoSuchFileException("laps.csv");
+                },
+                Map.of(),
+                "laps.csv");
+        assertThat(code).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(results.toString()).isEmpty();
+        assertThat(messages.toString().lines())
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("laps.csv: there is no such file");
+    }
+
+    @Test
+    void aReportThatCannotBeWrittenPrintsNothingElse() {
+        int code = run(
+                Example.answer(),
+                "laps.csv",
+                "--html",
+                folder.resolve("no/report.html").toString());
+        assertThat(code).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(results.toString()).isEmpty();
+        assertThat(messages.toString()).contains("folder does not exist");
+    }
+
+    @Test
+    void aFaultOfTheProgramIsOneSentenceUnlessATraceIsAskedFor() {
+        Diagnoser broken = (request, progress) -> {
+            throw new IllegalStateException("sum is off");
+        };
+        assertThat(run(broken, Map.of(), "laps.csv")).isEqualTo(ExitCode.FAULT);
+        assertThat(messages.toString().lines()).hasSize(1);
+        assertThat(messages.toString())
+                .contains("inside the program", "sum is off")
+                .doesNotContain("\tat ");
+
+        assertThat(run(broken, Map.of("SETWRIGHT_TRACE", "1"), "laps.csv")).isEqualTo(ExitCode.FAULT);
+        assertThat(messages.toString()).contains("\tat ");
+    }
+
+    private int run(Answer answer, String... arguments) {
+        return run(
+                (request, progress) -> {
+                    requests.add(request);
+                    return answer;
+                },
+                Map.of(),
+                arguments);
+    }
+
+    private int run(Diagnoser diagnoser, Map<String, String> environment, String... arguments) {
+        CommandLine program = new CommandLine(new DiagnoseCommand(diagnoser))
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new Failures(environment))
+                .setOut(new PrintWriter(results))
+                .setErr(new PrintWriter(messages));
+        return program.execute(arguments);
+    }
+
+    @Test
+    void theDemoWritesItsReportAndNamesItLast() throws IOException {
+        Path report = folder.resolve("demo.html");
+        CommandLine program = new CommandLine(new DemoCommand((request, progress) -> {
+                    assertThat(request.recording()).exists().isNotEmptyFile();
+                    assertThat(request.car().orElseThrow()).exists();
+                    return Example.answer();
+                }))
+                .setOut(new PrintWriter(results));
+        assertThat(program.execute("--html", report.toString())).isZero();
+        assertThat(report).exists();
+        assertThat(results.toString().lines().reduce((a, b) -> b).orElseThrow()).endsWith(report.toString());
+    }
+}

@@ -1,0 +1,26 @@
+package setwright.app.scoreboard;
+
+import java.nio.file.Path;
+
+/** Where things lie in the project's folder. Tests run in the folder of their module, {@code ./scoreboard} says where. */
+final class Home {
+    private Home() {}
+
+    private static Path folder() {
+        String given = System.getProperty("setwright.home");
+        return given != null ? Path.of(given) : Path.of("").toAbsolutePath().getParent();
+    }
+
+    /** The packaged practice cases. */
+    static Path cases() {
+        return folder().resolve("intake/src/test/resources/cases");
+    }
+
+    static Path floor() {
+        return folder().resolve("docs/accuracy.json");
+    }
+
+    static Path page() {
+        return folder().resolve("docs/accuracy.md");
+    }
+}

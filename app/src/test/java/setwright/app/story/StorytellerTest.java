@@ -1,0 +1,78 @@
+package setwright.app.story;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import setwright.app.evidence.Answer;
+import setwright.app.example.Example;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Verdict;
+
+final class StorytellerTest {
+    private static final Figures FIGURES = Figures.forPage(UnitSystem.METRIC);
+
+    @Test
+    void aProblemOfTheDriversOwnMakingIsNotBlamedOnTheCar() {
+        Story story = Storyteller.tell(madeByTheDriver(), FIGURES);
+        assertThat(story.headline()).startsWith("Coach the driver: entry oversteer in low-speed corners comes from");
+        assertThat(story.cause().answer()).contains("The driver makes it, not the car.");
+        assertThat(story.next())
+                .anyMatch(step -> step.contains("throttle picked up, then lifted (corner 8)"))
+                .last()
+                .asString()
+                .contains("until that is cured");
+    }
+
+    @Test
+    void aProblemOfOneCornerIsNoReasonToChangeTheCar() {
+        Story story = Storyteller.tell(Example.answer(), FIGURES);
+        assertThat(story.pattern().details())
+                .singleElement()
+                .asString()
+                .contains("corners 5 and 9", "no reason to change the car");
+    }
+
+    @Test
+    void withoutFindingsNothingIsClaimed() {
+        Story story = Storyteller.tell(Example.without(Verdict.NOTHING_TO_CHANGE, "balanced"), FIGURES);
+        assertThat(story.balance().answer()).isEqualTo("No imbalance stands out beyond doubt.");
+        assertThat(story.pattern().answer()).contains("No problem repeats beyond chance");
+        assertThat(story.next().get(0)).startsWith("Leave the car as it is");
+    }
+
+    private static Answer madeByTheDriver() {
+        Answer answer = Example.answer();
+        Diagnosis d = answer.diagnosis();
+        Finding f = d.findings().get(0);
+        Finding driver = new Finding(
+                f.phase(),
+                f.speed(),
+                f.balance(),
+                f.trigger(),
+                f.triggers(),
+                Finding.Cause.DRIVER,
+                f.corners(),
+                f.lapShare(),
+                f.lapWide(),
+                f.probability(),
+                f.sizeRad(),
+                f.sizeLowRad(),
+                f.sizeHighRad(),
+                f.price(),
+                f.why());
+        Diagnosis coached = new Diagnosis(
+                d.stint(),
+                d.trace(),
+                d.passes(),
+                d.repeatability(),
+                d.faults(),
+                List.of(driver),
+                Verdict.COACH_THE_DRIVER,
+                "the brake is held too long");
+        return new Answer(coached, answer.car(), answer.channels());
+    }
+}

@@ -1,0 +1,177 @@
+package setwright.core.circuit;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Lays positions on a reference line: the nearest place on it, searched where the car must be by its last station and
+ * speed, and all round the line when it is lost.
+ *
+ * <p>The station is then carried by speed between fixes: the difference between projected station and travelled distance,
+ * which changes slowly, is averaged over half a second when fixes are noisy.
+ */
+final class PositionMapper {
+    /** Further from the line than this (a wide road and a run-off) a better place is looked for everywhere, m. */
+    private static final double LOST_M = 30.0;
+
+    private final ReferenceLine line;
+    private final Motion motion;
+    private final Track track;
+
+    PositionMapper(ReferenceLine line, Motion motion, Track track) {
+        this.line = line;
+        this.motion = motion;
+        this.track = track;
+    }
+
+    /** Places the samples from {@code from} (inclusive) to {@code to} (exclusive); others stay NaN. */
+    Placement place(int from, int to) {
+        int size = motion.size();
+        double[] ahead = nan(size);
+        double[] offset = nan(size);
+        double unwrapped = Double.NaN;
+        int last = -1;
+        for (int i = from; i < to; i++) {
+            if (!track.known(i)) {
+                continue;
+            }
+            int node;
+            double travelled = last < 0 ? 0.0 : motion.distance(i) - motion.distance(last);
+            if (Double.isNaN(unwrapped)) {
+                node = search(i);
+                unwrapped = node * line.stepM();
+            } else {
+                node = near(i, unwrapped + travelled, 8.0 + 3.0 * track.noiseM() + 0.15 * travelled);
+                if (distance(i, node) > LOST_M + 4.0 * track.noiseM()) {
+                    node = search(i);
+                }
+            }
+            double[] projected = project(track.x(i), track.y(i), node);
+            double station = projected[0];
+            offset[i] = projected[1];
+            double expected = unwrapped + (last < 0 ? 0.0 : travelled);
+            double length = line.lengthM();
+            unwrapped = station + length * Math.rint((expected - station) / length);
+            ahead[i] = unwrapped - motion.distance(i);
+            last = i;
+        }
+        double half = track.noiseM() > 0.05 ? 0.25 : 0.0;
+        int reach = (int) Math.round(half * motion.rateHz());
+        smooth(ahead, reach, 5.0 + 5.0 * track.noiseM());
+        double[] station = nan(size);
+        carry(ahead, from, to);
+        for (int i = from; i < to; i++) {
+            if (!Double.isNaN(ahead[i]) && (track.known(i) || motion.known(i))) {
+                station[i] = line.wrap(ahead[i] + motion.distance(i));
+            }
+        }
+        return new Placement(station, offset);
+    }
+
+    /** Fills the difference where only the position is missing, linearly, so that speed carries the station. */
+    private static void carry(double[] ahead, int from, int to) {
+        double[] whole = Gaps.bridged(Arrays.copyOfRange(ahead, from, to));
+        boolean any = false;
+        for (int i = from; i < to && !any; i++) {
+            any = !Double.isNaN(ahead[i]);
+        }
+        for (int i = from; any && i < to; i++) {
+            ahead[i] = whole[i - from];
+        }
+    }
+
+    private double distance(int sample, int node) {
+        return Math.hypot(track.x(sample) - line.x(node), track.y(sample) - line.y(node));
+    }
+
+    private int near(int sample, double expectedM, double reachM) {
+        int nodes = line.nodeCount();
+        int low = (int) Math.floor((expectedM - reachM) / line.stepM());
+        int high = (int) Math.ceil((expectedM + reachM) / line.stepM());
+        int best = Math.floorMod(low, nodes);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int k = low; k <= high; k++) {
+            int node = Math.floorMod(k, nodes);
+            double dx = track.x(sample) - line.x(node);
+            double dy = track.y(sample) - line.y(node);
+            double square = dx * dx + dy * dy;
+            if (square < nearest) {
+                nearest = square;
+                best = node;
+            }
+        }
+        return best;
+    }
+
+    private int search(int sample) {
+        Optional<Track.Fix> fix = track.fixAt(sample);
+        boolean moving =
+                fix.isPresent() && Math.hypot(fix.get().dx(), fix.get().dy()) * motion.rateHz() > Motion.CRAWL_MPS;
+        return search(
+                track.x(sample), track.y(sample), moving ? Optional.of(fix.get().course()) : Optional.empty());
+    }
+
+    private int search(double x, double y, Optional<Double> course) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < line.nodeCount(); node++) {
+            double distance = Math.hypot(x - line.x(node), y - line.y(node));
+            // Where two stretches run side by side or cross, the course decides: turned round counts as 100 m.
+            double turned = course.isPresent() ? 50.0 * (1.0 - Math.cos(course.get() - line.heading(node))) : 0.0;
+            if (distance + turned < least) {
+                least = distance + turned;
+                best = node;
+            }
+        }
+        return best;
+    }
+
+    /** Station of one place, searched everywhere, m. */
+    double station(Track.Fix fix) {
+        boolean moving = Math.hypot(fix.dx(), fix.dy()) * motion.rateHz() > Motion.CRAWL_MPS;
+        int node = search(fix.x(), fix.y(), moving ? Optional.of(fix.course()) : Optional.empty());
+        return line.wrap(project(fix.x(), fix.y(), node)[0]);
+    }
+
+    private double[] project(double x, double y, int node) {
+        double px = x - line.x(node);
+        double py = y - line.y(node);
+        double cosine = Math.cos(line.heading(node));
+        double sine = Math.sin(line.heading(node));
+        double curvature = line.curvature(node);
+        double side = -px * sine + py * cosine;
+        double along = (px * cosine + py * sine) / Math.max(0.2, 1.0 - curvature * side);
+        along = Math.max(-line.stepM(), Math.min(line.stepM(), along));
+        return new double[] {node * line.stepM() + along, side - 0.5 * curvature * along * along};
+    }
+
+    /** Running mean over {@code reach} samples each way, not across jumps. */
+    private static void smooth(double[] values, int reach, double jump) {
+        if (reach < 1) {
+            return;
+        }
+        double[] raw = values.clone();
+        int begin = 0;
+        while (begin < raw.length) {
+            int end = begin + 1;
+            while (end < raw.length && Math.abs(raw[end] - raw[end - 1]) < jump) {
+                end++;
+            }
+            double[] sum = new double[end - begin + 1];
+            for (int i = begin; i < end; i++) {
+                sum[i - begin + 1] = sum[i - begin] + raw[i];
+            }
+            for (int i = begin; i < end; i++) {
+                int wide = Math.min(reach, Math.min(i - begin, end - 1 - i));
+                values[i] = (sum[i - begin + wide + 1] - sum[i - begin - wide]) / (2 * wide + 1);
+            }
+            begin = end;
+        }
+    }
+
+    private static double[] nan(int size) {
+        double[] values = new double[size];
+        Arrays.fill(values, Double.NaN);
+        return values;
+    }
+}

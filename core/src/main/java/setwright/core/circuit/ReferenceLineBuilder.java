@@ -1,0 +1,46 @@
+package setwright.core.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Builds the reference line from the whole laps of a recording: from position, else from rate of turn and speed. */
+final class ReferenceLineBuilder {
+    private ReferenceLineBuilder() {}
+
+    /**
+     * Builds the line.
+     *
+     * @param laps  as cut and labelled; the good ones are used, or all whole ones when none is good
+     * @throws MissingQuantity when there is neither position nor rate of turn
+     */
+    static BuiltLine build(Motion motion, Cuts cuts, List<Lap> laps) {
+        List<Integer> use = usable(motion, cuts, laps);
+        if (motion.track().isPresent()) {
+            return new PositionLine(motion, motion.track().get(), cuts, use).build();
+        }
+        double[] turnRate = motion.turnRate()
+                .orElseThrow(() -> new MissingQuantity("recording '"
+                        + motion.recording().name()
+                        + "' has neither position, yaw rate nor lateral acceleration; the circuit's shape cannot be"
+                        + " found. Name one of these columns in the channel map."));
+        return new HeadingLine(motion, turnRate, cuts, use).build();
+    }
+
+    /** Indices among the cuts of the laps to use. */
+    static List<Integer> usable(Motion motion, Cuts cuts, List<Lap> laps) {
+        List<Integer> good = new ArrayList<>();
+        List<Integer> whole = new ArrayList<>();
+        for (int i = 0; i < cuts.wholeLaps(); i++) {
+            int from = Math.max(0, (int) Math.ceil(cuts.start(i)));
+            for (Lap lap : laps) {
+                if (lap.from() == from && lap.kind() != LapKind.PARTIAL && lap.kind() != LapKind.GAPS) {
+                    whole.add(i);
+                    if (lap.good()) {
+                        good.add(i);
+                    }
+                }
+            }
+        }
+        return good.isEmpty() ? whole : good;
+    }
+}

@@ -1,0 +1,82 @@
+package setwright.core.handling;
+
+/** Measures what the feet did in a pass. */
+final class HabitsFinder {
+    /** Near the most of both lock and lateral acceleration the turn-in is over, so braking there is braking in the middle. */
+    private static final double NEAR_MOST = 0.85;
+
+    private static final double BOTH_PRESSED = 0.10;
+
+    private HabitsFinder() {}
+
+    static Habits find(PassWindow pass, PassMarks marks, double limiterS) {
+        int straight = Math.min(marks.steerStraight(), pass.size() - 1);
+        double most = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1)];
+        int held = 0;
+        double heldSum = 0.0;
+        int both = 0;
+        int coasting = 0;
+        int coastFrom = Math.max(marks.brakeOff(), marks.turnIn());
+        int coastTo = marks.throttlePickUp();
+        for (int k = 0; k < pass.size(); k++) {
+            double brake = pass.brake()[k];
+            double throttle = pass.throttle()[k];
+            boolean inCorner = k >= marks.turnIn() && k <= straight;
+            boolean middle = pass.inward()[k] > NEAR_MOST * most
+                    && pass.steer()[k] > NEAR_MOST * pass.steer()[marks.highestSteer()];
+            if (inCorner && middle && brake > MarkFinder.PRESSED) {
+                held++;
+                heldSum += brake;
+            }
+            if (brake > BOTH_PRESSED && throttle > BOTH_PRESSED) {
+                both++;
+            }
+            if (k > coastFrom && k < coastTo && brake <= MarkFinder.PRESSED && throttle <= MarkFinder.PRESSED) {
+                coasting++;
+            }
+        }
+        double step = pass.stepS();
+        return new Habits(
+                held * step,
+                held == 0 ? 0.0 : heldSum / held,
+                liftAfter(pass, marks, straight),
+                both * step,
+                brakeAgain(pass, marks),
+                coasting * step,
+                limiterS,
+                HandsFinder.reversalsPerSecond(pass, marks));
+    }
+
+    private static double liftAfter(PassWindow pass, PassMarks marks, int straight) {
+        if (marks.throttlePickUp() < 0) {
+            return 0.0;
+        }
+        double top = 0.0;
+        double most = 0.0;
+        for (int k = marks.throttlePickUp(); k <= straight; k++) {
+            top = Math.max(top, pass.throttle()[k]);
+            most = Math.max(most, top - pass.throttle()[k]);
+        }
+        return most;
+    }
+
+    private static double brakeAgain(PassWindow pass, PassMarks marks) {
+        if (marks.brakeOn() < 0) {
+            return 0.0;
+        }
+        double top = 0.0;
+        double low = 1.0;
+        double most = 0.0;
+        boolean eased = false;
+        for (int k = marks.brakeOn(); k <= marks.brakeOff(); k++) {
+            double brake = pass.brake()[k];
+            top = Math.max(top, brake);
+            if (brake < 0.5 * top) {
+                eased = true;
+            }
+            low = eased ? Math.min(low, brake) : 1.0;
+            most = eased ? Math.max(most, brake - low) : most;
+        }
+        return most;
+    }
+}

@@ -1,0 +1,163 @@
+package setwright.core.handling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Finds what the hands did that the corner alone does not explain: holds, corrections, winding on. */
+final class HandsFinder {
+    /** Share of a pass's most lock below which a movement is no gesture. */
+    static final double LEAST_SHARE = 0.08;
+    /** The wheel is still when it moves slower than this share of this pass's fastest turning in. */
+    private static final double STILL = 0.08;
+
+    private static final double SHORTEST_HOLD_S = 0.15;
+    private static final double LONGEST_HOLD_S = 0.6;
+    private static final double WIND_ON_S = 0.25;
+    /** A path that tightens by less than this share does not follow the hands; speed noise alone makes as much. */
+    private static final double TIGHTENS = 0.02;
+
+    /** A correction goes against the corner while it still pulls by this share of its own most. */
+    private static final double STILL_CORNERING = 0.4;
+
+    private HandsFinder() {}
+
+    static List<HandsEvent> find(
+            PassWindow pass, PassMarks marks, Map<Phase, PhaseSplitter.Range> phases, double steeringRatio) {
+        double most = pass.steer()[marks.highestSteer()];
+        List<HandsEvent> events = new ArrayList<>();
+        if (most > 0.0) {
+            corrections(pass, marks, phases, steeringRatio, most, events);
+            windOn(pass, marks, phases, steeringRatio, most, events);
+            holds(pass, marks, phases, steeringRatio, most, events);
+        }
+        events.sort((a, b) -> Double.compare(a.timeS(), b.timeS()));
+        return events;
+    }
+
+    /** Reversals of the wheel per second between turn-in and straight, each larger than the least gesture. */
+    static double reversalsPerSecond(PassWindow pass, PassMarks marks) {
+        double gap = LEAST_SHARE * pass.steer()[marks.highestSteer()];
+        int reversals = 0;
+        int direction = 1;
+        double extreme = pass.steer()[marks.turnIn()];
+        int last = Math.min(marks.steerStraight(), pass.size() - 1);
+        for (int k = marks.turnIn(); k <= last; k++) {
+            double here = direction * pass.steer()[k];
+            extreme = direction > 0 ? Math.max(extreme, pass.steer()[k]) : Math.min(extreme, pass.steer()[k]);
+            if (direction * extreme - here > gap) {
+                reversals++;
+                direction = -direction;
+                extreme = pass.steer()[k];
+            }
+        }
+        return reversals / Math.max((last - marks.turnIn()) * pass.stepS(), 0.5);
+    }
+
+    private static void corrections(
+            PassWindow pass,
+            PassMarks marks,
+            Map<Phase, PhaseSplitter.Range> phases,
+            double ratio,
+            double most,
+            List<HandsEvent> events) {
+        double strongest = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
+        int k = marks.turnIn() + 1;
+        int last = Math.min(marks.steerStraight(), pass.size() - 1);
+        int top = marks.turnIn();
+        while (k < last) {
+            if (pass.steer()[k] >= pass.steer()[top]) {
+                top = k++;
+                continue;
+            }
+            int low = k;
+            int back = k;
+            while (back < last && pass.steer()[back] - pass.steer()[low] < LEAST_SHARE * most) {
+                low = pass.steer()[back] < pass.steer()[low] ? back : low;
+                back++;
+            }
+            double dip = pass.steer()[top] - pass.steer()[low];
+            boolean returned = pass.steer()[back] - pass.steer()[low] >= LEAST_SHARE * most;
+            boolean cornering = pass.inward()[low] > STILL_CORNERING * strongest;
+            boolean againstThePath = pass.balance()[top] - pass.balance()[low] > 0.5 * dip;
+            if (returned && dip >= LEAST_SHARE * most && cornering && againstThePath) {
+                events.add(event(pass, phases, HandsEvent.Kind.CORRECTION, top, back, dip * ratio));
+            }
+            top = back;
+            k = back + 1;
+        }
+    }
+
+    private static void windOn(
+            PassWindow pass,
+            PassMarks marks,
+            Map<Phase, PhaseSplitter.Range> phases,
+            double ratio,
+            double most,
+            List<HandsEvent> events) {
+        int span = pass.samples(WIND_ON_S);
+        double strongest = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
+        int k = marks.turnIn();
+        while (k + span < marks.steerStraight()) {
+            double more = pass.steer()[k + span] - pass.steer()[k];
+            boolean follows = pass.curvature(k + span) > (1.0 + TIGHTENS) * pass.curvature(k);
+            if (more > LEAST_SHARE * most && !follows && pass.inward()[k] > 0.6 * strongest) {
+                int end = k + span;
+                while (end + 1 < marks.steerStraight() && pass.steer()[end + 1] > pass.steer()[end]) {
+                    end++;
+                }
+                double size = pass.steer()[end] - pass.steer()[k];
+                events.add(event(pass, phases, HandsEvent.Kind.WIND_ON, k, end, size * ratio));
+                k = end;
+            }
+            k++;
+        }
+    }
+
+    private static void holds(
+            PassWindow pass,
+            PassMarks marks,
+            Map<Phase, PhaseSplitter.Range> phases,
+            double ratio,
+            double most,
+            List<HandsEvent> events) {
+        int apex = Math.min(marks.highestSteer(), pass.size() - 2);
+        double fastest = 0.0;
+        for (int k = marks.turnIn(); k < apex; k++) {
+            fastest = Math.max(fastest, pass.steer()[k + 1] - pass.steer()[k]);
+        }
+        int from = marks.turnIn();
+        for (int k = marks.turnIn(); k <= apex; k++) {
+            boolean still = k < apex && Math.abs(pass.steer()[k + 1] - pass.steer()[k]) < STILL * fastest;
+            if (!still) {
+                double seconds = (k - from) * pass.stepS();
+                double tightening = pass.curvature(k) - pass.curvature(from);
+                double expected = tightening / Math.max(pass.curvature(apex), 1.0e-6) * most;
+                boolean waits = seconds >= SHORTEST_HOLD_S
+                        && seconds <= LONGEST_HOLD_S
+                        && expected > LEAST_SHARE * most
+                        && pass.steer()[from] > 0.25 * most;
+                if (waits) {
+                    events.add(event(pass, phases, HandsEvent.Kind.HOLD, from, k, expected * ratio));
+                }
+                from = k + 1;
+            }
+        }
+    }
+
+    private static HandsEvent event(
+            PassWindow pass,
+            Map<Phase, PhaseSplitter.Range> phases,
+            HandsEvent.Kind kind,
+            int from,
+            int to,
+            double size) {
+        return new HandsEvent(
+                kind,
+                PhaseSplitter.phaseAt(phases, from),
+                pass.station()[from],
+                pass.timeS(from),
+                (to - from) * pass.stepS(),
+                size);
+    }
+}

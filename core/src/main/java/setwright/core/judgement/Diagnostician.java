@@ -1,0 +1,121 @@
+package setwright.core.judgement;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import setwright.core.car.CarSheet;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.CornerPasses;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.HandlingTracer;
+import setwright.core.judgement.Finding.Cause;
+import setwright.core.judgement.Repeatability.AtCorner;
+
+/** Leads from a stint to its diagnosis. */
+public final class Diagnostician {
+    /** Below it a pattern may be noise and is not shown as a finding. */
+    private static final double LEAST_PROBABILITY = 0.8;
+    /** One corner alone needs more: a lap has many corners and phases to be unlucky in. */
+    private static final double LEAST_PROBABILITY_ALONE = 0.95;
+    /** Above it something is suspected, which more laps could settle. */
+    private static final double SUSPECTED = 0.5;
+
+    private static final int FEWEST_LAPS = 3;
+
+    private Diagnostician() {}
+
+    /**
+     * Diagnoses a stint.
+     *
+     * @throws setwright.core.handling.NoSteering when no steering angle was recorded
+     */
+    public static Diagnosis diagnose(Stint stint, CarSheet sheet) {
+        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
+        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
+        Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
+        List<DrivingFault> faults = DrivingFaultFinder.find(passes);
+        int laps = stint.goodLaps().size();
+        Set<Integer> steady = repeatability.corners().stream()
+                .filter(AtCorner::repeatable)
+                .map(AtCorner::corner)
+                .collect(Collectors.toSet());
+        List<CornerPass> trusted =
+                passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, laps));
+        findings.addAll(LevelPattern.find(passes, trace.car().grip(), laps));
+        Optional<Finding> suspicion = findings.stream()
+                .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
+                .max(Comparator.comparingDouble(Finding::probability));
+        findings.removeIf(
+                finding -> finding.probability() < (finding.lapWide() ? LEAST_PROBABILITY : LEAST_PROBABILITY_ALONE));
+        findings.sort(Comparator.comparing(Finding::lapWide)
+                .thenComparingDouble(
+                        finding -> finding.probability() * finding.price().seconds())
+                .reversed());
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps);
+    }
+
+    private static Diagnosis conclude(
+            Stint stint,
+            HandlingTrace trace,
+            List<CornerPass> passes,
+            Repeatability repeatability,
+            List<DrivingFault> faults,
+            List<Finding> findings,
+            Optional<Finding> suspicion,
+            int laps) {
+        Verdict verdict;
+        String reason;
+        if (laps < FEWEST_LAPS || passes.isEmpty()) {
+            verdict = Verdict.NOT_ENOUGH_EVIDENCE;
+            reason = laps + " laps can be judged; at least " + FEWEST_LAPS + " are needed, better eight.";
+        } else if (!repeatability.repeatable()) {
+            verdict = Verdict.COACH_THE_DRIVER;
+            reason = repeatability.why();
+        } else if (findings.stream().noneMatch(Finding::lapWide) && suspicion.isPresent()) {
+            verdict = Verdict.NOT_ENOUGH_EVIDENCE;
+            reason = String.format(
+                    Locale.ROOT,
+                    "There are signs of %s (probability %.2f), too weak to act on; more laps like these may settle it.",
+                    place(suspicion.get()),
+                    suspicion.get().probability());
+        } else if (findings.stream().noneMatch(Finding::lapWide)) {
+            verdict = Verdict.NOTHING_TO_CHANGE;
+            reason = findings.isEmpty()
+                    ? "No problem with the car repeats round the lap."
+                    : "What was found belongs to one corner: no reason to change the car.";
+        } else {
+            Finding first = findings.get(0);
+            verdict = first.cause() == Cause.DRIVER ? Verdict.COACH_THE_DRIVER : Verdict.CHANGE_THE_CAR;
+            reason = String.format(
+                    Locale.ROOT,
+                    "%s, set off by %s: %.2f s a lap (%.2f to %.2f).",
+                    capital(place(first)),
+                    first.trigger() == Trigger.NONE
+                            ? "no single input"
+                            : first.trigger().words(),
+                    first.price().seconds(),
+                    first.price().low(),
+                    first.price().high());
+        }
+        return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason);
+    }
+
+    private static String place(Finding finding) {
+        String corners = switch (finding.speed()) {
+            case ALL -> "all";
+            case HIGH -> "fast";
+            case LOW -> "slow";
+        };
+        return finding.balance().words() + " in the " + finding.phase().words() + " of " + corners + " corners";
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

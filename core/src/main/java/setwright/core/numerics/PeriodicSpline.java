@@ -1,0 +1,126 @@
+package setwright.core.numerics;
+
+/**
+ * Periodic smoothing spline through scattered, weighted samples. Immutable.
+ *
+ * <p>Cubic B-splines on equal knots whose third differences are penalised (P. Eilers and B. Marx, "Flexible smoothing
+ * with B-splines and penalties", Statistical Science 11(2), 1996), which approximates the minimum of
+ *
+ * <pre>Σ w (y - f(u))² + λ ∫ f'''(u)² du</pre>
+ *
+ * <p>For samples of even density ρ and weight 1 it acts as the low-pass {@code 1 / (1 + (ω/ωc)⁶)} with
+ * {@code λ = ρ / ωc⁶}; frequencies are in rad per unit of u.
+ */
+public final class PeriodicSpline {
+    private static final int ORDER = 4;
+
+    private final double period;
+    private final double spacing;
+    private final double[] coefficients;
+
+    private PeriodicSpline(double period, double[] coefficients) {
+        this.period = period;
+        this.coefficients = coefficients;
+        this.spacing = period / coefficients.length;
+    }
+
+    /**
+     * Fits a spline.
+     *
+     * @param period     after which the curve repeats, &gt; 0
+     * @param knots      number of equal knot spans in a period, at least 8
+     * @param u          where the samples lie; any value is taken into the period
+     * @param y          the samples; NaN ones are left out
+     * @param weight     of each sample, &gt;= 0
+     * @param roughness  λ, &gt; 0, which also carries the curve over stretches without samples
+     * @throws IllegalArgumentException when the arrays differ in length or an argument is out of range
+     */
+    public static PeriodicSpline fit(
+            double period, int knots, double[] u, double[] y, double[] weight, double roughness) {
+        if (!(period > 0.0) || knots < 8 || !(roughness > 0.0)) {
+            throw new IllegalArgumentException(
+                    "a periodic spline needs a positive period and roughness and 8 knots, got " + period + ", "
+                            + roughness + ", " + knots);
+        }
+        if (u.length != y.length || u.length != weight.length) {
+            throw new IllegalArgumentException("samples, places and weights must have equal lengths, got " + y.length
+                    + ", " + u.length + ", " + weight.length);
+        }
+        CyclicBand system = new CyclicBand(knots, ORDER - 1);
+        double[] right = new double[knots];
+        double[] basis = new double[ORDER];
+        double spacing = period / knots;
+        for (int i = 0; i < u.length; i++) {
+            if (Double.isNaN(y[i]) || Double.isNaN(u[i]) || weight[i] == 0.0) {
+                continue;
+            }
+            int first = locate(u[i], period, spacing, knots, basis, 0);
+            for (int p = 0; p < ORDER; p++) {
+                right[(first + p) % knots] += weight[i] * basis[p] * y[i];
+                for (int q = 0; q <= p; q++) {
+                    system.add(first + p, first + q, weight[i] * basis[p] * basis[q]);
+                }
+            }
+        }
+        addPenalty(system, knots, roughness * Math.pow(spacing, -5.0));
+        return new PeriodicSpline(period, system.solve(right));
+    }
+
+    private static void addPenalty(CyclicBand system, int knots, double scale) {
+        double[] difference = {-1.0, 3.0, -3.0, 1.0};
+        for (int i = 0; i < knots; i++) {
+            for (int p = 0; p < ORDER; p++) {
+                for (int q = 0; q <= p; q++) {
+                    system.add(i + p, i + q, scale * difference[p] * difference[q]);
+                }
+            }
+        }
+    }
+
+    /** Returns the value ({@code derivative} 0) or the first or second derivative at any u. */
+    public double at(double u, int derivative) {
+        double[] basis = new double[ORDER];
+        int first = locate(u, period, spacing, coefficients.length, basis, derivative);
+        double sum = 0.0;
+        for (int p = 0; p < ORDER; p++) {
+            sum += basis[p] * coefficients[(first + p) % coefficients.length];
+        }
+        return sum;
+    }
+
+    /** Returns the period. */
+    public double period() {
+        return period;
+    }
+
+    /** Fills the four B-splines (or their derivatives) that are not zero at u; returns the index of the first. */
+    private static int locate(double u, double period, double spacing, int knots, double[] basis, int derivative) {
+        double wrapped = u - period * Math.floor(u / period);
+        int span = Math.min((int) (wrapped / spacing), knots - 1);
+        double t = wrapped / spacing - span;
+        double s = 1.0 - t;
+        switch (derivative) {
+            case 0 -> {
+                basis[0] = s * s * s / 6.0;
+                basis[1] = (3.0 * t * t * t - 6.0 * t * t + 4.0) / 6.0;
+                basis[2] = (3.0 * s * s * s - 6.0 * s * s + 4.0) / 6.0;
+                basis[3] = t * t * t / 6.0;
+            }
+            case 1 -> {
+                basis[0] = -0.5 * s * s / spacing;
+                basis[1] = (1.5 * t * t - 2.0 * t) / spacing;
+                basis[2] = (-1.5 * s * s + 2.0 * s) / spacing;
+                basis[3] = 0.5 * t * t / spacing;
+            }
+            case 2 -> {
+                double square = spacing * spacing;
+                basis[0] = s / square;
+                basis[1] = (3.0 * t - 2.0) / square;
+                basis[2] = (3.0 * s - 2.0) / square;
+                basis[3] = t / square;
+            }
+            default -> throw new IllegalArgumentException("derivative must be 0, 1 or 2, got " + derivative);
+        }
+        return span;
+    }
+}

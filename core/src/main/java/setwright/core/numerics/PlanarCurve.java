@@ -1,0 +1,99 @@
+package setwright.core.numerics;
+
+/**
+ * A closed curve in the plane, each coordinate a periodic spline of one common parameter. Immutable.
+ *
+ * @param x  first coordinate
+ * @param y  second coordinate, of the same period
+ */
+public record PlanarCurve(PeriodicSpline x, PeriodicSpline y) {
+    public PlanarCurve {
+        if (x.period() != y.period()) {
+            throw new IllegalArgumentException(
+                    "coordinates must share a period, got " + x.period() + " and " + y.period());
+        }
+    }
+
+    /**
+     * Points at equal distances along a curve; the first is not repeated at the end.
+     *
+     * @param step       distance between points along the curve
+     * @param parameter  of each point, growing from the start's
+     * @param x          first coordinate
+     * @param y          second coordinate
+     * @param heading    direction of travel, rad, unwrapped
+     * @param curvature  positive where it turns from x towards y, 1 per unit of length
+     */
+    @SuppressWarnings("ArrayRecordComponent") // plain arrays, as everywhere in this package
+    public record Points(
+            double step, double[] parameter, double[] x, double[] y, double[] heading, double[] curvature) {}
+
+    /** Returns the direction of travel at a parameter, rad in (-π, π]. */
+    public double heading(double u) {
+        return Math.atan2(y.at(u, 1), x.at(u, 1));
+    }
+
+    /** Returns the curvature {@code (x'y'' - y'x'') / (x'² + y'²)^1.5} at a parameter. */
+    public double curvature(double u) {
+        double x1 = x.at(u, 1);
+        double y1 = y.at(u, 1);
+        double speed = Math.hypot(x1, y1);
+        return (x1 * y.at(u, 2) - y1 * x.at(u, 2)) / (speed * speed * speed);
+    }
+
+    /**
+     * Walks once round the curve.
+     *
+     * @param start     parameter of the first point
+     * @param stepGoal  wanted distance between points; the nearest that divides the length is taken
+     */
+    public Points walk(double start, double stepGoal) {
+        double period = x.period();
+        int fine = Math.max(64, (int) Math.ceil(4.0 * roughLength(period) / stepGoal));
+        double du = period / fine;
+        double[] along = new double[fine + 1];
+        double before = speed(start);
+        for (int i = 1; i <= fine; i++) {
+            double middle = speed(start + (i - 0.5) * du);
+            double after = speed(start + i * du);
+            along[i] = along[i - 1] + du * (before + 4.0 * middle + after) / 6.0;
+            before = after;
+        }
+        int count = Math.max(8, (int) Math.round(along[fine] / stepGoal));
+        double step = along[fine] / count;
+        Points points = new Points(
+                step, new double[count], new double[count], new double[count], new double[count], new double[count]);
+        int at = 0;
+        for (int i = 0; i < count; i++) {
+            double target = i * step;
+            while (along[at + 1] < target) {
+                at++;
+            }
+            double u = start + du * (at + (target - along[at]) / (along[at + 1] - along[at]));
+            points.parameter[i] = u;
+            points.x[i] = x.at(u, 0);
+            points.y[i] = y.at(u, 0);
+            points.curvature[i] = curvature(u);
+            double heading = heading(u);
+            points.heading[i] = i == 0 ? heading : nearest(heading, points.heading[i - 1]);
+        }
+        return points;
+    }
+
+    private double speed(double u) {
+        return Math.hypot(x.at(u, 1), y.at(u, 1));
+    }
+
+    private double roughLength(double period) {
+        int chords = 256;
+        double sum = 0.0;
+        for (int i = 0; i < chords; i++) {
+            sum += speed(i * period / chords) * period / chords;
+        }
+        return sum;
+    }
+
+    private static double nearest(double angle, double reference) {
+        return angle - 2.0 * Math.PI * Math.rint((angle - reference) / (2.0 * Math.PI));
+    }
+}

@@ -1,0 +1,123 @@
+package setwright.core.judgement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import setwright.core.handling.Phase;
+
+/** The whole judgement on invented stints whose answer is known. */
+final class DiagnosticianTest {
+    private static final double CLEAR_STEP = Math.toRadians(1.2);
+
+    private static Diagnosis diagnose(Drive drive) {
+        return Diagnostician.diagnose(drive.stint(), Drive.sheet());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void findsNothingOnAHealthyCar(long seed) {
+        Diagnosis diagnosis = diagnose(new Drive(seed));
+
+        assertThat(diagnosis.repeatability().repeatable()).isTrue();
+        assertThat(diagnosis.findings()).isEmpty();
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14})
+    void findsTheRearThatStepsOutOnEntry(long seed) {
+        Diagnosis diagnosis = diagnose(new Drive(seed).rearSteps(CLEAR_STEP, corner -> corner <= 4));
+
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
+        Finding first = diagnosis.findings().get(0);
+        assertThat(first.balance()).isEqualTo(BalanceSign.OVERSTEER);
+        assertThat(first.phase()).isEqualTo(Phase.ENTRY);
+        assertThat(first.corners()).containsExactly(1, 2, 3, 4);
+        assertThat(first.trigger()).isEqualTo(Trigger.BRAKE_RELEASE);
+        assertThat(first.lapShare()).isGreaterThan(0.9);
+        assertThat(first.probability()).isGreaterThan(0.95);
+        assertThat(first.sizeRad()).isBetween(0.6 * CLEAR_STEP, 1.2 * CLEAR_STEP);
+        assertThat(first.price().low()).isLessThanOrEqualTo(first.price().seconds());
+        assertThat(first.price().high()).isGreaterThanOrEqualTo(first.price().seconds());
+    }
+
+    @Test
+    void doesNotChangeTheCarForOneCorner() {
+        Diagnosis diagnosis = diagnose(new Drive(21).rearSteps(CLEAR_STEP, corner -> corner == 3));
+
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+        assertThat(diagnosis.findings()).allMatch(finding -> !finding.lapWide());
+        assertThat(diagnosis.findings())
+                .anySatisfy(finding -> assertThat(finding.corners()).containsExactly(3));
+    }
+
+    @Test
+    void findsTheFrontThatPushesEverywhere() {
+        Diagnosis diagnosis = diagnose(new Drive(31).pushes(Math.toRadians(2.5), corner -> true));
+
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
+        Finding first = diagnosis.findings().get(0);
+        assertThat(first.balance()).isEqualTo(BalanceSign.UNDERSTEER);
+        assertThat(first.phase()).isEqualTo(Phase.MID);
+        assertThat(first.speed()).isEqualTo(SpeedRange.ALL);
+    }
+
+    @Test
+    void coachesADriverWhoIsNotSteady() {
+        Diagnosis diagnosis = diagnose(new Drive(41).pace(0.06).rearSteps(CLEAR_STEP, corner -> corner <= 4));
+
+        assertThat(diagnosis.repeatability().repeatable()).isFalse();
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.COACH_THE_DRIVER);
+    }
+
+    @Test
+    void refusesToJudgeTwoLaps() {
+        Diagnosis diagnosis = diagnose(new Drive(51).laps(2).rearSteps(CLEAR_STEP, corner -> true));
+
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
+        assertThat(diagnosis.reason()).contains("2 laps");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {61, 62, 63})
+    void answersTheSameInTheMirror(long seed) {
+        Drive left = new Drive(seed).rearSteps(CLEAR_STEP, corner -> corner % 2 == 1);
+        Drive right = new Drive(seed).mirrored().rearSteps(CLEAR_STEP, corner -> corner % 2 == 1);
+
+        List<Finding> asDriven = diagnose(left).findings();
+        List<Finding> mirrored = diagnose(right).findings();
+
+        // noise is not mirrored with the motion, so sizes may differ by a little; what is found may not
+        assertThat(mirrored).hasSameSizeAs(asDriven).isNotEmpty();
+        for (int i = 0; i < mirrored.size(); i++) {
+            assertThat(mirrored.get(i).corners()).isEqualTo(asDriven.get(i).corners());
+            assertThat(mirrored.get(i).phase()).isEqualTo(asDriven.get(i).phase());
+            assertThat(mirrored.get(i).balance()).isEqualTo(asDriven.get(i).balance());
+            assertThat(mirrored.get(i).trigger()).isEqualTo(asDriven.get(i).trigger());
+        }
+    }
+
+    @Test
+    void isNotMisledByASteeringZeroLeftOver() {
+        Diagnosis diagnosis =
+                diagnose(new Drive(71).steeringZero(Math.toRadians(0.2)).rearSteps(CLEAR_STEP, corner -> corner <= 4));
+
+        assertThat(diagnosis.findings()).isNotEmpty();
+        assertThat(diagnosis.findings().get(0).corners()).containsExactly(1, 2, 3, 4);
+    }
+
+    @Test
+    void saysWhyInPlainSentencesWithFigures() {
+        Finding first = diagnose(new Drive(81).rearSteps(CLEAR_STEP, corner -> corner <= 4))
+                .findings()
+                .get(0);
+
+        assertThat(first.why()).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(first.why().get(0)).contains("4 of the 8 corners").contains("deg");
+        assertThat(first.triggers().values().stream().mapToDouble(p -> p).sum())
+                .isCloseTo(1.0, org.assertj.core.data.Offset.offset(1.0e-9));
+    }
+}
