@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.stat.StatUtils;
 import setwright.core.numerics.Lag;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Calibration;
@@ -232,6 +233,11 @@ final class Alignment {
         return fisher(Math.abs(lag.correlation())) - fisher(there) > Calibrator.CLEAR * error;
     }
 
+    /** Standard deviation; jumps have been taken out before. */
+    private static double spread(double[] signal) {
+        return Math.sqrt(StatUtils.variance(Robust.finite(signal)));
+    }
+
     private static double fisher(double correlation) {
         double r = Math.min(correlation, 0.99999);
         return 0.5 * Math.log((1.0 + r) / (1.0 - r));
@@ -245,7 +251,7 @@ final class Alignment {
             Bench bench, Member member, Member reference, double late, double correlation, boolean pair) {
         String which =
                 pair ? " (with two channels only, which of them is off cannot be told; this is the later one)" : "";
-        double size = Robust.scaledMad(member.signal) / Robust.scaledMad(reference.signal);
+        double size = spread(member.signal) / spread(reference.signal);
         boolean comparable = member.mayBeDropped && reference.mayBeCompared;
         boolean filtered = comparable && (size > SIZE_AFTER_MOVE || size < 1.0 / SIZE_AFTER_MOVE);
         if (member.mayBeDropped && (Math.abs(correlation) < GOOD_AFTER_MOVE || filtered)) {
