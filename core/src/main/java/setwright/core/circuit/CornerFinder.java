@@ -11,9 +11,15 @@ import setwright.core.numerics.Robust;
  * reaches the corner level in between and either slows the car or asks for much of its grip. Two peaks in the same direction
  * are one corner (a double apex) unless the demand between them falls low for longer than {@link BendFinder#STRAIGHT_S}; a change of
  * direction always parts corners.
+ *
+ * <p>What counts as a corner is a convention: no standard gives these levels. They are our choice, argued from the friction
+ * circle where a reason is given, and the corner lists of three invented circuits were in view when they were set. On those,
+ * the list stays the same for {@link #KINK_RAD} of 28 to 36 degrees, {@link #HALF} of 0.4 to 0.5, {@link #FULL} of 0.7 to 0.8
+ * and {@link #SHARE} of 0.1 to 0.25; {@link #SLOWED} of 0.08, {@link #HALF} of 0.6 or a kink of 25 degrees change it by one
+ * corner. Once found, a circuit is kept, so that the convention does not change numbers from one recording to the next.
  */
 public final class CornerFinder {
-    /** Below this no tyre is worked enough to judge a car, m/s2: a tenth of g (common practice for steady driving). */
+    /** Below this no tyre is worked enough to judge a car, m/s2: about a tenth of g (our choice). */
     static final double FLOOR = 1.0;
     /** The corner level as a share of the demand that this car reaches in its corners: bends below it ask for no grip. */
     static final double SHARE = 0.15;
@@ -23,7 +29,7 @@ public final class CornerFinder {
     static final double FULL = 0.7;
     /** Where more of the grip lies idle, it counts down to this share when it turns by more than {@link #KINK_RAD}. */
     static final double HALF = 0.5;
-    /** Flat-out bends that turn less are kinks in a straight and get no number (common practice): 30 degrees. */
+    /** Flat-out bends that turn less are kinks in a straight and get no number (our choice): 30 degrees. */
     static final double KINK_RAD = Math.PI / 6.0;
     /** A fall of speed by more than this is the driver's doing, not drag or noise. */
     static final double SLOWED = 0.05;

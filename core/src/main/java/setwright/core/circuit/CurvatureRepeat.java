@@ -16,6 +16,10 @@ final class CurvatureRepeat {
     private static final double CELL_M = 4.0;
     /** No circuit is shorter, m. */
     private static final double SHORTEST_LAP_M = 250.0;
+    /** No circuit that is lapped is longer, m. */
+    private static final double LONGEST_LAP_M = 30_000.0;
+    /** A stretch of this many longest laps is enough to find the length; more only takes time. */
+    private static final int STRETCH = 3;
     /** A repeat that explains less than a quarter of the variance (r below 0.5) is none. */
     private static final double LEAST_CORRELATION = 0.5;
 
@@ -71,7 +75,7 @@ final class CurvatureRepeat {
 
     private Optional<Integer> lapCells() {
         int shortest = (int) (SHORTEST_LAP_M / CELL_M);
-        int longest = curvature.length * 2 / 3;
+        int longest = (int) Math.min(curvature.length * 2L / 3L, (long) (LONGEST_LAP_M / CELL_M));
         double[] correlation = new double[longest + 1];
         double best = 0.0;
         for (int lag = shortest; lag <= longest; lag++) {
@@ -93,10 +97,11 @@ final class CurvatureRepeat {
     }
 
     private double correlation(int lag) {
+        int end = (int) Math.min(curvature.length, STRETCH * (long) (LONGEST_LAP_M / CELL_M));
         double product = 0.0;
         double left = 0.0;
         double right = 0.0;
-        for (int i = lag; i < curvature.length; i++) {
+        for (int i = lag; i < end; i++) {
             product += curvature[i] * curvature[i - lag];
             left += curvature[i] * curvature[i];
             right += curvature[i - lag] * curvature[i - lag];

@@ -80,7 +80,8 @@ public final class LapCutter {
     }
 
     /** Adds the crossings with which a recording begins and ends, when it was switched on and off at the line. */
-    static Cuts withEnds(Cuts cuts, Optional<StartLine> line, Motion motion) {
+    static Cuts withEnds(Cuts found, Optional<StartLine> line, Motion motion) {
+        Cuts cuts = inOrder(found, motion);
         if (cuts.wholeLaps() < 1) {
             return cuts;
         }
@@ -101,7 +102,21 @@ public final class LapCutter {
         endpoint(motion.distance(last) - motion.distanceAt(end.sample()), lap, last, line, motion)
                 .ifPresent(at -> all.add(new Crossing(
                         at, end.number() == Crossing.UNNUMBERED ? Crossing.UNNUMBERED : end.number() + 1)));
-        return new Cuts(cuts.how(), cuts.marked(), all);
+        return inOrder(new Cuts(cuts.how(), cuts.marked(), all), motion);
+    }
+
+    /** Keeps only crossings that follow the one before by at least {@link LapMarks#SAME_CROSSING_S}. */
+    private static Cuts inOrder(Cuts cuts, Motion motion) {
+        List<Crossing> kept = new ArrayList<>();
+        for (Crossing crossing : cuts.crossings()) {
+            double last = kept.isEmpty()
+                    ? Double.NEGATIVE_INFINITY
+                    : kept.get(kept.size() - 1).sample();
+            if (crossing.sample() - last >= Math.max(2.0, LapMarks.SAME_CROSSING_S * motion.rateHz())) {
+                kept.add(crossing);
+            }
+        }
+        return new Cuts(cuts.how(), cuts.marked(), kept);
     }
 
     /** The crossing at the first or last sample, when the distance left there is a whole lap. */

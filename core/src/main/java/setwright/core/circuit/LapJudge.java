@@ -21,7 +21,7 @@ final class LapJudge {
     private static final TDistribution HEAVY_TAILS = new TDistribution(4.0);
     /** A corner with its approach is about this long, m. */
     private static final double PLACE_M = 200.0;
-    /** Fuel and tyres change lap times by up to about this share within a stint (common practice). */
+    /** Fuel and tyres change lap times by up to about this share within a stint (value from memory). */
     private static final double DRIFT = 0.005;
     /** Half the speed takes a quarter of the grip: no line or scatter explains it, only a spin, a run-off or a jam. */
     private static final double LOST_SPEED = 0.5;

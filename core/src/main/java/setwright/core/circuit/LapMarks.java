@@ -10,7 +10,7 @@ import setwright.core.recording.Recording;
 /** Start line crossings that the logger itself marked, by lap number, lap trigger or lap distance. */
 final class LapMarks {
     /** Two marks nearer than this belong to one crossing; no circuit is lapped in so short a time, s. */
-    private static final double SAME_CROSSING_S = 2.0;
+    static final double SAME_CROSSING_S = 2.0;
 
     private final Motion motion;
     private final Recording recording;

@@ -14,7 +14,7 @@ import java.util.Locale;
  *                      m/s2
  */
 public record LineQuality(double lengthM, int laps, boolean fromPosition, double closingGapM, double demandNoise) {
-    /** Above this share of the length the shape is doubtful; below it is good (proposed in the trade's notes, 0.5 %). */
+    /** Above this share of the length the shape is doubtful; below it is good (our proposal; no published bound known). */
     public static final double GOOD_CLOSING_SHARE = 0.005;
 
     /** Returns the closing gap as a share of the length. */

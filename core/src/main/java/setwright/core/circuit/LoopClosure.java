@@ -40,7 +40,8 @@ final class LoopClosure {
             // A gyro's bias is a rate; an accelerometer's, tilt included, an acceleration.
             bias[i] = yaw ? 1.0 / speed[i] : 1.0 / (speed[i] * speed[i]);
         }
-        // Usual sensors: a degree per second and 1 %; a tilt of 2 degrees and roll adding up to 5 % (common practice).
+        // Usual sensors: a degree per second and 1 %; a tilt of 2 degrees and roll adding up to 5 % (values from
+        // memory).
         this.biasSigma = yaw ? 0.0175 : 0.35;
         this.gainSigma = yaw ? 0.01 : 0.05;
         double[] best = new double[0];

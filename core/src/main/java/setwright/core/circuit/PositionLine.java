@@ -18,7 +18,7 @@ final class PositionLine {
     static final double STEP_M = 1.5;
     /** Lateral acceleration from the line's curvature shall be no noisier than this, m/s2: a fifth of the corner floor. */
     private static final double NOISE_GOAL = 0.2;
-    /** A driver's path holds nothing quicker than about this, Hz (steering above it is correction, common practice). */
+    /** A driver's path holds nothing quicker than about this, Hz (value from memory). */
     private static final double QUICKEST_HZ = 1.5;
     /** Slower than this and hairpins would be rounded off, Hz. */
     private static final double SLOWEST_HZ = 0.5;

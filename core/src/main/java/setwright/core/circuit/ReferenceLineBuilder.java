@@ -5,18 +5,23 @@ import java.util.List;
 
 /** Builds the reference line from the whole laps of a recording: from position, else from rate of turn and speed. */
 final class ReferenceLineBuilder {
+    /** Speed may be off by tyre size, position by smoothing: together by less than this share. */
+    private static final double LENGTH_TOLERANCE = 0.2;
+
     private ReferenceLineBuilder() {}
 
     /**
      * Builds the line.
      *
      * @param laps  as cut and labelled; the good ones are used, or all whole ones when none is good
-     * @throws MissingQuantity when there is neither position nor rate of turn
+     * @throws MissingQuantity when there is neither position nor rate of turn, or the position contradicts the speed
      */
     static BuiltLine build(Motion motion, Cuts cuts, List<Lap> laps) {
         List<Integer> use = usable(motion, cuts, laps);
         if (motion.track().isPresent()) {
-            return new PositionLine(motion, motion.track().get(), cuts, use).build();
+            BuiltLine built = new PositionLine(motion, motion.track().get(), cuts, use).build();
+            requireAgreement(motion, built.line().lengthM(), new LapLabels(motion, cuts).typicalLengthM());
+            return built;
         }
         double[] turnRate = motion.turnRate()
                 .orElseThrow(() -> new MissingQuantity("recording '"
@@ -24,6 +29,15 @@ final class ReferenceLineBuilder {
                         + "' has neither position, yaw rate nor lateral acceleration; the circuit's shape cannot be"
                         + " found. Name one of these columns in the channel map."));
         return new HeadingLine(motion, turnRate, cuts, use).build();
+    }
+
+    private static void requireAgreement(Motion motion, double byPosition, double bySpeed) {
+        if (!(Math.abs(byPosition / bySpeed - 1.0) < LENGTH_TOLERANCE)) {
+            throw new MissingQuantity(LapLabels.say(
+                    "recording '%s' has no position that fits its speed: a lap is %.0f m long by position and %.0f m by"
+                            + " speed. Check both columns and their units in the channel map, or leave position out.",
+                    motion.recording().name(), byPosition, bySpeed));
+        }
     }
 
     /** Indices among the cuts of the laps to use. */

@@ -14,6 +14,11 @@ import setwright.core.numerics.Robust;
  * @param placement  of each sample on that line
  */
 record Survey(Motion motion, Cuts cuts, List<Lap> laps, BuiltLine built, Placement placement) {
+    /** A kart track for children is longer, the longest closed circuit shorter, m. */
+    private static final double SHORTEST_LAP_M = 100.0;
+
+    private static final double LONGEST_LAP_M = 100_000.0;
+
     /**
      * Surveys a recording.
      *
@@ -39,8 +44,15 @@ record Survey(Motion motion, Cuts cuts, List<Lap> laps, BuiltLine built, Placeme
         return laps.stream().filter(Lap::good).count();
     }
 
-    /** Refuses a recording with fewer whole laps than {@code fewest}. */
+    /** Refuses a recording with fewer whole laps than {@code fewest}, or with laps that no circuit has. */
     static void require(Motion motion, Cuts cuts, List<Lap> laps, int fewest) {
+        double length = new LapLabels(motion, cuts).typicalLengthM();
+        if (length < SHORTEST_LAP_M || length > LONGEST_LAP_M) {
+            throw new NotEnoughLaps(LapLabels.say(
+                    "recording '%s' cut by %s gives laps of %.0f m; between %.0f and %.0f m expected. Check in the channel"
+                            + " map the unit of speed, and which column is the lap number or trigger.",
+                    motion.recording().name(), cuts.how(), length, SHORTEST_LAP_M, LONGEST_LAP_M));
+        }
         long whole = laps.stream()
                 .filter(lap -> lap.kind() != LapKind.PARTIAL && lap.kind() != LapKind.GAPS)
                 .count();

@@ -14,6 +14,8 @@ import setwright.core.recording.Recording;
 final class Track {
     /** Longest stretch between fixes that is joined, s: slower receivers than 2 Hz tell nothing about a corner. */
     private static final double LONGEST_HOLD_S = 0.5;
+    /** Positions that stay within this hold no circuit; the receiver had no fix, m. */
+    private static final double LEAST_EXTENT_M = 20.0;
 
     private final double stepS;
     private final double[] x;
@@ -51,7 +53,7 @@ final class Track {
                 known++;
             }
         }
-        if (known < 0.5 * x.length) {
+        if (known < 0.5 * x.length || !(Math.max(extent(x), extent(y)) > LEAST_EXTENT_M)) {
             return Optional.empty();
         }
         release(x, y, recording.stepS());
@@ -62,6 +64,10 @@ final class Track {
             }
         }
         return Optional.of(new Track(recording.stepS(), x, y, turnOver));
+    }
+
+    private static double extent(double[] values) {
+        return Robust.quantile(values, 0.95) - Robust.quantile(values, 0.05);
     }
 
     private static void release(double[] x, double[] y, double stepS) {

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,6 +159,72 @@ class StintBuilderTest {
         assertThatThrownBy(() -> StintBuilder.build(recording))
                 .isInstanceOf(MissingQuantity.class)
                 .hasMessageContaining("yaw rate");
+    }
+
+    @Test
+    void a_position_in_the_wrong_unit_is_refused_with_both_lengths() {
+        Recording recording = new Laps(ROAD, 9).drive().recording();
+        double[] x = recording.channel(Quantity.POSITION_X).toArray();
+        double[] y = recording.channel(Quantity.POSITION_Y).toArray();
+        for (int i = 0; i < x.length; i++) {
+            x[i] *= 3.28;
+            y[i] *= 3.28;
+        }
+        Recording feet = recording.with(Quantity.POSITION_X, Channel.of(x)).with(Quantity.POSITION_Y, Channel.of(y));
+        assertThatThrownBy(() -> StintBuilder.build(feet))
+                .isInstanceOf(MissingQuantity.class)
+                .hasMessageContaining("m long by position")
+                .hasMessageContaining("units");
+    }
+
+    @Test
+    void junk_is_refused_with_a_message_of_ours_or_taken_but_never_breaks() {
+        Random random = new Random(1);
+        Quantity[] quantities = {
+            Quantity.SPEED,
+            Quantity.YAW_RATE,
+            Quantity.POSITION_X,
+            Quantity.POSITION_Y,
+            Quantity.LAP_NUMBER,
+            Quantity.LAP_TRIGGER,
+            Quantity.LAP_DISTANCE
+        };
+        int refused = 0;
+        for (int trial = 0; trial < 150; trial++) {
+            int count = 1 + random.nextInt(2000);
+            Map<Quantity, Channel> channels = new EnumMap<>(Quantity.class);
+            channels.put(Quantity.THROTTLE, Channel.of(new double[count]));
+            for (Quantity quantity : quantities) {
+                if (random.nextBoolean()) {
+                    channels.put(quantity, Channel.of(junk(random, count)));
+                }
+            }
+            try {
+                Stint stint = StintBuilder.build(new Recording("junk", 50.0, channels, List.of()));
+                assertThat(stint.laps()).isNotEmpty();
+            } catch (MissingQuantity | NotEnoughLaps refusal) {
+                assertThat(refusal).hasMessageContaining("recording 'junk'");
+                refused++;
+            }
+        }
+        assertThat(refused).isGreaterThan(100);
+    }
+
+    private static double[] junk(Random random, int count) {
+        int kind = random.nextInt(6);
+        double size = Math.pow(10.0, random.nextInt(4) - 1);
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = switch (kind) {
+                case 0 -> 0.0;
+                case 1 -> Double.NaN;
+                case 2 -> size * random.nextGaussian();
+                case 3 -> random.nextInt(20) == 0 ? Double.NaN : size * Math.abs(Math.sin(0.01 * i));
+                case 4 -> Math.floor(i / 300.0);
+                default -> 30.0 + 10.0 * Math.sin(0.02 * i);
+            };
+        }
+        return values;
     }
 
     @Test
