@@ -4,18 +4,19 @@ import setwright.app.units.Figures;
 import setwright.core.handling.HandsEvent;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Finding;
-import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Trigger;
 
 /** Short names for findings. */
 public final class FindingWords {
     private FindingWords() {}
 
-    /** Returns what is wrong and where: {@code entry oversteer in low-speed corners}. */
+    /** Returns what is wrong and where: {@code entry oversteer in the slower corners}. */
     public static String name(Finding finding) {
-        String where = finding.speed() == SpeedRange.ALL
-                ? "at all speeds"
-                : "in " + finding.speed().words() + "-speed corners";
+        String where = switch (finding.speed()) {
+            case ALL -> "at all speeds";
+            case LOW -> "in the slower corners";
+            case HIGH -> "in the faster corners";
+        };
         return (finding.phase() == Phase.MID ? "mid-corner" : finding.phase().words()) + " "
                 + finding.balance().words() + " " + where;
     }

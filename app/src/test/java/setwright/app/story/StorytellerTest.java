@@ -18,7 +18,7 @@ final class StorytellerTest {
     @Test
     void aProblemOfTheDriversOwnMakingIsNotBlamedOnTheCar() {
         Story story = Storyteller.tell(madeByTheDriver(), FIGURES);
-        assertThat(story.headline()).startsWith("Coach the driver: entry oversteer in low-speed corners comes from");
+        assertThat(story.headline()).startsWith("Coach the driver: entry oversteer in the slower corners comes from");
         assertThat(story.cause().answer()).contains("The driver makes it, not the car.");
         assertThat(story.next())
                 .anyMatch(step -> step.contains("throttle picked up, then lifted (corner 8)"))

@@ -26,8 +26,8 @@ final class TextReportTest {
                         "Corner 6 is left out: the brake point moves by 9.1 m from lap to lap.",
                         "Balance  On entry of corners 3, 4, 7, 8, 10 and 13 the rear gives up first",
                         "Cause    It begins as the brake comes off (probability 0.83).",
-                        "Pattern  Entry oversteer in low-speed corners",
-                        "Verdict  Change the car: entry oversteer in low-speed corners costs 0.31 s a lap.",
+                        "Pattern  Entry oversteer in the slower corners",
+                        "Verdict  Change the car: entry oversteer in the slower corners costs 0.31 s a lap.",
                         "Next     1. Make one change, and only one",
                         "qualified person");
     }

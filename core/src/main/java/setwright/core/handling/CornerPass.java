@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param corner          corner number
  * @param speedClass      how much the air matters there
  * @param events          where the driver did what
+ * @param turnInTimeS     when the wheel was turned in, s since the start of the recording
  * @param phases          balance by phase; a phase that did not occur is absent
  * @param slides          moments when an axle let go, in driving order
  * @param hands           what the hands did that the corner alone does not explain, in driving order
@@ -27,6 +28,7 @@ public record CornerPass(
         int corner,
         SpeedClass speedClass,
         CornerEvents events,
+        double turnInTimeS,
         Map<Phase, PhaseBalance> phases,
         List<Slide> slides,
         List<HandsEvent> hands,
@@ -54,14 +56,23 @@ public record CornerPass(
     }
 
     CornerPass in(SpeedClass newClass) {
+        return copy(newClass, hands);
+    }
+
+    CornerPass with(List<HandsEvent> newHands) {
+        return copy(speedClass, newHands);
+    }
+
+    private CornerPass copy(SpeedClass newClass, List<HandsEvent> newHands) {
         return new CornerPass(
                 lap,
                 corner,
                 newClass,
                 events,
+                turnInTimeS,
                 phases,
                 slides,
-                hands,
+                newHands,
                 habits,
                 shapes,
                 entrySpeedMps,

@@ -44,7 +44,7 @@ public final class CornerPasses {
         }
         passes.sort((a, b) ->
                 a.lap() != b.lap() ? Integer.compare(a.lap(), b.lap()) : Integer.compare(a.corner(), b.corner()));
-        return passes;
+        return SawingFinder.mark(passes);
     }
 
     private static CornerPass pass(PassWindow window, Stint stint, HandlingTrace trace, CarSheet sheet) {
@@ -59,10 +59,11 @@ public final class CornerPasses {
                 window.corner().number(),
                 SpeedClass.of(window.speed()[marks.lowestSpeed()]),
                 events(window, marks),
+                window.timeS(marks.turnIn()),
                 phases,
                 SlideFinder.find(window, marks, ranges, trace.car(), trace.balanceNoiseRad()),
                 HandsFinder.find(window, marks, ranges, steeringRatio),
-                HabitsFinder.find(window, marks, limiter(window, stint, sheet)),
+                HabitsFinder.find(window, marks, limiter(window, stint, sheet), steeringRatio),
                 shapes(window),
                 window.speed()[marks.turnIn()],
                 window.speed()[marks.lowestSpeed()],

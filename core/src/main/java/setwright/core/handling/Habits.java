@@ -11,6 +11,7 @@ package setwright.core.handling;
  * @param coastS         time with neither pedal between brake release and pick-up, s
  * @param limiterS       time on the engine's limiter, s
  * @param reversalsPerS  reversals of the steering wheel between turn-in and straight, 1/s
+ * @param sawingRad      size from which on a reversal counts, at the steering wheel, rad
  */
 public record Habits(
         double brakeHeldS,
@@ -20,4 +21,5 @@ public record Habits(
         double brakeAgain,
         double coastS,
         double limiterS,
-        double reversalsPerS) {}
+        double reversalsPerS,
+        double sawingRad) {}

@@ -9,7 +9,7 @@ final class HabitsFinder {
 
     private HabitsFinder() {}
 
-    static Habits find(PassWindow pass, PassMarks marks, double limiterS) {
+    static Habits find(PassWindow pass, PassMarks marks, double limiterS, double steeringRatio) {
         int straight = Math.min(marks.steerStraight(), pass.size() - 1);
         double most = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1)];
         int held = 0;
@@ -44,7 +44,8 @@ final class HabitsFinder {
                 brakeAgain(pass, marks),
                 coasting * step,
                 limiterS,
-                HandsFinder.reversalsPerSecond(pass, marks));
+                HandsFinder.reversalsPerSecond(pass, marks),
+                HandsFinder.LEAST_SHARE * Math.max(pass.steer()[marks.highestSteer()], 0.0) * steeringRatio);
     }
 
     private static double liftAfter(PassWindow pass, PassMarks marks, int straight) {

@@ -109,8 +109,8 @@ public final class Diagnostician {
     private static String place(Finding finding) {
         String corners = switch (finding.speed()) {
             case ALL -> "all";
-            case HIGH -> "fast";
-            case LOW -> "slow";
+            case HIGH -> "the faster";
+            case LOW -> "the slower";
         };
         return finding.balance().words() + " in the " + finding.phase().words() + " of " + corners + " corners";
     }

@@ -3,6 +3,7 @@ package setwright.core.judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -27,58 +28,44 @@ final class DrivingFaultFinder {
 
     private DrivingFaultFinder() {}
 
+    /** One habit: what it is called, how it shows in a pass, how large it is there. */
+    private record Habit(String kind, String unit, Predicate<CornerPass> shows, ToDoubleFunction<Habits> size) {}
+
+    private static final List<Habit> HABITS = List.of(
+            new Habit(
+                    "brake held into the middle of the corner",
+                    "s",
+                    pass -> brakeHeld(pass.habits()),
+                    Habits::brakeHeldS),
+            new Habit(
+                    "throttle picked up, then lifted",
+                    "share of throttle",
+                    pass -> lifted(pass.habits()),
+                    Habits::liftAfter),
+            new Habit(
+                    "throttle and brake together", "s", pass -> pass.habits().overlapS() > OVERLAP_S, Habits::overlapS),
+            new Habit(
+                    "brake squeezed again after easing",
+                    "share of brake",
+                    pass -> pass.habits().brakeAgain() > CLEAR_PEDAL_MOVE,
+                    Habits::brakeAgain),
+            new Habit("coasting with neither pedal", "s", pass -> pass.habits().coastS() > COASTING_S, Habits::coastS),
+            new Habit("on the engine's limiter", "s", pass -> pass.habits().limiterS() > LIMITER_S, Habits::limiterS),
+            new Habit(
+                    "sawing at the wheel that the car does not call for",
+                    "reversals per s",
+                    pass -> hands(pass, HandsEvent.Kind.SAWING) && pass.slides().isEmpty(),
+                    Habits::reversalsPerS));
+
     static List<DrivingFault> find(List<CornerPass> passes) {
-        List<DrivingFault> faults = new ArrayList<>();
-        add(
-                faults,
-                passes,
-                "brake held into the middle of the corner",
-                "s",
-                DrivingFaultFinder::brakeHeld,
-                Habits::brakeHeldS);
-        add(
-                faults,
-                passes,
-                "throttle picked up, then lifted",
-                "share of throttle",
-                DrivingFaultFinder::lifted,
-                Habits::liftAfter);
-        add(
-                faults,
-                passes,
-                "throttle and brake together",
-                "s",
-                habits -> habits.overlapS() > OVERLAP_S,
-                Habits::overlapS);
-        add(
-                faults,
-                passes,
-                "brake squeezed again after easing",
-                "share of brake",
-                habits -> habits.brakeAgain() > CLEAR_PEDAL_MOVE,
-                Habits::brakeAgain);
-        add(faults, passes, "coasting with neither pedal", "s", habits -> habits.coastS() > COASTING_S, Habits::coastS);
-        add(faults, passes, "on the engine's limiter", "s", habits -> habits.limiterS() > LIMITER_S, Habits::limiterS);
-        double own = Robust.median(passes.stream()
-                .mapToDouble(pass -> pass.habits().reversalsPerS())
-                .toArray());
-        double usual = own
-                + 3.0
-                        * Math.max(
-                                Robust.scaledMad(passes.stream()
-                                        .mapToDouble(pass -> pass.habits().reversalsPerS())
-                                        .toArray()),
-                                0.3);
-        add(
-                faults,
-                passes.stream().filter(pass -> pass.slides().isEmpty()).toList(),
-                "sawing at the wheel that the car does not call for",
-                "reversals per s",
-                habits -> habits.reversalsPerS() > usual,
-                Habits::reversalsPerS);
-        faults.sort((a, b) -> Double.compare(
-                b.lapShare() * b.corners().size(), a.lapShare() * a.corners().size()));
-        return faults;
+        Map<Integer, List<CornerPass>> byCorner =
+                passes.stream().collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
+        return HABITS.stream()
+                .flatMap(habit -> fault(habit, byCorner).stream())
+                .sorted((a, b) -> Double.compare(
+                        b.lapShare() * b.corners().size(),
+                        a.lapShare() * a.corners().size()))
+                .toList();
     }
 
     static boolean brakeHeld(Habits habits) {
@@ -91,37 +78,34 @@ final class DrivingFaultFinder {
 
     /** Tells whether the hands had to answer the car in this pass. */
     static boolean corrected(CornerPass pass) {
-        return pass.hands().stream().anyMatch(event -> event.kind() == HandsEvent.Kind.CORRECTION);
+        return hands(pass, HandsEvent.Kind.CORRECTION);
     }
 
-    private static void add(
-            List<DrivingFault> faults,
-            List<CornerPass> passes,
-            String kind,
-            String unit,
-            Predicate<Habits> shows,
-            ToDoubleFunction<Habits> size) {
-        Map<Integer, List<CornerPass>> byCorner =
-                passes.stream().collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
+    private static boolean hands(CornerPass pass, HandsEvent.Kind kind) {
+        return pass.hands().stream().anyMatch(event -> event.kind() == kind);
+    }
+
+    private static Optional<DrivingFault> fault(Habit habit, Map<Integer, List<CornerPass>> byCorner) {
         List<Integer> corners = new ArrayList<>();
-        List<Double> sizes = new ArrayList<>();
-        int shown = 0;
+        List<CornerPass> showing = new ArrayList<>();
         int all = 0;
         for (Map.Entry<Integer, List<CornerPass>> entry : byCorner.entrySet()) {
-            List<Habits> here =
-                    entry.getValue().stream().map(CornerPass::habits).toList();
-            List<Habits> showing = here.stream().filter(shows).toList();
-            if (showing.size() > MOST * here.size()) {
+            List<CornerPass> here =
+                    entry.getValue().stream().filter(habit.shows()).toList();
+            if (here.size() > MOST * entry.getValue().size()) {
                 corners.add(entry.getKey());
-                showing.forEach(habits -> sizes.add(size.applyAsDouble(habits)));
-                shown += showing.size();
-                all += here.size();
+                showing.addAll(here);
+                all += entry.getValue().size();
             }
         }
-        if (!corners.isEmpty()) {
-            double typical = Robust.median(
-                    sizes.stream().mapToDouble(Double::doubleValue).toArray());
-            faults.add(new DrivingFault(kind, corners, shown / (double) all, typical, unit));
+        if (corners.isEmpty()) {
+            return Optional.empty();
         }
+        double typical = Robust.median(showing.stream()
+                .map(CornerPass::habits)
+                .mapToDouble(habit.size())
+                .toArray());
+        return Optional.of(
+                new DrivingFault(habit.kind(), corners, showing.size() / (double) all, typical, habit.unit()));
     }
 }
