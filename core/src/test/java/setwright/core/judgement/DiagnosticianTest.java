@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import setwright.core.handling.HandsEvent;
 import setwright.core.handling.Phase;
 
 /** The whole judgement on invented stints whose answer is known. */
@@ -98,6 +99,20 @@ final class DiagnosticianTest {
             assertThat(mirrored.get(i).balance()).isEqualTo(asDriven.get(i).balance());
             assertThat(mirrored.get(i).trigger()).isEqualTo(asDriven.get(i).trigger());
         }
+    }
+
+    @Test
+    void namesSawingThatTheCarDoesNotCallFor() {
+        Diagnosis diagnosis = diagnose(new Drive(65).saws(corner -> corner == 2));
+
+        assertThat(diagnosis.faults()).anySatisfy(fault -> {
+            assertThat(fault.kind()).startsWith("sawing");
+            assertThat(fault.corners()).containsExactly(2);
+        });
+        assertThat(diagnosis.passes())
+                .filteredOn(pass -> pass.hands().stream().anyMatch(event -> event.kind() == HandsEvent.Kind.SAWING))
+                .allMatch(pass -> pass.corner() == 2)
+                .isNotEmpty();
     }
 
     @Test

@@ -37,9 +37,9 @@ final class Drive {
     private static final double USED = 0.9;
     private static final double SLIDE_S = 0.25;
     /** Into the arc, while the last of the brake is trailed. */
-    private static final double SLIDE_AT_M = 18.0;
+    private static final double SLIDE_AT_S = 0.4;
 
-    private static final double TRAIL_M = 25.0;
+    private static final double TRAIL_S = 0.5;
     /** A gentle kink in each straight, where the car corners quietly. */
     private static final double KINK = 1.0 / 1500.0;
 
@@ -54,6 +54,7 @@ final class Drive {
     private IntPredicate slides = corner -> false;
     private double pushRad;
     private IntPredicate pushes = corner -> false;
+    private IntPredicate saws = corner -> false;
 
     Drive(long seed) {
         random = new Random(seed);
@@ -92,6 +93,12 @@ final class Drive {
     Drive pushes(double rad, IntPredicate corners) {
         pushRad = rad;
         pushes = corners;
+        return this;
+    }
+
+    /** The wheel is sawn at two hertz in these corners, with the path unmoved. */
+    Drive saws(IntPredicate corners) {
+        saws = corners;
         return this;
     }
 
@@ -197,10 +204,10 @@ final class Drive {
         double forward = v * (speed[(i + 1) % speed.length] - v);
         double brake = Math.max(0.0, -forward - 0.5) / 9.0;
         double into = place % SEGMENT_M - STRAIGHT_M - CLOTHOID_M;
-        if (into > 0.0 && into < TRAIL_M) {
-            brake = Math.max(brake, 0.15 * (1.0 - into / TRAIL_M));
+        if (into > 0.0 && into < TRAIL_S * v) {
+            brake = Math.max(brake, 0.15 * (1.0 - into / TRAIL_S / v));
         }
-        double throttle = Math.max(0.0, Math.min(1.0, 0.2 + forward / 4.0));
+        double throttle = brake > 0.0 ? 0.0 : Math.max(0.0, Math.min(1.0, 0.2 + forward / 4.0));
         double tyre = brake > 0.05 ? Math.min(forward, 0.0) : Math.max(forward, 0.0);
         double shape = Math.pow(inward / GRIP.at(0.0) / USED, 3.6);
         double yawRise = v * (curvature(place + 1.0) * speed[(i + 1) % speed.length] - kappa * v);
@@ -209,9 +216,12 @@ final class Drive {
             balance += pushRad * shape;
         }
         if (slides.test(corner + 1)) {
-            double from = place % SEGMENT_M - STRAIGHT_M - CLOTHOID_M - SLIDE_AT_M;
+            double from = place % SEGMENT_M - STRAIGHT_M - CLOTHOID_M - SLIDE_AT_S * v;
             double seconds = from / v;
             balance -= slideRad * Math.exp(-0.5 * seconds * seconds / (SLIDE_S * SLIDE_S));
+        }
+        if (saws.test(corner + 1)) {
+            balance += 0.15 * sheet().wheelbaseM() * kappa * Math.sin(2.0 * Math.PI * 2.0 * place / v);
         }
         double angle = sheet().wheelbaseM() * kappa + balance * Math.min(1.0, inward) + steeringZero * side;
         return new double[] {
