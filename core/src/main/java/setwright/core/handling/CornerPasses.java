@@ -19,6 +19,9 @@ public final class CornerPasses {
     /** Share of the rev limit at which the limiter acts; loggers round and engines overshoot by about this much. */
     private static final double ON_LIMITER = 0.995;
 
+    /** Below a tenth of the limit no setup change shows in the balance angle, and what is left is noise. */
+    private static final double LEAST_LATERAL_USE = 0.1;
+
     private CornerPasses() {}
 
     /**
@@ -79,6 +82,7 @@ public final class CornerPasses {
         double front = 0.0;
         double rear = 0.0;
         double lateral = 0.0;
+        double limit = 0.0;
         double speed = 0.0;
         for (int k = range.from(); k < range.to(); k++) {
             // weighted with the lateral acceleration: slip on a straight is noise, slip in a corner is balance
@@ -91,16 +95,18 @@ public final class CornerPasses {
             front += w * use.frontUse();
             rear += w * use.rearUse();
             lateral += window.inward()[k];
+            limit += window.limit()[k];
             speed += window.speed()[k];
         }
         int count = range.to() - range.from();
+        boolean cornering = lateral > LEAST_LATERAL_USE * limit;
         return new PhaseBalance(
                 phase,
                 window.station()[range.from()],
                 window.station()[range.to() - 1],
                 count * window.stepS(),
-                balance / weight,
-                reference / weight,
+                cornering ? balance / weight : Double.NaN,
+                cornering ? reference / weight : Double.NaN,
                 front / weight,
                 rear / weight,
                 lateral / count,

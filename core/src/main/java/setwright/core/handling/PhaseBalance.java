@@ -7,8 +7,9 @@ package setwright.core.handling;
  * @param fromM          where it began, m along the reference line, unwrapped
  * @param toM            where it ended, m
  * @param timeS          time spent in it, s
- * @param balanceRad     slip angle front minus rear, weighted with lateral acceleration, rad; positive: understeer
- * @param referenceRad   what this car shows at the same lateral and longitudinal acceleration and speed, rad
+ * @param balanceRad     slip angle front minus rear, weighted with lateral acceleration, rad; positive: understeer; NaN
+ *                       when the car hardly corners in this phase
+ * @param referenceRad   what a balanced car of the same dimensions shows in the same motion, rad; NaN likewise
  * @param frontUse       front axle slip as a share of its peak, 0..; NaN when it cannot be told
  * @param rearUse        rear axle slip as a share of its peak, 0..; NaN when it cannot be told
  * @param lateralMps2    mean lateral acceleration toward the inside of the corner, m/s²

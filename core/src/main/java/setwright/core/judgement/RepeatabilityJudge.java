@@ -140,6 +140,7 @@ final class RepeatabilityJudge {
             double[] excess = passes.stream()
                     .flatMap(pass -> pass.phase(phase).stream())
                     .mapToDouble(PhaseBalance::excessRad)
+                    .filter(Double::isFinite)
                     .toArray();
             if (excess.length >= FEWEST_PASSES) {
                 double scatter = Robust.scaledMad(excess);
