@@ -72,7 +72,7 @@ public final class CornerPasses {
                 window.speed()[marks.lowestSpeed()],
                 window.speed()[window.size() - 1],
                 window.durationS(),
-                peak > MarkFinder.PRESSED ? Math.max(window.brake()[marks.turnIn()], 0.0) / peak : 0.0);
+                peak > Pedals.PRESSED ? Math.max(window.brake()[marks.turnIn()], 0.0) / peak : 0.0);
     }
 
     private static PhaseBalance balance(PassWindow window, BalancedCar car, Phase phase, PhaseSplitter.Range range) {

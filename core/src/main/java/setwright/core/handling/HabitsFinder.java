@@ -24,14 +24,14 @@ final class HabitsFinder {
             boolean inCorner = k >= marks.turnIn() && k <= straight;
             boolean middle = pass.inward()[k] > NEAR_MOST * most
                     && pass.steer()[k] > NEAR_MOST * pass.steer()[marks.highestSteer()];
-            if (inCorner && middle && brake > MarkFinder.PRESSED) {
+            if (inCorner && middle && brake > Pedals.PRESSED) {
                 held++;
                 heldSum += brake;
             }
             if (brake > BOTH_PRESSED && throttle > BOTH_PRESSED) {
                 both++;
             }
-            if (k > coastFrom && k < coastTo && brake <= MarkFinder.PRESSED && throttle <= MarkFinder.PRESSED) {
+            if (k > coastFrom && k < coastTo && brake <= Pedals.PRESSED && throttle <= Pedals.PRESSED) {
                 coasting++;
             }
         }

@@ -13,9 +13,6 @@ final class MarkFinder {
     private static final double TURNED = 0.12;
 
     private static final double WELL_TURNED = 0.35;
-    /** A pedal is pressed above this share; drag on a brake sensor or a resting foot lies below (common practice). */
-    static final double PRESSED = 0.05;
-
     private static final double FULL = 0.95;
     private static final double PICKED_UP = 0.10;
     /** Two squeezes of the brake closer than this are one braking. */
@@ -74,7 +71,7 @@ final class MarkFinder {
         int bridge = pass.samples(SAME_BRAKING_S);
         int limit = Math.min(Math.min(slowest + bridge, straight), pass.size() - 1);
         int off = limit;
-        while (off >= 0 && pass.brake()[off] <= PRESSED) {
+        while (off >= 0 && pass.brake()[off] <= Pedals.PRESSED) {
             off--;
         }
         if (off < 0) {
@@ -82,7 +79,7 @@ final class MarkFinder {
         }
         int on = off;
         for (int k = off; k >= 0 && on - k <= bridge; k--) {
-            if (pass.brake()[k] > PRESSED) {
+            if (pass.brake()[k] > Pedals.PRESSED) {
                 on = k;
             }
         }

@@ -73,10 +73,7 @@ record Motion(
 
     /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */
     double tyre(int i) {
-        if (brake[i] > MarkFinder.PRESSED) {
-            return Math.min(forward[i], 0.0);
-        }
-        return throttle[i] > MarkFinder.PRESSED ? Math.max(forward[i], 0.0) : 0.0;
+        return Pedals.throughTyres(brake[i], throttle[i], forward[i]);
     }
 
     private static double[] roadWheelAngle(Recording recording, CarSheet sheet, double rate) {

@@ -109,10 +109,7 @@ record PassWindow(
 
     /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */
     double tyre(int k) {
-        if (brake[k] > MarkFinder.PRESSED) {
-            return Math.min(forward[k], 0.0);
-        }
-        return throttle[k] > MarkFinder.PRESSED ? Math.max(forward[k], 0.0) : 0.0;
+        return Pedals.throughTyres(brake[k], throttle[k], forward[k]);
     }
 
     double timeS(int k) {

@@ -3,9 +3,6 @@ package setwright.core.car;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -13,28 +10,7 @@ final class BalancedCarTest {
     private static final double PEAK = BalancedCar.USUAL_PEAK_SLIP_RAD;
 
     private static BalancedCar car(DrivenAxle driven, double frontShare, double difference) {
-        CarSheet sheet = new CarSheet(
-                "invented",
-                driven,
-                1000.0,
-                0.0,
-                frontShare,
-                2.6,
-                1.5,
-                1.5,
-                0.5,
-                12.0,
-                0.3,
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                1.0,
-                1.0,
-                Optional.empty(),
-                Optional.empty(),
-                Downforce.NONE,
-                List.of(),
-                List.of());
+        CarSheet sheet = Sheets.plain(driven, 1000.0, frontShare, 2.6, 12.0, 0.5);
         return new BalancedCar(sheet, new GripLimit(1.2, 0.0), PEAK, difference);
     }
 

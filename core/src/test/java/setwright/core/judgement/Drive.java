@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.IntPredicate;
 import setwright.core.car.BalancedCar;
 import setwright.core.car.CarSheet;
-import setwright.core.car.Downforce;
 import setwright.core.car.DrivenAxle;
 import setwright.core.car.GripLimit;
+import setwright.core.car.Sheets;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
@@ -103,28 +101,7 @@ final class Drive {
     }
 
     static CarSheet sheet() {
-        return new CarSheet(
-                "invented",
-                DrivenAxle.REAR,
-                1100.0,
-                30.0,
-                0.48,
-                2.5,
-                1.6,
-                1.6,
-                0.35,
-                12.0,
-                0.3,
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                1.0,
-                1.0,
-                Optional.empty(),
-                Optional.empty(),
-                Downforce.NONE,
-                List.of(),
-                List.of());
+        return Sheets.plain(DrivenAxle.REAR, 1100.0, 0.48, 2.5, 12.0, 0.35);
     }
 
     Stint stint() {

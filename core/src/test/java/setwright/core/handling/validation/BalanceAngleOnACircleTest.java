@@ -7,13 +7,11 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import setwright.core.car.CarSheet;
-import setwright.core.car.Downforce;
 import setwright.core.car.DrivenAxle;
+import setwright.core.car.Sheets;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.LapKind;
@@ -97,27 +95,6 @@ final class BalanceAngleOnACircleTest {
     }
 
     private static CarSheet sheet() {
-        return new CarSheet(
-                "example car",
-                DrivenAxle.REAR,
-                1600.0,
-                0.0,
-                1.6 / WHEELBASE_M,
-                WHEELBASE_M,
-                1.5,
-                1.5,
-                0.5,
-                RATIO,
-                0.3,
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                1.0,
-                1.0,
-                Optional.empty(),
-                Optional.empty(),
-                Downforce.NONE,
-                List.of(),
-                List.of());
+        return Sheets.plain(DrivenAxle.REAR, 1600.0, 1.6 / WHEELBASE_M, WHEELBASE_M, RATIO, 0.5);
     }
 }
