@@ -55,16 +55,22 @@ final class SlidePattern {
                 .toList();
         List<CornerPass> showing =
                 there.stream().filter(pass -> shows(pass, axle, phase)).toList();
-        List<Slide> slides = showing.stream()
-                .flatMap(pass -> pass.slides().stream())
-                .filter(slide -> slide.axle() == axle && slide.phase() == phase)
-                .toList();
+        Map<Integer, List<Slide>> slidesByCorner = new TreeMap<>();
+        for (CornerPass pass : showing) {
+            pass.slides().stream()
+                    .filter(slide -> slide.axle() == axle && slide.phase() == phase)
+                    .forEach(slide -> slidesByCorner
+                            .computeIfAbsent(pass.corner(), c -> new ArrayList<>())
+                            .add(slide));
+        }
+        List<Slide> slides =
+                slidesByCorner.values().stream().flatMap(List::stream).toList();
         double[] each = counts.stream()
                 .mapToDouble(count -> Shares.mostly(count, pooled))
                 .toArray();
         boolean lapWide = shown.size() >= 2 && shown.size() >= LAP_WIDE_SHARE * counts.size();
         double probability = shown.size() >= 2 ? Shares.atLeastTwo(each) : Shares.mostly(shown.get(0), pooled);
-        Map<Trigger, Double> triggers = TriggerJudge.probabilities(slides);
+        Map<Trigger, Double> triggers = TriggerJudge.probabilities(slidesByCorner.values());
         double[] sizes = slides.stream().mapToDouble(Slide::sizeRad).toArray();
         double share = showing.size() / (double) there.size();
         Cause cause = cause(axle, phase, showing, passes);

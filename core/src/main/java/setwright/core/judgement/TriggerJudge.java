@@ -1,5 +1,6 @@
 package setwright.core.judgement;
 
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,34 +30,43 @@ final class TriggerJudge {
     /** A bump lies still: slides that it causes come within this distance of each other lap after lap. */
     private static final double SAME_PLACE_M = 2.0;
 
+    private static final int FEWEST_FOR_A_PLACE = 4;
+    private static final double BUMP_SCORE = 0.6;
+
     private TriggerJudge() {}
 
-    static Map<Trigger, Double> probabilities(List<Slide> slides) {
+    /**
+     * Averages over slides.
+     *
+     * @param byCorner  slides of one phase, a list for each corner
+     * @return probability of each trigger, adding up to 1
+     */
+    static Map<Trigger, Double> probabilities(Collection<List<Slide>> byCorner) {
+        int count = byCorner.stream().mapToInt(List::size).sum();
         Map<Trigger, Double> sum = new EnumMap<>(Trigger.class);
         for (Trigger trigger : Trigger.values()) {
-            sum.put(trigger, 0.0);
+            sum.put(trigger, trigger == Trigger.NONE && count == 0 ? 1.0 : 0.0);
         }
-        for (Slide slide : slides) {
-            Map<Trigger, Double> scores = scores(slide.inputs());
-            double total = scores.values().stream()
-                    .mapToDouble(score -> Math.exp(SHARPNESS * score))
-                    .sum();
-            scores.forEach((trigger, score) ->
-                    sum.merge(trigger, Math.exp(SHARPNESS * score) / total / slides.size(), Double::sum));
-        }
-        if (slides.isEmpty()) {
-            sum.put(Trigger.NONE, 1.0);
+        for (List<Slide> here : byCorner) {
+            boolean samePlace = samePlace(here);
+            for (Slide slide : here) {
+                Map<Trigger, Double> scores = scores(slide.inputs(), samePlace);
+                double total = scores.values().stream()
+                        .mapToDouble(score -> Math.exp(SHARPNESS * score))
+                        .sum();
+                scores.forEach((trigger, score) ->
+                        sum.merge(trigger, Math.exp(SHARPNESS * score) / total / count, Double::sum));
+            }
         }
         return sum;
     }
 
-    /** Tells whether slides of one corner lie where a bump would put them and no input explains them. */
-    static boolean sameplace(List<Slide> slides) {
+    private static boolean samePlace(List<Slide> slides) {
         double[] stations = slides.stream().mapToDouble(Slide::stationM).toArray();
-        return stations.length >= 4 && Robust.scaledMad(stations) < SAME_PLACE_M;
+        return stations.length >= FEWEST_FOR_A_PLACE && Robust.scaledMad(stations) < SAME_PLACE_M;
     }
 
-    private static Map<Trigger, Double> scores(Slide.Inputs inputs) {
+    private static Map<Trigger, Double> scores(Slide.Inputs inputs, boolean samePlace) {
         Map<Trigger, Double> scores = new EnumMap<>(Trigger.class);
         boolean turning = inputs.sinceTurnInS() < TURN_IN_S;
         scores.put(Trigger.BRAKE_APPLICATION, inputs.brakeRise() - inputs.brakeFall());
@@ -71,7 +81,9 @@ final class TriggerJudge {
         boolean braked = inputs.brake() > 0.05 || inputs.brakeRise() > 0.1 || inputs.brakeFall() > 0.1;
         scores.put(Trigger.THROTTLE_LIFT, braked ? 0.0 : inputs.throttleFall() - inputs.throttleRise());
         scores.put(Trigger.NONE, NOTHING_MOVED);
-        scores.put(Trigger.BUMP, 0.0);
+        // a steady driver brakes at the same place too: a bump is believed only when no input moved
+        boolean quiet = scores.values().stream().allMatch(score -> score <= NOTHING_MOVED);
+        scores.put(Trigger.BUMP, samePlace && quiet ? BUMP_SCORE : 0.0);
         return scores;
     }
 }
