@@ -23,7 +23,7 @@ final class TextReportTest {
                 .containsSubsequence(
                         "Laps     12 of 14 laps can be read.",
                         "Driving  These 12 laps can show a balance change of 0.09 deg",
-                        "Corner 6 is left out: the brake point moves by 9.1 m from lap to lap.",
+                        "Corner 6 is left out: its balance scatters so that no change below 0.31 deg shows;",
                         "Balance  On entry of corners 3, 4, 7, 8, 10 and 13 the rear gives up first",
                         "Cause    It begins as the brake comes off (probability 0.83).",
                         "Pattern  Entry oversteer in low-speed corners",
