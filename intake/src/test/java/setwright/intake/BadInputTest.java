@@ -175,8 +175,11 @@ class BadInputTest {
             }
         }
         byte[] whole = packed.toByteArray();
-        assertThat(problem(Files.write(cut, Arrays.copyOf(whole, whole.length / 2))))
-                .isNotNull();
+        for (int length : List.of(10, whole.length / 2)) {
+            assertThat(problem(Files.write(cut, Arrays.copyOf(whole, length))))
+                    .hasMessageContaining("cut short")
+                    .hasMessageNotContaining(folder.toString());
+        }
     }
 
     @Test
@@ -199,6 +202,9 @@ class BadInputTest {
         assertThat(problem(run.csv(writings, ',', false)))
                 .hasMessageContaining("steering")
                 .hasMessageContaining("never changes");
+        List<Writing> empty =
+                SyntheticRun.replaced(SyntheticRun.plain(true), new Writing("steer", "steering [rad]", Double.NaN));
+        assertThat(problem(run.csv(empty, ',', false))).hasMessageContaining("holds no number");
     }
 
     @Test

@@ -17,6 +17,7 @@ import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
+import setwright.app.files.WholeFile;
 import setwright.app.units.UnitSystem;
 
 /** Tells the whole story on a built-in recording of an invented car and circuit. */
@@ -54,6 +55,7 @@ public final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        WholeFile.check(html);
         Path folder = Files.createTempDirectory("setwright-demo");
         try {
             unpack(RECORDING, folder);

@@ -1,6 +1,9 @@
 package setwright.app.command;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -73,6 +76,11 @@ public final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        Map<String, Optional<Path>> outputs = new LinkedHashMap<>();
+        outputs.put("--html", html);
+        outputs.put("--save-circuit", saveCircuit);
+        outputs.put("--write-map", writeMap);
+        OutputFiles.check(List.of(Optional.of(recording), car, map, circuit), outputs);
         DiagnoseRequest request = new DiagnoseRequest(recording, car, map, circuit, saveCircuit, writeMap);
         Answer answer;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS)) {

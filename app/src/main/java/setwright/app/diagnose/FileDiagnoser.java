@@ -57,7 +57,7 @@ public final class FileDiagnoser implements Diagnoser {
         if (request.writeMap().isPresent()) {
             WholeFile.write(request.writeMap().get(), ChannelMapFile.write(intake.proposal()));
         }
-        return new Answer(diagnosis, car, notes(intake.proposal()));
+        return new Answer(diagnosis, car, notes(intake.proposal()), intake.remarks());
     }
 
     private static void mustExist(Optional<Path> file) throws NoSuchFileException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -14,18 +15,43 @@ public final class WholeFile {
     private WholeFile() {}
 
     /**
-     * Writes text as UTF-8; a file of that name is replaced.
+     * Refuses a place where nothing can be written, before any work is done for it.
      *
-     * @throws IOException when the folder is missing or may not be written to; the old file is then untouched
+     * @throws IOException when the folder is missing or closed, or the name belongs to a folder, a device or a protected file
      */
-    public static void write(Path file, String text) throws IOException {
+    public static void check(Path file) throws IOException {
         Path target = file.toAbsolutePath();
         Path folder = target.getParent();
-        if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(target)) {
-            throw new IOException("cannot write " + file + ": "
-                    + (Files.isDirectory(target) ? "it is a folder" : "its folder does not exist"));
+        if (folder == null || Files.isDirectory(target)) {
+            throw refused(file, "it is a folder. Name a file in it");
         }
-        Path aside = folder.resolve(
+        if (!Files.isDirectory(folder)) {
+            throw refused(file, "its folder does not exist. Make it first, or name another");
+        }
+        if (Files.isSymbolicLink(target)) {
+            // Renaming onto a link would replace the link, not the file it stands for.
+            throw refused(file, "it is a link to another place. Name an ordinary file");
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw refused(file, "it is a device or a pipe. Name an ordinary file");
+        }
+        if (!Files.isWritable(folder)) {
+            throw refused(file, "its folder may not be written to. Name another folder");
+        }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw refused(file, "a file of that name is write-protected. Name another file");
+        }
+    }
+
+    /**
+     * Writes text as UTF-8; a file of that name is replaced.
+     *
+     * @throws IOException when it cannot be written; the old file is then untouched
+     */
+    public static void write(Path file, String text) throws IOException {
+        check(file);
+        Path target = file.toAbsolutePath();
+        Path aside = target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             Files.writeString(aside, text, StandardCharsets.UTF_8);
@@ -33,9 +59,19 @@ public final class WholeFile {
                 channel.force(true);
             }
             move(aside, target);
+        } catch (FileSystemException e) {
+            // Its own message would name the file aside, which nobody asked for.
+            throw new IOException(
+                    "cannot write " + file + ": its folder takes no files"
+                            + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + ". Name another folder",
+                    e);
         } finally {
             Files.deleteIfExists(aside);
         }
+    }
+
+    private static IOException refused(Path file, String why) {
+        return new IOException("cannot write " + file + ": " + why);
     }
 
     private static void move(Path aside, Path target) throws IOException {

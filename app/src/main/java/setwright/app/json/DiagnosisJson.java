@@ -29,7 +29,8 @@ record DiagnosisJson(
             List<Aside> aside,
             List<LapTime> times,
             List<Calibration> calibrations,
-            List<Channel> channels) {}
+            List<Channel> channels,
+            List<String> remarks) {}
 
     record Aside(int lap, String why) {}
 

@@ -83,7 +83,8 @@ public final class DiagnosisJsonWriter {
                         .toList(),
                 answer.channels().stream()
                         .map(n -> new DiagnosisJson.Channel(n.column(), n.meaning(), n.unit(), n.evidence()))
-                        .toList());
+                        .toList(),
+                answer.remarks());
     }
 
     private static DiagnosisJson.Driving driving(Diagnosis diagnosis) {

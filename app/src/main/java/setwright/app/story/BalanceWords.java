@@ -38,6 +38,10 @@ final class BalanceWords {
                 .limit(MOST_PLACES)
                 .toList();
         List<String> details = new ArrayList<>();
+        top.filter(finding -> isMomentary(finding, table))
+                .ifPresent(
+                        finding -> details.add("That is its size while the axle slides; over the whole phase, which the"
+                                + " table shows, the balance is milder or even the other way."));
         places.forEach(place -> details.add(sentence(place, figures)));
         details.add(
                 "Sizes are angles: how much more the front tyres slip than the rear ones, compared with a balanced car of"
@@ -50,7 +54,12 @@ final class BalanceWords {
         }
         String answer = table.rows().isEmpty()
                 ? "No corner could be judged."
-                : top.map(finding -> sentence(finding, figures)).orElse("No imbalance stands out beyond doubt.");
+                : top.map(finding -> sentence(finding, figures))
+                        .orElse(
+                                places.isEmpty()
+                                        ? "No imbalance stands out beyond doubt."
+                                        : "No fault stands out beyond doubt; this is where the car differs most from a"
+                                                + " balanced one.");
         return new Story.Link("Where does the car not follow the driver?", answer, details);
     }
 
@@ -59,6 +68,17 @@ final class BalanceWords {
         return place.phase() == finding.phase()
                 && push == place.excess().median() > 0.0
                 && finding.corners().containsAll(place.corners());
+    }
+
+    /** Tells whether the medians of the table lie below the finding's interval, so that the two seem to disagree. */
+    private static boolean isMomentary(Finding finding, BalanceTable table) {
+        double sign = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double[] there = table.rows().stream()
+                .filter(row -> finding.corners().contains(row.corner().number()))
+                .mapToDouble(row -> sign * excess(row, finding.phase()))
+                .filter(Double::isFinite)
+                .toArray();
+        return there.length > 0 && Spread.of(there).median() < finding.sizeLowRad();
     }
 
     private static String sentence(Finding finding, Figures figures) {
@@ -115,8 +135,8 @@ final class BalanceWords {
         return Figures.sentence(when(place.phase()) + (place.phase() == Phase.BRAKING ? " for " : " of ")
                 + place.speedClass().words() + "-speed "
                 + (place.corners().size() == 1 ? "corner " : "corners ") + Figures.list(place.corners()) + " the "
-                + (rear ? "rear gives up first (oversteer, " : "front gives up first (understeer, ")
-                + figures.degrees(place.excess().median()) + ")");
+                + (rear ? "car leans to oversteer: " : "car leans to understeer: ")
+                + figures.degrees(place.excess().median()));
     }
 
     static String when(Phase phase) {

@@ -13,6 +13,7 @@ import setwright.core.handling.HandsEvent;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Trigger;
+import setwright.core.judgement.Verdict;
 
 /** Which input sets it off? */
 final class CauseWords {
@@ -21,7 +22,9 @@ final class CauseWords {
     static Story.Link tell(Diagnosis diagnosis, Figures figures) {
         List<String> details = new ArrayList<>(hands(diagnosis.passes()));
         String answer = diagnosis.findings().isEmpty()
-                ? "Nothing stands out, so there is no cause to look for."
+                ? diagnosis.verdict() == Verdict.NOT_ENOUGH_EVIDENCE
+                        ? "No problem is sure enough yet to look for its cause."
+                        : "Nothing stands out, so there is no cause to look for."
                 : cause(diagnosis.findings().get(0), figures);
         return new Story.Link("Which input sets it off?", answer, details);
     }
@@ -33,8 +36,8 @@ final class CauseWords {
                 ? "No single input sets it off" + sure + ": it is there while the car corners steadily."
                 : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
         String who = finding.cause() == Finding.Cause.DRIVER
-                ? " The driver makes it, not the car."
-                : " The car makes it, not the driver.";
+                ? " It is put down to the driver, not the car."
+                : " It is put down to the car, not the driver.";
         return first + who + second(finding, figures);
     }
 

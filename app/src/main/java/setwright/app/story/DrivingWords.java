@@ -65,11 +65,17 @@ final class DrivingWords {
         };
     }
 
+    private static String size(DrivingFault fault, Figures figures) {
+        String share = "share of ";
+        return fault.unit().startsWith(share)
+                ? "by " + figures.percent(fault.size()) + " of "
+                        + fault.unit().substring(share.length()).replace("full ", "") + " travel"
+                : "for " + figures.number(fault.size(), 2) + Figures.KEPT_TOGETHER + fault.unit();
+    }
+
     private static String fault(DrivingFault fault, Figures figures) {
-        String size = Double.isFinite(fault.size()) && !fault.unit().isEmpty()
-                ? ", " + figures.number(fault.size(), 2) + " " + fault.unit()
-                : "";
-        return Figures.sentence(fault.kind() + " in " + Figures.corners(fault.corners()) + ", "
+        String size = Double.isFinite(fault.size()) && !fault.unit().isEmpty() ? ", " + size(fault, figures) : "";
+        return Figures.sentence(fault.kind() + " in " + Figures.corners(fault.corners()) + ", in "
                 + figures.percent(fault.lapShare()) + " of the passes" + size);
     }
 }

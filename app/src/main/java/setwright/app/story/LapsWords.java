@@ -5,15 +5,22 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import setwright.app.evidence.Answer;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.judgement.Repeatability;
 import setwright.core.recording.Calibration;
+import setwright.core.recording.Quantity;
+import setwright.core.recording.Recording;
 
 /** Are these laps worth reading? */
 public final class LapsWords {
+    /** What the closing of the reference line is called among the calibrations. */
+    private static final String LINE = "reference line";
+
     private LapsWords() {}
 
     static Story.Link tell(Answer answer, Figures figures) {
@@ -25,10 +32,28 @@ public final class LapsWords {
                 details.add("Put aside: lap " + lap.number() + ", " + reason(lap) + ".");
             }
         }
-        List<String> corrected = corrections(stint.recording().calibrations(), figures);
+        Recording recording = stint.recording();
+        List<Calibration> scales =
+                recording.calibrations().stream().filter(LapsWords::isScale).toList();
+        List<String> corrected = sizes(
+                recording.calibrations().stream()
+                        .filter(c -> !isScale(c) && !c.what().equals(LINE))
+                        .toList(),
+                c -> figures.signed(c.value(), 3));
         if (!corrected.isEmpty()) {
             details.add(Figures.sentence("Corrected from the data: " + Figures.words(corrected)));
         }
+        if (!scales.isEmpty()) {
+            details.add(Figures.sentence("Scales used: "
+                    + Figures.words(sizes(scales, c -> figures.number(c.value(), 3)))));
+        }
+        recording.calibrations().stream()
+                .filter(c -> c.what().equals(LINE))
+                .forEach(c ->
+                        details.add(Figures.sentence("The lap's line did not quite meet itself and was closed over "
+                                + figures.number(c.value(), 2) + Figures.KEPT_TOGETHER + c.unit())));
+        details.addAll(answer.remarks());
+        missingPedals(recording).ifPresent(details::add);
         int assumed = answer.car().assumed().size();
         if (assumed > 0) {
             details.add(
@@ -44,18 +69,37 @@ public final class LapsWords {
                 details);
     }
 
-    /** What was corrected, corrections of the same size and unit named once. */
-    private static List<String> corrections(List<Calibration> calibrations, Figures figures) {
+    private static boolean isScale(Calibration calibration) {
+        return calibration.what().endsWith(" radius") || calibration.what().equals("brake scale");
+    }
+
+    /** A pedal that was not recorded is read off the longitudinal acceleration, which the listener must know. */
+    private static Optional<String> missingPedals(Recording recording) {
+        List<String> missing = new ArrayList<>();
+        for (Quantity pedal : List.of(Quantity.BRAKE, Quantity.THROTTLE)) {
+            if (!recording.has(pedal)) {
+                missing.add(pedal.words());
+            }
+        }
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of("There is no usable recording of the " + String.join(" and the ", missing)
+                        + ": what the feet do is guessed from how the car speeds up and slows down, so"
+                        + " take the timing with care.");
+    }
+
+    /** What was taken, values of the same size and unit named once. */
+    private static List<String> sizes(List<Calibration> calibrations, Function<Calibration, String> size) {
         Map<String, List<String>> bySize = new LinkedHashMap<>();
         for (Calibration calibration : calibrations) {
             bySize.computeIfAbsent(
-                            figures.signed(calibration.value(), 3) + Figures.KEPT_TOGETHER + calibration.unit(),
+                            size.apply(calibration) + Figures.KEPT_TOGETHER + calibration.unit(),
                             k -> new ArrayList<>())
                     .add(calibration.what());
         }
         List<String> texts = new ArrayList<>();
-        bySize.forEach((size, names) ->
-                texts.add(names.get(0) + (names.size() > 1 ? " (and " + (names.size() - 1) + " alike) " : " ") + size));
+        bySize.forEach((value, names) -> texts.add(
+                names.get(0) + (names.size() > 1 ? " (and " + (names.size() - 1) + " alike) " : " ") + value));
         return texts;
     }
 

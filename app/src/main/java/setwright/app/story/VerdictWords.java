@@ -68,7 +68,7 @@ final class VerdictWords {
             case NOT_ENOUGH_EVIDENCE ->
                 List.of(
                         "Record more laps in one run, at a steady pace and without traffic, and ask again.",
-                        "What is missing stands under Laps and Driving.");
+                        "Which laps and corners could not be used, and why, stands under Laps and Driving.");
         };
     }
 

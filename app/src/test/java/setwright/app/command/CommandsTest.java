@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,6 +46,33 @@ final class CommandsTest {
         assertThat(results.toString()).startsWith("{").endsWith("}\n");
         assertThat(messages.toString()).contains("Report: ");
         assertThat(report).content().startsWith("<!doctype html>");
+    }
+
+    @Test
+    void whatIsReadIsNeverOverwritten() throws IOException {
+        Path laps = Files.writeString(folder.resolve("laps.csv"), "kept");
+        Path car = Files.writeString(folder.resolve("car.yaml"), "kept");
+        for (String option : List.of("--html", "--save-circuit", "--write-map")) {
+            for (Path read : List.of(laps, car)) {
+                String samePlace =
+                        folder.resolve(".").resolve(read.getFileName()).toString();
+                assertThat(run(Example.answer(), laps.toString(), "--car", car.toString(), option, samePlace))
+                        .isEqualTo(ExitCode.BAD_INPUT);
+                assertThat(messages.toString()).contains(option + " would overwrite");
+            }
+        }
+        assertThat(laps).hasContent("kept");
+        assertThat(car).hasContent("kept");
+        assertThat(requests).isEmpty();
+    }
+
+    @Test
+    void twoOutputsDoNotShareAFile() {
+        String file = folder.resolve("a").toString();
+        assertThat(run(Example.answer(), "laps.csv", "--html", file, "--write-map", file))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(messages.toString()).contains("--html", "--write-map", "both name");
+        assertThat(requests).isEmpty();
     }
 
     @Test

@@ -87,7 +87,7 @@ public final class Example {
                 Verdict.CHANGE_THE_CAR,
                 "The driving repeats well enough to see 0.09 deg, and entry oversteer of 0.46 deg shows in "
                         + slow.size() + " slow corners and 83 % of the laps");
-        return new Answer(diagnosis, car(car), channels());
+        return new Answer(diagnosis, car(car), channels(), List.of());
     }
 
     /** Returns the answer with another verdict and no findings. */
@@ -98,6 +98,7 @@ public final class Example {
                 new Diagnosis(
                         d.stint(), d.trace(), d.passes(), d.repeatability(), List.of(), List.of(), verdict, reason),
                 answer.car(),
+                List.of(),
                 List.of());
     }
 

@@ -2,6 +2,7 @@ package setwright.app.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,5 +40,25 @@ final class WholeFileTest {
         assertThatThrownBy(() -> WholeFile.write(folder, "x"))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("it is a folder");
+    }
+
+    @Test
+    void aLinkIsNotReplacedByAFile() throws IOException {
+        Path real = Files.writeString(folder.resolve("real.txt"), "kept");
+        Path link = Files.createSymbolicLink(folder.resolve("link.html"), real);
+        assertThatThrownBy(() -> WholeFile.write(link, "x"))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("a link");
+        assertThat(link).isSymbolicLink();
+        assertThat(real).hasContent("kept");
+    }
+
+    @Test
+    void aDeviceIsNotReplacedByAFile() {
+        Path device = Path.of("/dev/null");
+        assumeTrue(Files.exists(device) && !Files.isRegularFile(device));
+        assertThatThrownBy(() -> WholeFile.check(device))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("device");
     }
 }

@@ -125,7 +125,9 @@ final class DiagnosisJsonTest {
                         Verdict.NOT_ENOUGH_EVIDENCE,
                         "few"),
                 answer.car(),
-                List.of()));
+                List.of(),
+                List.of("The header of 'v' says km/h, but the data are in mph.")));
+        assertThat(json).contains("The header of 'v' says km/h, but the data are in mph.");
         assertThat(json).doesNotContain("NaN", "Infinity");
         assertThat(faults(json)).isEmpty();
         assertThat(read(json).at("/driving/smallest_balance_deg").isNull()).isTrue();

@@ -19,7 +19,7 @@ final class StorytellerTest {
     void aProblemOfTheDriversOwnMakingIsNotBlamedOnTheCar() {
         Story story = Storyteller.tell(madeByTheDriver(), FIGURES);
         assertThat(story.headline()).startsWith("Coach the driver: entry oversteer in the slower corners comes from");
-        assertThat(story.cause().answer()).contains("The driver makes it, not the car.");
+        assertThat(story.cause().answer()).contains("put down to the driver, not the car");
         assertThat(story.next())
                 .anyMatch(step -> step.contains("throttle picked up, then lifted (corner 8)"))
                 .last()
@@ -39,9 +39,24 @@ final class StorytellerTest {
     @Test
     void withoutFindingsNothingIsClaimed() {
         Story story = Storyteller.tell(Example.without(Verdict.NOTHING_TO_CHANGE, "balanced"), FIGURES);
-        assertThat(story.balance().answer()).isEqualTo("No imbalance stands out beyond doubt.");
+        assertThat(story.balance().answer()).startsWith("No fault stands out beyond doubt");
         assertThat(story.pattern().answer()).contains("No problem repeats beyond chance");
         assertThat(story.next().get(0)).startsWith("Leave the car as it is");
+    }
+
+    @Test
+    void whatWasTakenOtherwiseThanItsHeaderSaysIsTold() {
+        Answer answer = Example.answer();
+        String remark = "The header of 'v' says km/h, but the data are in mph.";
+        Answer odd = new Answer(answer.diagnosis(), answer.car(), answer.channels(), List.of(remark));
+        assertThat(Storyteller.tell(odd, FIGURES).laps().details()).contains(remark);
+    }
+
+    @Test
+    void weakSignsAreNotCalledNothing() {
+        Story story = Storyteller.tell(Example.without(Verdict.NOT_ENOUGH_EVIDENCE, "weak"), FIGURES);
+        assertThat(story.cause().answer()).doesNotContain("Nothing stands out");
+        assertThat(story.next()).noneMatch(step -> step.contains("What is missing"));
     }
 
     private static Answer madeByTheDriver() {
@@ -73,6 +88,6 @@ final class StorytellerTest {
                 List.of(driver),
                 Verdict.COACH_THE_DRIVER,
                 "the brake is held too long");
-        return new Answer(coached, answer.car(), answer.channels());
+        return new Answer(coached, answer.car(), answer.channels(), answer.remarks());
     }
 }

@@ -73,7 +73,8 @@ public final class Diagnostician {
         String reason;
         if (laps < FEWEST_LAPS || passes.isEmpty()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
-            reason = laps + " laps can be judged; at least " + FEWEST_LAPS + " are needed, better eight.";
+            reason = (laps == 1 ? "1 lap" : laps + " laps") + " can be judged; at least " + FEWEST_LAPS
+                    + " are needed, better eight.";
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
             reason = repeatability.why();
@@ -112,7 +113,13 @@ public final class Diagnostician {
             case HIGH -> "the faster";
             case LOW -> "the slower";
         };
-        return finding.balance().words() + " in the " + finding.phase().words() + " of " + corners + " corners";
+        String where = switch (finding.phase()) {
+            case BRAKING -> " under braking for ";
+            case ENTRY -> " on entry of ";
+            case MID -> " in the middle of ";
+            case EXIT -> " on exit of ";
+        };
+        return finding.balance().words() + where + corners + " corners";
     }
 
     private static String capital(String words) {

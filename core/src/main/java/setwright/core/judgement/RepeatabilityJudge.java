@@ -124,7 +124,7 @@ final class RepeatabilityJudge {
         } else if (!(smallestTime < usualTime)) {
             why = String.format(
                     Locale.ROOT,
-                    "its time scatters so that no change below %.2f s shows, where a typical setup change makes %.2f s",
+                    "its time scatters so that no change below %.3f s shows, where a typical setup change makes %.3f s",
                     smallestTime,
                     usualTime);
         }

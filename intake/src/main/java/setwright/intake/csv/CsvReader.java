@@ -17,6 +17,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.intake.problem.InputProblem;
@@ -84,6 +85,9 @@ public final class CsvReader {
                 return collect(name, dialect, rows);
             }
         } catch (SQLException e) {
+            if (gzip && firstSentence(e).toLowerCase(Locale.ROOT).contains("gzip")) {
+                throw Sample.damaged(name, e);
+            }
             throw InputProblem.in(name)
                     .expected("a table with " + dialect.headers().size() + " columns throughout")
                     .found("rows that cannot be cut into cells (" + firstSentence(e) + ")")

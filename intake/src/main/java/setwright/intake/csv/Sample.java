@@ -62,14 +62,19 @@ record Sample(Charset charset, boolean gzip, List<String> lines, boolean complet
                 start = packed.readNBytes(SAMPLE_BYTES);
                 complete = start.length < SAMPLE_BYTES;
             } catch (IOException e) {
-                throw InputProblem.in(name)
-                        .expected("a complete gzip file")
-                        .found("damaged data (" + e.getMessage() + ")")
-                        .advice("Copy or export the file again.")
-                        .causedBy(e);
+                throw damaged(name, e);
             }
         }
         return fromBytes(name, start, gzip, complete);
+    }
+
+    /** A compressed file that ends too early or whose content was changed. */
+    static InputProblem damaged(String name, Exception cause) {
+        return InputProblem.in(name)
+                .expected("a complete gzip file")
+                .found("one that is cut short or damaged")
+                .advice("Copy or export the file again.")
+                .causedBy(cause);
     }
 
     private static InputProblem unreadable(String name, IOException cause) {

@@ -99,7 +99,8 @@ public final class MapProposer {
                 unused.add(column.header());
             }
             if (!used && search.isConstantAndNamed(column.header())) {
-                remarks.add("Column '" + column.header() + "' never changes.");
+                remarks.add("Column '" + column.header()
+                        + (column.finiteCount() == 0 ? "' holds no number." : "' never changes."));
             }
         }
         if (!unused.isEmpty()) {

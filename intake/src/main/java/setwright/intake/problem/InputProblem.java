@@ -145,7 +145,7 @@ public final class InputProblem extends RuntimeException {
             text.append('.');
             return advice.isEmpty()
                     ? text.toString()
-                    : text.append(' ').append(advice).toString();
+                    : text.append(' ').append(advice.strip()).toString();
         }
 
         private static String shorten(String text) {
