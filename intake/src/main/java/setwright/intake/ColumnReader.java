@@ -59,7 +59,7 @@ final class ColumnReader {
             if (quantity == Quantity.TIME) {
                 continue;
             }
-            double[] si = toSi(item.getValue());
+            double[] si = Spikes.removed(quantity, toSi(item.getValue()), remarks);
             double[] samples = switch (quantity) {
                 case GEAR, LAP_NUMBER -> base.resampler().hold(si);
                 case LAP_TRIGGER -> base.resampler().peak(si);

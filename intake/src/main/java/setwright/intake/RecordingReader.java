@@ -46,6 +46,7 @@ public final class RecordingReader {
     /** Turns a table into a recording by a map that has been proposed or checked. */
     static Intake read(Table table, Proposal proposal, Optional<CarSheet> car) {
         Requirements.check(table, proposal);
+        Requirements.checkLapCounter(table, proposal.map(), MapProposer.timesS(table, proposal.map()));
         List<String> remarks = new ArrayList<>(proposal.remarks());
         TimeBase base = ColumnReader.base(table, proposal.map());
         ColumnReader columns = new ColumnReader(table, proposal.map(), base, car);

@@ -1,7 +1,11 @@
 package setwright.intake;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 import setwright.intake.csv.Table;
 import setwright.intake.csv.TableColumn;
@@ -12,6 +16,11 @@ import setwright.intake.problem.InputProblem;
 
 /** What a recording must have before anything can be judged. */
 final class Requirements {
+    /** The shortest kart tracks take longer (common practice). */
+    private static final double SHORTEST_LAP_S = 5.0;
+
+    private static final int FEWEST_CHANGES = 3;
+
     private Requirements() {}
 
     static void check(Table table, Proposal proposal) {
@@ -33,6 +42,40 @@ final class Requirements {
                         .advice("Correct or empty the cell.")
                         .problem();
             });
+        }
+    }
+
+    /** A lap counter that runs faster than any lap counts something else. */
+    static void checkLapCounter(Table table, ChannelMap map, double[] timesS) {
+        Optional<MapEntry> entry = map.entry(Quantity.LAP_NUMBER);
+        Optional<TableColumn> column = entry.flatMap(known -> table.column(known.column()));
+        if (column.isEmpty()) {
+            return;
+        }
+        List<Integer> changes = new ArrayList<>();
+        for (int i = 1; i < column.get().size(); i++) {
+            double step = column.get().get(i) - column.get().get(i - 1);
+            if (Math.abs(step) >= 0.5) {
+                changes.add(i);
+            }
+        }
+        if (changes.size() < FEWEST_CHANGES) {
+            return;
+        }
+        double[] between = new double[changes.size() - 1];
+        for (int i = 0; i < between.length; i++) {
+            between[i] = timesS[changes.get(i + 1)] - timesS[changes.get(i)];
+        }
+        double usual = Robust.median(between);
+        if (usual < SHORTEST_LAP_S) {
+            throw InputProblem.in(table.file())
+                    .row(table.lineOf(changes.get(0)))
+                    .column(column.get().header())
+                    .value(String.valueOf(column.get().get(changes.get(0))))
+                    .expected("a lap number")
+                    .found(String.format(Locale.ROOT, "one that changes every %.2g s; no lap is that short", usual))
+                    .advice("Name the right column as lap number in the channel map, or leave it out.")
+                    .problem();
         }
     }
 

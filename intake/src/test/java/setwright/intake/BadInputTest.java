@@ -16,6 +16,7 @@ import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import setwright.core.recording.Quantity;
 import setwright.intake.SyntheticRun.Writing;
 import setwright.intake.problem.InputProblem;
 
@@ -51,6 +52,45 @@ class BadInputTest {
         cells[column] = cell;
         lines[line - 1] = String.join(",", cells);
         return String.join("\n", lines);
+    }
+
+    @Test
+    void lapsOfTenRows() {
+        StringBuilder text = new StringBuilder();
+        String[] lines = good.split("\n", -1);
+        List<String> headers = List.of(lines[0].split(",", -1));
+        int lap = headers.indexOf(headers.stream()
+                .filter(header -> header.toLowerCase(java.util.Locale.ROOT).contains("lap"))
+                .filter(header -> !header.toLowerCase(java.util.Locale.ROOT).contains("dist"))
+                .findFirst()
+                .orElseThrow());
+        for (int i = 0; i < lines.length; i++) {
+            String[] cells = lines[i].split(",", -1);
+            if (i > 0 && cells.length > lap) {
+                cells[lap] = String.valueOf((i - 1) / 10);
+            }
+            text.append(String.join(",", cells)).append('\n');
+        }
+        assertThat(problem(text.toString()))
+                .hasMessageContaining("line 12")
+                .hasMessageContaining(headers.get(lap))
+                .hasMessageContaining("no lap is that short");
+    }
+
+    @Test
+    void oneWildReadingBecomesAGapAndIsTold() {
+        String[] headers = good.split("\n", 2)[0].split(",", -1);
+        int speed = 0;
+        while (!headers[speed].toLowerCase(java.util.Locale.ROOT).contains("speed")) {
+            speed++;
+        }
+        Path file = SyntheticRun.write(folder, "spike.csv", withCell(2_000, speed, "99999"));
+        Intake intake = RecordingReader.read(file, Optional.empty(), Optional.empty());
+
+        assertThat(intake.remarks()).anyMatch(remark -> remark.contains("no car can make"));
+        double[] samples = intake.recording().channel(Quantity.SPEED).toArray();
+        assertThat(Arrays.stream(samples).filter(Double::isFinite).max().orElseThrow())
+                .isLessThan(150.0);
     }
 
     @Test

@@ -17,6 +17,9 @@ import setwright.core.judgement.Verdict;
 
 /** Which input sets it off? */
 final class CauseWords {
+    /** Below even odds a trigger is only the likeliest of several. */
+    private static final double LIKELY = 0.5;
+
     private CauseWords() {}
 
     static Story.Link tell(Diagnosis diagnosis, Figures figures) {
@@ -34,7 +37,10 @@ final class CauseWords {
         String sure = Double.isFinite(probability) ? " (probability " + figures.probability(probability) + ")" : "";
         String first = finding.trigger() == Trigger.NONE
                 ? "No single input sets it off" + sure + ": it is there while the car corners steadily."
-                : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
+                : probability < LIKELY
+                        ? "What sets it off is not clear; most likely it begins "
+                                + FindingWords.begins(finding.trigger()) + sure + "."
+                        : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
         String who = finding.cause() == Finding.Cause.DRIVER
                 ? " It is put down to the driver, not the car."
                 : " It is put down to the car, not the driver.";

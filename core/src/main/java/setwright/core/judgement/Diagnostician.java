@@ -109,17 +109,17 @@ public final class Diagnostician {
 
     private static String place(Finding finding) {
         String corners = switch (finding.speed()) {
-            case ALL -> "all";
-            case HIGH -> "the faster";
-            case LOW -> "the slower";
+            case ALL -> "all corners";
+            case HIGH -> "the faster corners";
+            case LOW -> "the slower corners";
         };
         String where = switch (finding.phase()) {
-            case BRAKING -> " under braking for ";
-            case ENTRY -> " on entry of ";
-            case MID -> " in the middle of ";
-            case EXIT -> " on exit of ";
+            case BRAKING -> "under braking for ";
+            case ENTRY -> "on entry to ";
+            case MID -> "in the middle of ";
+            case EXIT -> "on the exit of ";
         };
-        return finding.balance().words() + where + corners + " corners";
+        return finding.balance().words() + " " + where + corners;
     }
 
     private static String capital(String words) {
