@@ -14,6 +14,7 @@ import setwright.core.recording.Quantity;
 import setwright.intake.csv.Table;
 import setwright.intake.csv.TableColumn;
 import setwright.intake.map.ChannelMap;
+import setwright.intake.map.DateLine;
 import setwright.intake.map.Dimension;
 import setwright.intake.map.MapEntry;
 import setwright.intake.map.MapProposer;
@@ -63,6 +64,7 @@ final class ColumnReader {
             double[] samples = switch (quantity) {
                 case GEAR, LAP_NUMBER -> base.resampler().hold(si);
                 case LAP_TRIGGER -> base.resampler().peak(si);
+                case LONGITUDE -> base.resampler().resample(DateLine.unwrapped(si, 2.0 * Math.PI));
                 default -> base.resampler().resample(si);
             };
             channels.put(quantity, samples);

@@ -96,18 +96,22 @@ class LayoutLawsTest {
                 List.of(
                         new Writing("ax", "accel_long_g", 1.0 / GRAVITY),
                         new Writing("ax", "ax", -1.0),
+                        new Writing("ax", "ax [ft/s2]", 1.0 / 0.3048),
                         new Writing("ax", "long acc", -1.0 / GRAVITY)),
                 List.of(
                         new Writing("ay", "a_lat_g", -1.0 / GRAVITY),
                         new Writing("ay", "ay", 1.0),
+                        new Writing("ay", "ay [mg]", 1000.0 / GRAVITY),
                         new Writing("ay", "latAcc", -1.0)),
                 List.of(
                         new Writing("r", "yawrate_degs", -degree),
                         new Writing("r", "Yaw velocity", degree),
+                        new Writing("r", "yaw rate [rpm]", 30.0 / Math.PI),
                         new Writing("r", "gyro z [rad/s]", -1.0)),
                 List.of(
                         new Writing("steer", "steer_deg", -degree),
                         new Writing("steer", "Steering", degree),
+                        new Writing("steer", "handwheel [rev]", 0.5 / Math.PI),
                         new Writing("steer", "handwheel (rad)", -1.0)),
                 List.of(
                         new Writing("throttle", "gas", 1.0),

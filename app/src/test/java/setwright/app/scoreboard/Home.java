@@ -3,7 +3,7 @@ package setwright.app.scoreboard;
 import java.nio.file.Path;
 
 /** Where things lie in the project's folder. Tests run in the folder of their module, {@code ./scoreboard} says where. */
-final class Home {
+public final class Home {
     private Home() {}
 
     private static Path folder() {
@@ -12,7 +12,7 @@ final class Home {
     }
 
     /** The packaged practice cases. */
-    static Path cases() {
+    public static Path cases() {
         return folder().resolve("intake/src/test/resources/cases");
     }
 

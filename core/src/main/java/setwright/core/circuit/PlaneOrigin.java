@@ -84,7 +84,7 @@ final class PlaneOrigin {
         double squeeze = 1.0 - ECCENTRICITY2 * sine * sine;
         double meridian = AXIS_M * (1.0 - ECCENTRICITY2) / Math.pow(squeeze, 1.5);
         double prime = AXIS_M / Math.sqrt(squeeze);
-        double east = from.longitudeRad() - to.longitudeRad();
+        double east = Math.IEEEremainder(from.longitudeRad() - to.longitudeRad(), 2.0 * Math.PI);
         return RigidMove.of(
                 east * sine, east * prime * Math.cos(middle), (from.latitudeRad() - to.latitudeRad()) * meridian);
     }

@@ -140,12 +140,14 @@ final class LateralSearch {
             // A column without words must earn its place by physics.
             score += WORD_WEIGHT * words - (words == 0.0 ? 1.0 : 0.0);
             score += toCourse(column, role)
-                    .map(relation -> agreement(relation, LateralUnits.fits(search, role, relation.slope())))
+                    .map(relation -> agreement(relation, LateralUnits.fits(search, column, role, relation.slope())))
                     .orElse(0.0);
             for (int j = 0; j < i; j++) {
                 Quantity other = chosen.get(j).getKey();
-                Relation relation = relation(chosen.get(j).getValue(), other, column, role);
-                score += agreement(relation, LateralUnits.fits(search, other, role, relation.slope()));
+                int otherColumn = chosen.get(j).getValue();
+                Relation relation = relation(otherColumn, other, column, role);
+                score += agreement(
+                        relation, LateralUnits.fits(search, otherColumn, other, column, role, relation.slope()));
             }
         }
         return score;

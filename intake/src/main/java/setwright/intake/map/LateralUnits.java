@@ -43,19 +43,22 @@ final class LateralUnits {
 
     private LateralUnits() {}
 
-    /** The ways to read a role, each with the slope expected against yaw rate in rad/s. */
-    static List<Reading> readings(Search search, Quantity role) {
+    /** The ways to read a column in a role, each with the slope expected against yaw rate in rad/s. */
+    private static List<Reading> readings(Search search, int column, Quantity role) {
         List<Reading> readings = new ArrayList<>();
         switch (role) {
-            case YAW_RATE -> RATES.forEach(unit -> readings.add(new Reading(role, unit, 1.0, SIZE_TOLERANCE)));
+            case YAW_RATE ->
+                units(search, column, role, RATES)
+                        .forEach(unit -> readings.add(new Reading(role, unit, 1.0, SIZE_TOLERANCE)));
             case LATERAL_ACCELERATION ->
-                ACCELERATIONS.forEach(unit -> readings.add(new Reading(role, unit, 1.0, SIZE_TOLERANCE)));
+                units(search, column, role, ACCELERATIONS)
+                        .forEach(unit -> readings.add(new Reading(role, unit, 1.0, SIZE_TOLERANCE)));
             default -> {
                 double wheelbase = search.wheelbaseM();
                 Optional<Double> ratio = search.car.map(CarSheet::steeringRatio).filter(known -> !ratioAssumed(search));
                 double typical = ratio.orElse(TYPICAL_HAND_RATIO);
                 double tolerance = ratio.isPresent() ? SHEET_TOLERANCE : Math.log(MOST_HAND_RATIO / TYPICAL_HAND_RATIO);
-                for (Unit unit : ANGLES) {
+                for (Unit unit : units(search, column, role, ANGLES)) {
                     readings.add(new Reading(Quantity.STEERING_WHEEL_ANGLE, unit, typical * wheelbase, tolerance));
                     readings.add(new Reading(
                             Quantity.ROAD_WHEEL_ANGLE,
@@ -68,21 +71,31 @@ final class LateralUnits {
         return readings;
     }
 
+    /** The usual units, and a rare one where the header names it: by size alone it could pass for another. */
+    private static List<Unit> units(Search search, int column, Quantity role, List<Unit> usual) {
+        List<Unit> units = new ArrayList<>(usual);
+        search.declaredUnit(column, role)
+                .filter(unit -> unit.dimension() == usual.get(0).dimension() && !usual.contains(unit))
+                .ifPresent(units::add);
+        return units;
+    }
+
     private static boolean ratioAssumed(Search search) {
         return search.car
                 .map(sheet -> sheet.assumed().stream().anyMatch(line -> line.contains("steering_ratio")))
                 .orElse(false);
     }
 
-    /** Tells whether a role's size against the course rate fits any unit. */
-    static boolean fits(Search search, Quantity role, double slope) {
-        return readings(search, role).stream().anyMatch(r -> Math.abs(r.misfit(slope)) <= r.tolerance());
+    /** Tells whether a column's size against the course rate fits a role in any unit. */
+    static boolean fits(Search search, int column, Quantity role, double slope) {
+        return readings(search, column, role).stream().anyMatch(r -> Math.abs(r.misfit(slope)) <= r.tolerance());
     }
 
-    /** Tells whether two roles' sizes against each other fit any pair of units. */
-    static boolean fits(Search search, Quantity first, Quantity second, double slope) {
-        for (Reading a : readings(search, first)) {
-            for (Reading b : readings(search, second)) {
+    /** Tells whether two columns' sizes against each other fit their roles in any pair of units. */
+    static boolean fits(
+            Search search, int firstColumn, Quantity first, int secondColumn, Quantity second, double slope) {
+        for (Reading a : readings(search, firstColumn, first)) {
+            for (Reading b : readings(search, secondColumn, second)) {
                 double relative = slope * a.expected() / a.unit().factor();
                 if (Math.abs(b.misfit(relative)) <= a.tolerance() + b.tolerance()) {
                     return true;
@@ -126,7 +139,7 @@ final class LateralUnits {
             Quantity role = choice.getKey();
             double slope =
                     lateral.toCourse(choice.getValue(), role).orElseThrow().slope();
-            readings(search, role).stream()
+            readings(search, choice.getValue(), role).stream()
                     .min(Comparator.comparingDouble(r -> cost(search, choice.getValue(), r, r.misfit(slope))))
                     .ifPresent(reading -> readings.put(role, reading));
         }
@@ -138,7 +151,7 @@ final class LateralUnits {
             Search search, LateralSearch lateral, Map<Quantity, Integer> chosen) {
         List<Quantity> roles = new ArrayList<>(chosen.keySet());
         List<Map<Quantity, Reading>> all = new ArrayList<>();
-        combine(search, roles, 0, new EnumMap<>(Quantity.class), all);
+        combine(search, chosen, roles, 0, new EnumMap<>(Quantity.class), all);
         Map<Quantity, Reading> best = Map.of();
         double least = Double.POSITIVE_INFINITY;
         for (Map<Quantity, Reading> readings : all) {
@@ -169,6 +182,7 @@ final class LateralUnits {
 
     private static void combine(
             Search search,
+            Map<Quantity, Integer> chosen,
             List<Quantity> roles,
             int at,
             Map<Quantity, Reading> partial,
@@ -177,9 +191,10 @@ final class LateralUnits {
             all.add(new EnumMap<>(partial));
             return;
         }
-        for (Reading reading : readings(search, roles.get(at))) {
-            partial.put(roles.get(at), reading);
-            combine(search, roles, at + 1, partial, all);
+        Quantity role = roles.get(at);
+        for (Reading reading : readings(search, Search.at(chosen, role), role)) {
+            partial.put(role, reading);
+            combine(search, chosen, roles, at + 1, partial, all);
         }
     }
 

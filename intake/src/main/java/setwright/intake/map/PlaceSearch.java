@@ -48,20 +48,26 @@ final class PlaceSearch {
         }
         double middle = Robust.median(signals.raw(latitude)) * unit.factor();
         double scale = EARTH_RADIUS_M * unit.factor();
-        double[] east = Signals.scaled(signals.column(longitude), scale * Math.cos(middle));
+        Unit across = search.givenEntry(Quantity.LONGITUDE)
+                .map(MapEntry::unit)
+                .or(() -> search.declaredUnit(longitude, Quantity.LONGITUDE))
+                .orElse(unit);
+        double acrossScale = EARTH_RADIUS_M * across.factor() * Math.cos(middle);
+        double[] unwrapped = DateLine.unwrapped(signals.raw(longitude), 2.0 * Math.PI / across.factor());
+        double[] east = Signals.scaled(signals.slow(unwrapped), acrossScale);
         double[] north = Signals.scaled(signals.column(latitude), scale);
         path(search, east, north);
         String physics = Search.text("it spans %.0f m", span * scale);
         search.accept(Quantity.LATITUDE, latitude, unit, 1, 0.0, Standing.SILENT, physics);
-        double width = signals.quantile(longitude, 0.99) - signals.quantile(longitude, 0.01);
+        double width = Robust.quantile(unwrapped, 0.99) - Robust.quantile(unwrapped, 0.01);
         search.accept(
                 Quantity.LONGITUDE,
                 longitude,
-                unit,
+                across,
                 1,
                 0.0,
                 Standing.SILENT,
-                Search.text("it spans %.0f m", width * scale * Math.cos(middle)));
+                Search.text("it spans %.0f m", width * acrossScale));
     }
 
     private static void plane(Search search, int x, int y) {

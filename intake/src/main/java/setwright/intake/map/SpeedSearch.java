@@ -100,22 +100,48 @@ final class SpeedSearch {
     }
 
     /** What the other columns say about one candidate, worked out once for all units. */
-    private record Witnesses(double top, Optional<Relation> path, Optional<Relation> pull, Optional<Relation> turn) {
+    private record Witnesses(
+            double top,
+            Optional<Relation> path,
+            Optional<Relation> pull,
+            Optional<Relation> turn,
+            List<Double> pullUnits,
+            List<Double> turnUnits) {
         static Witnesses of(Search search, int column) {
             Signals signals = search.signals;
             double[] speed = signals.column(column);
             Optional<Relation> path = search.pathSpeed.map(p -> Relation.between(p, speed, Signals.STEP_S));
             double[] rise = signals.derivative(speed);
-            Optional<Relation> pull = first(search, Quantity.LONGITUDINAL_ACCELERATION, column)
-                    .map(i -> Relation.between(rise, signals.column(i), Signals.STEP_S));
+            Optional<Integer> along = first(search, Quantity.LONGITUDINAL_ACCELERATION, column);
+            Optional<Relation> pull = along.map(i -> Relation.between(rise, signals.column(i), Signals.STEP_S));
             Optional<Integer> yaw = first(search, Quantity.YAW_RATE, column);
             Optional<Integer> lateral = first(search, Quantity.LATERAL_ACCELERATION, column);
             Optional<Relation> turn = Optional.empty();
+            List<Double> turnUnits = new ArrayList<>();
             if (yaw.isPresent() && lateral.isPresent()) {
                 double[] product = Signals.combine(speed, signals.column(yaw.get()), (v, r) -> v * r);
                 turn = Optional.of(Relation.between(product, signals.column(lateral.get()), Signals.STEP_S));
+                for (double rate : factors(search, yaw, Quantity.YAW_RATE, 1.0, Math.PI / 180.0)) {
+                    factors(search, lateral, Quantity.LATERAL_ACCELERATION, 1.0, Units.STANDARD_GRAVITY)
+                            .forEach(acceleration -> turnUnits.add(acceleration / rate));
+                }
             }
-            return new Witnesses(signals.quantile(column, 0.995), path, pull, turn);
+            List<Double> pullUnits =
+                    factors(search, along, Quantity.LONGITUDINAL_ACCELERATION, 1.0, Units.STANDARD_GRAVITY);
+            return new Witnesses(signals.quantile(column, 0.995), path, pull, turn, pullUnits, turnUnits);
+        }
+
+        /** The usual units of a column as factors to SI, and the one its header names. */
+        private static List<Double> factors(
+                Search search, Optional<Integer> column, Quantity quantity, double... usual) {
+            List<Double> factors = new ArrayList<>();
+            for (double factor : usual) {
+                factors.add(factor);
+            }
+            column.flatMap(index -> search.declaredUnit(index, quantity))
+                    .filter(unit -> unit.dimension() == Dimension.of(quantity))
+                    .ifPresent(unit -> factors.add(unit.factor()));
+            return factors;
         }
 
         private static Optional<Integer> first(Search search, Quantity quantity, int not) {
@@ -141,18 +167,14 @@ final class SpeedSearch {
                         ratio, path.get().correlation()));
             }
             if (pull.isPresent() && Math.abs(pull.get().correlation()) > 0.6) {
-                double slope = Math.abs(pull.get().slope()) / factor;
-                double ratio = nearestToOne(slope, slope * Units.STANDARD_GRAVITY);
+                double ratio = nearestToOne(Math.abs(pull.get().slope()) / factor, pullUnits);
                 score += 0.5 * agreement(ratio, SENSOR_SIGMA);
                 witnesses.add(Search.text(
                         "the longitudinal acceleration is %.2f times its rate of change (correlation %.2f)",
                         ratio, Math.abs(pull.get().correlation())));
             }
             if (turn.isPresent() && Math.abs(turn.get().correlation()) > 0.8) {
-                double slope = Math.abs(turn.get().slope()) / factor;
-                double degree = 180.0 / Math.PI;
-                double ratio = nearestToOne(
-                        slope, slope * Units.STANDARD_GRAVITY, slope * degree, slope * degree * Units.STANDARD_GRAVITY);
+                double ratio = nearestToOne(Math.abs(turn.get().slope()) / factor, turnUnits);
                 score += agreement(ratio, SENSOR_SIGMA);
                 witnesses.add(Search.text(
                         "the lateral acceleration is %.2f times speed times yaw rate (correlation %.2f)",
@@ -161,9 +183,10 @@ final class SpeedSearch {
             return new Weighed(unit, score, witnesses);
         }
 
-        private static double nearestToOne(double... ratios) {
-            double best = ratios[0];
-            for (double ratio : ratios) {
+        private static double nearestToOne(double slope, List<Double> factors) {
+            double best = slope * factors.get(0);
+            for (double factor : factors) {
+                double ratio = slope * factor;
                 best = Math.abs(Math.log(ratio)) < Math.abs(Math.log(best)) ? ratio : best;
             }
             return best;
