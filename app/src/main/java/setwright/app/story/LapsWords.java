@@ -11,6 +11,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
+import setwright.core.handling.SteeringScale;
 import setwright.core.judgement.Repeatability;
 import setwright.core.recording.Calibration;
 import setwright.core.recording.Quantity;
@@ -54,6 +55,12 @@ public final class LapsWords {
                                 + figures.number(c.value(), 2) + Figures.KEPT_TOGETHER + c.unit())));
         details.addAll(answer.remarks());
         missingPedals(recording).ifPresent(details::add);
+        SteeringScale steering = answer.diagnosis().trace().steering();
+        if (steering.takenOut()) {
+            details.add("The steering ratio was not given: gentle corners say about "
+                    + figures.number(answer.car().steeringRatio() * steering.factor(), 1)
+                    + ", which is used.");
+        }
         int assumed = answer.car().assumed().size();
         if (assumed > 0) {
             details.add(

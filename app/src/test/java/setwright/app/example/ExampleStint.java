@@ -15,6 +15,7 @@ import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.SteeringScale;
 import setwright.core.recording.Calibration;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
@@ -119,6 +120,7 @@ final class ExampleStint {
                 channel(offset),
                 new BalancedCar(car, new GripLimit(1.4, 0.001), BalancedCar.USUAL_PEAK_SLIP_RAD, 0.0),
                 Math.toRadians(0.05),
+                new SteeringScale(1.02, 0.01, false),
                 true);
     }
 

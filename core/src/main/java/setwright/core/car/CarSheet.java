@@ -28,7 +28,7 @@ import java.util.OptionalDouble;
  * @param barRear               wheel rate of the rear anti-roll bar, when known
  * @param downforce             how strong
  * @param setup                 the adjustable items, in the order of the sheet
- * @param assumed               one sentence for each value that was not given
+ * @param assumed               one sentence for each value that was not given, beginning with its key
  */
 public record CarSheet(
         String description,
@@ -75,6 +75,11 @@ public record CarSheet(
     /** Returns the distance from the centre of gravity to the rear axle, m. */
     public double rearAxleToCentreM() {
         return wheelbaseM * frontWeightShare;
+    }
+
+    /** Tells whether the value under this key of the sheet was not given but assumed. */
+    public boolean assumes(String key) {
+        return assumed.stream().anyMatch(sentence -> sentence.startsWith(key + " "));
     }
 
     /** Returns the setup item of that name. */

@@ -19,6 +19,7 @@ import setwright.core.recording.Channel;
  * @param use              combined acceleration over the grip limit, 0..about 1
  * @param car              the balanced car that balance is judged against
  * @param balanceNoiseRad  standard deviation of the filtered balance from sensor noise, rad
+ * @param steering         whether steering ratio and wheelbase fit the data
  * @param yawMeasured      whether yaw rate was recorded; without it balance is blind to the sideslip's own movement
  */
 public record HandlingTrace(
@@ -34,4 +35,5 @@ public record HandlingTrace(
         Channel use,
         BalancedCar car,
         double balanceNoiseRad,
+        SteeringScale steering,
         boolean yawMeasured) {}

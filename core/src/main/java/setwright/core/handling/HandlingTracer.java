@@ -35,7 +35,17 @@ public final class HandlingTracer {
                 && !stint.recording().has(Quantity.ROAD_WHEEL_ANGLE)) {
             throw new NoSteering(stint.recording().name());
         }
-        Motion motion = Motion.of(stint, sheet);
+        boolean[] judged = judged(stint);
+        Motion recorded = Motion.of(stint, sheet);
+        GripLimit grip = GripLimit.fit(
+                only(judged, recorded.speed()),
+                only(judged, recorded.lateral()),
+                only(judged, recorded.forward()),
+                sheet.downforce());
+        SteeringScale measured = scale(recorded, grip, judged, sheet);
+        boolean assumed = sheet.assumes("steering_ratio") && Double.isFinite(measured.error());
+        SteeringScale steering = assumed ? measured.out() : measured;
+        Motion motion = assumed ? recorded.steeredBy(measured.factor()) : recorded;
         int count = motion.speed().length;
         double[] balance = new double[count];
         double[] yawRise = new double[count];
@@ -48,9 +58,6 @@ public final class HandlingTracer {
             inward[i] = Math.abs(motion.lateral()[i]);
             tyre[i] = motion.tyre(i);
         }
-        boolean[] judged = judged(stint);
-        GripLimit grip = GripLimit.fit(
-                only(judged, motion.speed()), only(judged, inward), only(judged, motion.forward()), sheet.downforce());
         BalancedCar car = BalancedCarFit.fit(
                 sheet,
                 grip,
@@ -82,7 +89,24 @@ public final class HandlingTracer {
                 Channel.of(use),
                 car,
                 noise(motion, sheet),
+                steering,
                 motion.yawMeasured());
+    }
+
+    private static SteeringScale scale(Motion motion, GripLimit grip, boolean[] judged, CarSheet sheet) {
+        double[] needed = new double[motion.speed().length];
+        double[] limit = new double[needed.length];
+        for (int i = 0; i < needed.length; i++) {
+            double speed = motion.speed()[i];
+            needed[i] = speed < LEAST_SPEED_MPS ? Double.NaN : sheet.wheelbaseM() * motion.yawRate()[i] / speed;
+            limit[i] = grip.at(speed);
+        }
+        return SteeringScale.of(
+                only(judged, motion.steer()),
+                only(judged, needed),
+                only(judged, motion.lateral()),
+                only(judged, motion.forward()),
+                only(judged, limit));
     }
 
     private static double angle(Motion motion, CarSheet sheet, int i) {

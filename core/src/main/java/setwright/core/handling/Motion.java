@@ -71,6 +71,12 @@ record Motion(
                 yawMeasured);
     }
 
+    /** This motion with the steering divided by a factor. */
+    Motion steeredBy(double factor) {
+        double[] scaled = Arrays.stream(steer).map(angle -> angle / factor).toArray();
+        return new Motion(speed, scaled, yawRate, yawAcceleration, lateral, forward, brake, throttle, yawMeasured);
+    }
+
     /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */
     double tyre(int i) {
         return Pedals.throughTyres(brake[i], throttle[i], forward[i]);

@@ -75,6 +75,14 @@ public final class Diagnostician {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = (laps == 1 ? "1 lap" : laps + " laps") + " can be judged; at least " + FEWEST_LAPS
                     + " are needed, better eight.";
+        } else if (trace.steering().contradicts()) {
+            verdict = Verdict.NOT_ENOUGH_EVIDENCE;
+            reason = String.format(
+                    Locale.ROOT,
+                    "In gentle corners the wheels are turned %.2f times as far as they need to be: the steering ratio or the"
+                            + " wheelbase of the car sheet is wrong by about that factor, and every balance figure with it."
+                            + " Correct the sheet and ask again.",
+                    trace.steering().factor());
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
             reason = repeatability.why();
