@@ -28,7 +28,8 @@ final class LapLabels {
         this.cuts = cuts;
         double[] lengths = new double[cuts.wholeLaps()];
         for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = length(i);
+            boolean held = missing(sample(cuts.start(i)), sample(cuts.end(i))) <= MOST_MISSING;
+            lengths[i] = held ? length(i) : Double.NaN;
         }
         this.typicalLength = lengths.length == 0 ? Double.NaN : Robust.median(lengths);
         double[] speeds = new double[motion.size()];

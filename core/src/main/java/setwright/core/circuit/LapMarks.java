@@ -12,6 +12,9 @@ final class LapMarks {
     /** Two marks nearer than this belong to one crossing; no circuit is lapped in so short a time, s. */
     static final double SAME_CROSSING_S = 2.0;
 
+    /** No drop-out lasts as long and no lap is as short, s. */
+    private static final double LEFT_OUT_S = 5.0;
+
     private final Motion motion;
     private final Recording recording;
 
@@ -38,28 +41,48 @@ final class LapMarks {
         return Optional.empty();
     }
 
-    /** Changes of the lap number that last; a counter that starts again goes on counting here. */
+    /**
+     * Changes of the lap number that last; a counter that starts again goes on counting here. Where laps were left out of
+     * the file, the lap before ends with its last sample and the next begins with its first.
+     */
     private List<Crossing> numberChanges() {
-        double[] raw = Gaps.bridged(recording.channel(Quantity.LAP_NUMBER).toArray());
+        double[] raw = recording.channel(Quantity.LAP_NUMBER).toArray();
         int hold = Math.max(1, (int) Math.round(0.5 * SAME_CROSSING_S * motion.rateHz()));
         List<Crossing> changes = new ArrayList<>();
-        long current = Math.round(raw[0]);
+        int before = firstKnown(raw, 0);
+        if (before == raw.length) {
+            return changes;
+        }
+        long current = Math.round(raw[before]);
         int number = (int) current;
-        for (int i = 1; i < raw.length; i++) {
+        for (int i = firstKnown(raw, before + 1); i < raw.length; i = firstKnown(raw, i + 1)) {
             long here = Math.round(raw[i]);
             if (here != current && lasts(raw, i, here, hold)) {
+                boolean leftOut = here > current + 1 && i - before > LEFT_OUT_S * motion.rateHz();
+                if (leftOut) {
+                    changes.add(new Crossing(before + 0.5, number + 1));
+                }
                 number = here > current && here > number ? (int) here : number + 1;
                 current = here;
-                changes.add(new Crossing(i - 0.5, number));
+                changes.add(new Crossing(leftOut ? i - 0.5 : 0.5 * (before + i), number));
             }
+            before = i;
         }
         return changes;
+    }
+
+    private static int firstKnown(double[] raw, int from) {
+        int i = from;
+        while (i < raw.length && Double.isNaN(raw[i])) {
+            i++;
+        }
+        return i;
     }
 
     private static boolean lasts(double[] raw, int from, long value, int hold) {
         int to = Math.min(raw.length, from + hold);
         for (int i = from; i < to; i++) {
-            if (Math.round(raw[i]) != value) {
+            if (!Double.isNaN(raw[i]) && Math.round(raw[i]) != value) {
                 return false;
             }
         }

@@ -27,6 +27,31 @@ class LapCutterTest {
     }
 
     @Test
+    void laps_left_out_of_the_file_leave_the_others_whole() {
+        Laps.Driven driven = laps(12).drive();
+        List<Lap> all = LapCutter.cut(driven.recording());
+        Lap gone = all.stream().filter(lap -> lap.number() == 2).findFirst().orElseThrow();
+        Map<Quantity, Channel> kept = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : driven.recording().quantities()) {
+            double[] samples = driven.recording().channel(quantity).toArray();
+            java.util.Arrays.fill(samples, gone.from(), gone.to(), Double.NaN);
+            kept.put(quantity, Channel.of(samples));
+        }
+
+        List<Lap> laps = LapCutter.cut(new Recording("kept", driven.recording().sampleRateHz(), kept, List.of()));
+
+        assertThat(laps).hasSameSizeAs(all);
+        for (int i = 0; i < laps.size(); i++) {
+            assertThat(laps.get(i).number()).isEqualTo(all.get(i).number());
+            boolean isGone = laps.get(i).number() == 2;
+            assertThat(laps.get(i).kind())
+                    .isEqualTo(isGone ? LapKind.GAPS : all.get(i).kind());
+            double twoSamples = 0.04;
+            assertThat(laps.get(i).timeS()).isCloseTo(all.get(i).timeS(), within(twoSamples));
+        }
+    }
+
+    @Test
     void position_alone_gives_the_same_laps_from_a_line_of_its_own() {
         Laps.Driven driven = laps(2).drive();
         List<Lap> laps = LapCutter.cut(driven.unmarked());
