@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,6 +113,19 @@ class CalibrationTest {
         double[] steer = run.get("steer");
         System.arraycopy(steer, 6, steer, 0, steer.length - 6);
         assertThat(read(true).recording().calibrations()).isEmpty();
+    }
+
+    @Test
+    void positionsOfAnotherScaleAreLeftOut() {
+        for (String name : List.of("x", "y")) {
+            double[] position = run.get(name);
+            for (int i = 0; i < position.length; i++) {
+                position[i] *= 3.0;
+            }
+        }
+        Intake intake = read(true);
+        assertThat(intake.remarks()).anyMatch(remark -> remark.contains("contradict it and are left out"));
+        assertThat(intake.recording().has(Quantity.POSITION_X)).isFalse();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package setwright.intake.calibrate;
 
+import java.util.List;
 import java.util.Optional;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Calibration;
@@ -14,6 +15,9 @@ final class SpeedScale {
     private static final double NEGLIGIBLE = 0.01;
     /** Beyond this the map is wrong, not the scale. */
     private static final double LARGEST = 0.2;
+
+    /** Samples that must agree before positions are thrown away. */
+    private static final int FEWEST = 500;
 
     private SpeedScale() {}
 
@@ -34,6 +38,15 @@ final class SpeedScale {
         // Standard error of a median is 1.2533 times that of a mean.
         double error = 1.2533 * Robust.scaledMad(ratio) / Math.sqrt(count / bench.samplesPerIndependent());
         double off = Math.abs(scale - 1.0);
+        if (off >= LARGEST && count >= FEWEST) {
+            List.of(Quantity.POSITION_X, Quantity.POSITION_Y, Quantity.LATITUDE, Quantity.LONGITUDE)
+                    .forEach(bench::drop);
+            bench.remark(Calibrator.text(
+                    "The positions move %.3g times as fast as the speed says: they contradict it and are left out. Check the"
+                            + " units of both in the channel map.",
+                    scale));
+            return;
+        }
         if (!(off > NEGLIGIBLE && off > Calibrator.CLEAR * error && off < LARGEST)) {
             return;
         }
