@@ -43,7 +43,7 @@ final class RepeatabilityJudge {
         List<AtCorner> corners = new ArrayList<>();
         byCorner.forEach((corner, here) -> corners.add(atCorner(corner, here)));
         double[] times = stint.goodLaps().stream().mapToDouble(Lap::timeS).toArray();
-        double scatter = times.length < 2 ? Double.NaN : Robust.scaledMad(times);
+        double scatter = times.length < 2 ? Double.NaN : Robust.qn(times);
         double smallestTime =
                 times.length < 2 ? Double.POSITIVE_INFINITY : SmallestEffect.inDeviations(times.length) * scatter;
         double smallestBalance = Robust.median(
@@ -113,15 +113,16 @@ final class RepeatabilityJudge {
         double perGroup = SmallestEffect.inDeviations(passes.size());
         double smallestBalance = perGroup * balanceScatter(passes);
         double[] times = passes.stream().mapToDouble(CornerPass::timeS).toArray();
-        double smallestTime = perGroup * Robust.scaledMad(times);
+        double smallestTime = perGroup * Robust.qn(times);
         double usualTime = Robust.median(times) * Yardstick.timeShare(Yardstick.BALANCE_RAD);
+        double atLeast = ScatterInterval.lowerFactor(passes.size());
         String why = "";
-        if (!(smallestBalance < Yardstick.BALANCE_RAD)) {
+        if (!(atLeast * smallestBalance < Yardstick.BALANCE_RAD)) {
             why = String.format(
                     Locale.ROOT,
                     "its balance scatters so that no change below %.2f deg shows",
                     Math.toDegrees(smallestBalance));
-        } else if (!(smallestTime < usualTime)) {
+        } else if (!(atLeast * smallestTime < usualTime)) {
             why = String.format(
                     Locale.ROOT,
                     "its time scatters so that no change below %.3f s shows, where a typical setup change makes %.3f s",
@@ -143,7 +144,7 @@ final class RepeatabilityJudge {
                     .filter(Double::isFinite)
                     .toArray();
             if (excess.length >= FEWEST_PASSES) {
-                double scatter = Robust.scaledMad(excess);
+                double scatter = Robust.qn(excess);
                 sum += scatter * scatter;
                 count++;
             }
@@ -153,7 +154,7 @@ final class RepeatabilityJudge {
 
     private static void put(Map<Measure, Double> scatter, Measure measure, double[] values) {
         if (values.length >= FEWEST_PASSES) {
-            scatter.put(measure, Robust.scaledMad(values));
+            scatter.put(measure, Robust.qn(values));
         }
     }
 

@@ -19,6 +19,11 @@ public final class Robust {
     /** {@code 1 / Phi^-1(3/4)}. */
     public static final double MAD_TO_SIGMA = 1.4826;
 
+    private static final double QN_TO_SIGMA = 2.2219;
+    private static final double[] QN_SMALL = {
+        Double.NaN, Double.NaN, 0.399, 0.994, 0.512, 0.844, 0.611, 0.857, 0.669, 0.872
+    };
+
     private static final double HUBER_K = 1.345;
     private static final int MAX_ITERATIONS = 100;
     /** Pairwise slopes grow with the square; beyond this many points an even selection is used. */
@@ -80,6 +85,40 @@ public final class Robust {
             deviations[i] = Math.abs(values[i] - centre);
         }
         return MAD_TO_SIGMA * median(deviations);
+    }
+
+    /**
+     * Returns the scale estimate Qn: as robust as the median absolute deviation, and twice as efficient on the few normal
+     * values that laps are (82 % against 37 %).
+     *
+     * <p><b>Source:</b> P. J. Rousseeuw and C. Croux, Journal of the American Statistical Association 88 (1993) 1273-1283;
+     * factors for small samples from memory, checked by simulation in the tests.
+     *
+     * @return the standard deviation, when normal; NaN with fewer than two finite values
+     */
+    public static double qn(double[] values) {
+        double[] x = finite(values);
+        int n = x.length;
+        if (n < 2) {
+            return Double.NaN;
+        }
+        double[] apart = new double[n * (n - 1) / 2];
+        int at = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                apart[at++] = Math.abs(x[i] - x[j]);
+            }
+        }
+        Arrays.sort(apart);
+        int half = n / 2 + 1;
+        return QN_TO_SIGMA * smallSample(n) * apart[half * (half - 1) / 2 - 1];
+    }
+
+    private static double smallSample(int n) {
+        if (n < QN_SMALL.length) {
+            return QN_SMALL[n];
+        }
+        return n % 2 == 1 ? n / (n + 1.4) : n / (n + 3.8);
     }
 
     /**

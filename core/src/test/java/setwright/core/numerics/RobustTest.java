@@ -97,4 +97,31 @@ class RobustTest {
         assertThat(Robust.theilSen(new double[] {1, 1}, new double[] {2, 3}).slope())
                 .isNaN();
     }
+
+    /** The mean over many small normal samples is the standard deviation, to the accuracy of the published factors. */
+    @org.junit.jupiter.params.ParameterizedTest
+    @org.junit.jupiter.params.provider.ValueSource(ints = {2, 3, 4, 5, 6, 7, 8, 9, 12, 15, 40})
+    void qnIsTheStandardDeviationOfNormalSamples(int n) {
+        long seed = 20_261_125L + n;
+        java.util.Random random = new java.util.Random(seed);
+        double sum = 0.0;
+        int samples = 20_000;
+        for (int k = 0; k < samples; k++) {
+            double[] values = new double[n];
+            for (int i = 0; i < n; i++) {
+                values[i] = 10.0 + 3.0 * random.nextGaussian();
+            }
+            sum += Robust.qn(values) / samples;
+        }
+        double threePercent = 0.09;
+        org.assertj.core.api.Assertions.assertThat(sum)
+                .as("seed %d", seed)
+                .isCloseTo(3.0, org.assertj.core.api.Assertions.within(threePercent));
+    }
+
+    @Test
+    void qnStandsUpToWildValues() {
+        double[] values = {1.0, 1.1, 0.9, 1.05, 0.95, 1.02, 500.0, -800.0};
+        org.assertj.core.api.Assertions.assertThat(Robust.qn(values)).isLessThan(0.3);
+    }
 }
