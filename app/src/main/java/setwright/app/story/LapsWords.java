@@ -50,9 +50,7 @@ public final class LapsWords {
         }
         recording.calibrations().stream()
                 .filter(c -> c.what().equals(LINE))
-                .forEach(c ->
-                        details.add(Figures.sentence("The lap's line did not quite meet itself and was closed over "
-                                + figures.number(c.value(), 2) + Figures.KEPT_TOGETHER + c.unit())));
+                .forEach(c -> details.add(Figures.sentence(c.reason())));
         details.addAll(answer.remarks());
         missingPedals(recording).ifPresent(details::add);
         SteeringScale steering = answer.diagnosis().trace().steering();

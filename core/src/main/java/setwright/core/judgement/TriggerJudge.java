@@ -32,6 +32,8 @@ final class TriggerJudge {
 
     private static final int FEWEST_FOR_A_PLACE = 4;
     private static final double BUMP_SCORE = 0.6;
+    /** A pedal or wheel that moved by less than this share did nothing. */
+    private static final double QUIET = 0.05;
 
     private TriggerJudge() {}
 
@@ -80,10 +82,10 @@ final class TriggerJudge {
         // the throttle is always closed before the brake is pressed: a lift counts only without one
         boolean braked = inputs.brake() > 0.05 || inputs.brakeRise() > 0.1 || inputs.brakeFall() > 0.1;
         scores.put(Trigger.THROTTLE_LIFT, braked ? 0.0 : inputs.throttleFall() - inputs.throttleRise());
-        scores.put(Trigger.NONE, NOTHING_MOVED);
         // a steady driver brakes at the same place too: a bump is believed only when no input moved
-        boolean quiet = scores.values().stream().allMatch(score -> score <= NOTHING_MOVED);
+        boolean quiet = scores.values().stream().allMatch(score -> score < QUIET);
         scores.put(Trigger.BUMP, samePlace && quiet ? BUMP_SCORE : 0.0);
+        scores.put(Trigger.NONE, NOTHING_MOVED);
         return scores;
     }
 }
