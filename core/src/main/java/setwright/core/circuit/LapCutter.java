@@ -14,8 +14,6 @@ import setwright.core.recording.Recording;
  * are already put aside here (out, in, partial, gaps); {@link LapJudge} sorts the rest.
  */
 public final class LapCutter {
-    private static final double LONG_GAP_S = 5.0;
-
     private LapCutter() {}
 
     /**
@@ -64,7 +62,7 @@ public final class LapCutter {
         for (Crossing crossing : marked.crossings()) {
             int gap = gapAround(motion, crossing.sample());
             // beside a stretch that was left out the mark is the edge of what was kept
-            double unsure = gap > LONG_GAP_S * motion.rateHz() ? reach : reach + gap;
+            double unsure = gap > LapMarks.LEFT_OUT_S * motion.rateHz() ? reach : reach + gap;
             better.add(new Crossing(line.refine(track, crossing.sample(), unsure), crossing.number()));
         }
         return new Cuts(marked.how(), marked.marked(), better);

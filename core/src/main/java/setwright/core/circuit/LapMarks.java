@@ -13,7 +13,7 @@ final class LapMarks {
     static final double SAME_CROSSING_S = 2.0;
 
     /** No drop-out lasts as long and no lap is as short, s. */
-    private static final double LEFT_OUT_S = 5.0;
+    static final double LEFT_OUT_S = 5.0;
 
     private final Motion motion;
     private final Recording recording;

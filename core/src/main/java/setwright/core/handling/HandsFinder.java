@@ -14,9 +14,6 @@ final class HandsFinder {
     private static final double SHORTEST_HOLD_S = 0.15;
     private static final double LONGEST_HOLD_S = 0.6;
     private static final double WIND_ON_S = 0.25;
-    /** A path that tightens by less than this share does not follow the hands; speed noise alone makes as much. */
-    private static final double TIGHTENS = 0.02;
-
     /** A correction goes against the corner while it still pulls by this share of its own most. */
     private static final double STILL_CORNERING = 0.4;
 
@@ -61,7 +58,7 @@ final class HandsFinder {
             double ratio,
             double most,
             List<HandsEvent> events) {
-        double strongest = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
+        double strongest = strongest(pass, marks);
         int k = marks.turnIn() + 1;
         int last = Math.min(marks.steerStraight(), pass.size() - 1);
         int top = marks.turnIn();
@@ -96,11 +93,11 @@ final class HandsFinder {
             double most,
             List<HandsEvent> events) {
         int span = pass.samples(WIND_ON_S);
-        double strongest = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
+        double strongest = strongest(pass, marks);
         int k = marks.turnIn();
         while (k + span < marks.steerStraight()) {
             double more = pass.steer()[k + span] - pass.steer()[k];
-            boolean follows = pass.curvature(k + span) > (1.0 + TIGHTENS) * pass.curvature(k);
+            boolean follows = pass.tightens(k, k + span);
             if (more > LEAST_SHARE * most && !follows && pass.inward()[k] > 0.6 * strongest) {
                 int end = k + span;
                 while (end + 1 < marks.steerStraight() && pass.steer()[end + 1] > pass.steer()[end]) {
@@ -143,6 +140,10 @@ final class HandsFinder {
                 from = k + 1;
             }
         }
+    }
+
+    private static double strongest(PassWindow pass, PassMarks marks) {
+        return pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
     }
 
     private static HandsEvent event(

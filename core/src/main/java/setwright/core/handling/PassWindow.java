@@ -25,10 +25,11 @@ record PassWindow(
         double[] throttle,
         double[] balance,
         double[] reference,
-        double[] use,
         double[] limit) {
 
     private static final int LEAST_SAMPLES = 12;
+    /** Share by which the curvature must grow before the path counts as tightening. */
+    private static final double TIGHTENS = 0.02;
 
     /** Cuts a pass out of the stint; empty (no samples) when the recording does not hold it whole or has a gap in it. */
     static PassWindow of(Stint stint, HandlingTrace trace, Lap lap, Corner corner) {
@@ -90,7 +91,6 @@ record PassWindow(
                 trace.throttle().slice(from, to),
                 balance,
                 reference,
-                trace.use().slice(from, to),
                 limit);
     }
 
@@ -105,6 +105,11 @@ record PassWindow(
     /** Curvature of the motion into the corner, 1/m: yaw rate over speed. */
     double curvature(int k) {
         return yawRate[k] / Math.max(speed[k], 3.0);
+    }
+
+    /** Tells whether the path tightens from one sample to another, by more than the noise of the speed makes. */
+    boolean tightens(int from, int to) {
+        return curvature(to) > (1.0 + TIGHTENS) * curvature(from);
     }
 
     /** The part of the longitudinal acceleration that brakes or engine put through the tyres, m/s². */

@@ -29,8 +29,6 @@ final class SlideFinder {
 
     private static final double BEFORE_S = 0.5;
     private static final double MOST_OF_IT = 0.8;
-    /** A path that tightens by less than this share of its tightest does not follow the hands. */
-    private static final double TIGHTENS = 0.02;
 
     private SlideFinder() {}
 
@@ -68,11 +66,12 @@ final class SlideFinder {
             int before = shoulder(pass.balance(), side, k, -1, Math.max(0, first - pass.samples(BEFORE_S)));
             int behind = shoulder(pass.balance(), side, k, 1, pass.size() - 1);
             double size = here - Math.max(side * pass.balance()[before], side * pass.balance()[behind]);
-            boolean letsGo = axle == Slide.Axle.FRONT || stepsOut(pass, car, k, least);
             if (axle == Slide.Axle.FRONT) {
                 size = Math.min(size, washed(pass, k));
+            } else if (!stepsOut(pass, car, k, least)) {
+                continue;
             }
-            if (size >= least && letsGo) {
+            if (size >= least) {
                 int onset = onset(pass.balance(), side, k, size);
                 slides.add(new Slide(
                         axle,
@@ -125,7 +124,7 @@ final class SlideFinder {
         double most = 0.0;
         for (int k = from; k < peak; k++) {
             double grown = excess - (pass.balance()[k] - pass.reference()[k]);
-            if (pass.curvature(peak) <= (1.0 + TIGHTENS) * pass.curvature(k)) {
+            if (!pass.tightens(k, peak)) {
                 most = Math.max(most, grown);
             }
         }

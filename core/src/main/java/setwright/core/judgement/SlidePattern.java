@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
@@ -14,7 +17,10 @@ import setwright.core.handling.Slide;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.numerics.Robust;
 
-/** Finds the problems that show as one axle letting go, lap after lap. */
+/**
+ * Finds the problems that show as the rear axle letting go, lap after lap. The front at its limit in mid-corner is how a
+ * good car is driven: for it only the level tells ({@link LevelPattern}).
+ */
 final class SlidePattern {
     /** A corner counts as showing it when that is more likely than not. */
     private static final double SHOWN = 0.5;
@@ -25,64 +31,64 @@ final class SlidePattern {
 
     static List<Finding> find(List<CornerPass> passes, int laps) {
         List<Finding> findings = new ArrayList<>();
-        // the front at its limit in mid-corner is how a good car is driven: only its level tells (LevelPattern)
         for (Phase phase : Phase.values()) {
-            findings.addAll(at(passes, Slide.Axle.REAR, phase, laps));
+            at(passes, phase, laps).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static List<Finding> at(List<CornerPass> passes, Slide.Axle axle, Phase phase, int laps) {
+    private static Optional<Finding> at(List<CornerPass> passes, Phase phase, int laps) {
         Map<Integer, List<CornerPass>> byCorner = passes.stream()
                 .filter(pass -> pass.phase(phase).isPresent())
                 .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
         List<Shares.Count> counts = new ArrayList<>();
         byCorner.forEach((corner, here) -> counts.add(new Shares.Count(
-                corner,
-                (int) here.stream().filter(pass -> shows(pass, axle, phase)).count(),
-                here.size())));
+                corner, (int) here.stream().filter(pass -> shows(pass, phase)).count(), here.size())));
         double pooled = Shares.pooled(counts);
-        List<Shares.Count> shown = counts.stream()
-                .filter(count -> Shares.mostly(count, pooled) > SHOWN)
-                .toList();
-        if (shown.isEmpty()) {
-            return List.of();
+        double[] mostly = counts.stream()
+                .mapToDouble(count -> Shares.mostly(count, pooled))
+                .toArray();
+        Set<Integer> corners = new TreeSet<>();
+        double alone = 0.0;
+        for (int i = 0; i < mostly.length; i++) {
+            if (mostly[i] > SHOWN) {
+                corners.add(counts.get(i).corner());
+                alone = mostly[i];
+            }
         }
-        Set<Integer> corners = shown.stream().map(Shares.Count::corner).collect(Collectors.toSet());
+        if (corners.isEmpty()) {
+            return Optional.empty();
+        }
         List<CornerPass> there = passes.stream()
                 .filter(pass -> corners.contains(pass.corner()))
                 .filter(pass -> pass.phase(phase).isPresent())
                 .toList();
         List<CornerPass> showing =
-                there.stream().filter(pass -> shows(pass, axle, phase)).toList();
+                there.stream().filter(pass -> shows(pass, phase)).toList();
         Map<Integer, List<Slide>> slidesByCorner = new TreeMap<>();
         for (CornerPass pass : showing) {
-            pass.slides().stream()
-                    .filter(slide -> slide.axle() == axle && slide.phase() == phase)
+            rearSlides(pass, phase)
                     .forEach(slide -> slidesByCorner
                             .computeIfAbsent(pass.corner(), c -> new ArrayList<>())
                             .add(slide));
         }
-        List<Slide> slides =
-                slidesByCorner.values().stream().flatMap(List::stream).toList();
-        double[] each = counts.stream()
-                .mapToDouble(count -> Shares.mostly(count, pooled))
-                .toArray();
-        boolean lapWide = shown.size() >= 2 && shown.size() >= LAP_WIDE_SHARE * counts.size();
-        double probability = shown.size() >= 2 ? Shares.atLeastTwo(each) : Shares.mostly(shown.get(0), pooled);
+        boolean lapWide = corners.size() >= 2 && corners.size() >= LAP_WIDE_SHARE * counts.size();
+        double probability = corners.size() >= 2 ? Shares.atLeastTwo(mostly) : alone;
         Map<Trigger, Double> triggers = TriggerJudge.probabilities(slidesByCorner.values());
-        double[] sizes = slides.stream().mapToDouble(Slide::sizeRad).toArray();
+        double[] sizes = slidesByCorner.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(Slide::sizeRad)
+                .toArray();
         double share = showing.size() / (double) there.size();
-        Cause cause = cause(axle, phase, showing, passes);
-        BalanceSign sign = axle == Slide.Axle.REAR ? BalanceSign.OVERSTEER : BalanceSign.UNDERSTEER;
+        Cause cause = cause(phase, showing, passes);
         Finding finding = new Finding(
                 phase,
                 SpeedRanges.of(passes, corners, phase),
-                sign,
+                BalanceSign.OVERSTEER,
                 mostProbable(triggers),
                 triggers,
                 cause,
-                corners.stream().sorted().toList(),
+                List.copyOf(corners),
                 share,
                 lapWide,
                 probability,
@@ -90,20 +96,17 @@ final class SlidePattern {
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
                 PriceEstimator.price(
-                        showing.stream()
-                                .mapToDouble(pass -> loss(pass, axle, phase))
-                                .toArray(),
-                        laps),
-                why(axle, phase, showing, there, slides, triggers, cause, byCorner.size(), shown.size()));
-        return List.of(finding);
+                        showing.stream().mapToDouble(pass -> loss(pass, phase)).toArray(), laps),
+                why(phase, showing, there, sizes, triggers, cause, byCorner.size(), corners.size()));
+        return Optional.of(finding);
     }
 
     /**
      * A rear that lets go under a brake that is still held in mid-corner is the driver's doing before it is the car's: in
      * most of these passes, or as a habit all round the lap.
      */
-    private static Cause cause(Slide.Axle axle, Phase phase, List<CornerPass> showing, List<CornerPass> all) {
-        boolean braked = axle == Slide.Axle.REAR && (phase == Phase.ENTRY || phase == Phase.MID);
+    private static Cause cause(Phase phase, List<CornerPass> showing, List<CornerPass> all) {
+        boolean braked = phase == Phase.ENTRY || phase == Phase.MID;
         return braked && (mostlyHeld(showing) || mostlyHeld(all)) ? Cause.DRIVER : Cause.CAR;
     }
 
@@ -118,26 +121,24 @@ final class SlidePattern {
     }
 
     /**
-     * Tells whether an axle let go in a phase in a way that counts. Out of a slow corner a driven rear axle always works at
+     * Tells whether the rear let go in a phase in a way that counts. Out of a slow corner a driven rear axle always works at
      * its limit (common practice), so that on the exit only a slide counts that the driver had to answer with hands or foot.
      */
-    private static boolean shows(CornerPass pass, Slide.Axle axle, Phase phase) {
-        boolean answered = phase != Phase.EXIT
-                || axle != Slide.Axle.REAR
-                || DrivingFaultFinder.corrected(pass)
-                || DrivingFaultFinder.lifted(pass.habits());
-        return answered && pass.slides(axle, phase);
+    private static boolean shows(CornerPass pass, Phase phase) {
+        boolean answered =
+                phase != Phase.EXIT || DrivingFaultFinder.corrected(pass) || DrivingFaultFinder.lifted(pass.habits());
+        return answered && pass.slides(Slide.Axle.REAR, phase);
     }
 
     /** Time lost in a pass: the largest slide's imbalance over the phase it began in. */
-    private static double loss(CornerPass pass, Slide.Axle axle, Phase phase) {
-        double size = pass.slides().stream()
-                .filter(slide -> slide.axle() == axle && slide.phase() == phase)
-                .mapToDouble(Slide::sizeRad)
-                .max()
-                .orElse(0.0);
+    private static double loss(CornerPass pass, Phase phase) {
+        double size = rearSlides(pass, phase).mapToDouble(Slide::sizeRad).max().orElse(0.0);
         double time = pass.phase(phase).map(PhaseBalance::timeS).orElse(0.0);
         return time * Yardstick.timeShare(size);
+    }
+
+    private static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {
+        return pass.slides().stream().filter(slide -> slide.axle() == Slide.Axle.REAR && slide.phase() == phase);
     }
 
     static Trigger mostProbable(Map<Trigger, Double> triggers) {
@@ -148,11 +149,10 @@ final class SlidePattern {
     }
 
     private static List<String> why(
-            Slide.Axle axle,
             Phase phase,
             List<CornerPass> showing,
             List<CornerPass> there,
-            List<Slide> slides,
+            double[] sizes,
             Map<Trigger, Double> triggers,
             Cause cause,
             int corners,
@@ -160,17 +160,14 @@ final class SlidePattern {
         List<String> why = new ArrayList<>();
         why.add(String.format(
                 Locale.ROOT,
-                "In %d of %d passes through %d of the %d corners that have this phase, the %s axle lets go in the %s: front"
-                        + " minus rear slip %s by %.1f deg and comes back while the car still corners hard.",
+                "In %d of %d passes through %d of the %d corners that have this phase, the rear axle lets go in the %s:"
+                        + " front minus rear slip dips by %.1f deg and comes back while the car still corners hard.",
                 showing.size(),
                 there.size(),
                 shown,
                 corners,
-                axle.words(),
                 phase.words(),
-                axle == Slide.Axle.REAR ? "dips" : "rises",
-                Math.toDegrees(Robust.median(
-                        slides.stream().mapToDouble(Slide::sizeRad).toArray()))));
+                Math.toDegrees(Robust.median(sizes))));
         Trigger trigger = mostProbable(triggers);
         why.add(String.format(
                 Locale.ROOT,

@@ -30,7 +30,7 @@ final class PassFindersTest {
             DoubleUnaryOperator path,
             DoubleUnaryOperator brake,
             DoubleUnaryOperator throttle) {
-        double[][] c = new double[14][SAMPLES];
+        double[][] c = new double[12][SAMPLES];
         for (int k = 0; k < SAMPLES; k++) {
             double t = k * STEP_S;
             c[0][k] = SPEED * t;
@@ -41,12 +41,11 @@ final class PassFindersTest {
             c[7][k] = brake.applyAsDouble(t);
             c[8][k] = throttle.applyAsDouble(t);
             c[9][k] = steer.applyAsDouble(t) - path.applyAsDouble(t);
-            c[12][k] = 25.0;
+            c[11][k] = 25.0;
         }
         Corner corner = new Corner(1, Corner.Direction.LEFT, 0.0, 75.0, 125.0, 175.0, SPEED * SAMPLES * STEP_S);
         return new PassWindow(
-                1, corner, STEP_S, 0.0, c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9], c[10], c[11],
-                c[12]);
+                1, corner, STEP_S, 0.0, c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9], c[10], c[11]);
     }
 
     private static double pressed(double t, double from, double to, double level) {
