@@ -1,7 +1,7 @@
 /**
  * Identification: what the laps tell of the car beyond the car sheet.
  *
- * <p>In: a traced stint and the car sheet. Out: {@link setwright.core.identification.FittedCar}: the car's uncertain
+ * <p>In: a traced stint and the car sheet. Out: {@link setwright.core.identification.CarFit}: the car's uncertain
  * parameters with intervals, what each was before the laps, the evidence to look at, and what these data cannot tell.
  */
 @NullMarked
