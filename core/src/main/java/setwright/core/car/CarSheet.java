@@ -27,7 +27,9 @@ import java.util.OptionalDouble;
  * @param barFront              wheel rate of the front anti-roll bar, when known
  * @param barRear               wheel rate of the rear anti-roll bar, when known
  * @param downforce             how strong
+ * @param detail                what only a well informed user knows
  * @param setup                 the adjustable items, in the order of the sheet
+ * @param labels                the items that are words, such as tyre compounds, in the order of the sheet
  * @param assumed               one sentence for each value that was not given, beginning with its key
  */
 public record CarSheet(
@@ -50,7 +52,9 @@ public record CarSheet(
         Optional<BarRate> barFront,
         Optional<BarRate> barRear,
         Downforce downforce,
+        CarDetail detail,
         List<SetupItem> setup,
+        List<SetupLabel> labels,
         List<String> assumed) {
 
     /**
@@ -64,7 +68,57 @@ public record CarSheet(
     public CarSheet {
         gearRatios = List.copyOf(gearRatios);
         setup = List.copyOf(setup);
+        labels = List.copyOf(labels);
         assumed = List.copyOf(assumed);
+    }
+
+    /** A sheet without details and labels. */
+    public CarSheet(
+            String description,
+            DrivenAxle drivenAxle,
+            double massKg,
+            double fuelStartKg,
+            double frontWeightShare,
+            double wheelbaseM,
+            double trackFrontM,
+            double trackRearM,
+            double centreOfMassHeightM,
+            double steeringRatio,
+            double tyreRadiusM,
+            List<Double> gearRatios,
+            OptionalDouble revLimitRadPerS,
+            OptionalDouble brakePressureMaxPa,
+            double motionRatioFront,
+            double motionRatioRear,
+            Optional<BarRate> barFront,
+            Optional<BarRate> barRear,
+            Downforce downforce,
+            List<SetupItem> setup,
+            List<String> assumed) {
+        this(
+                description,
+                drivenAxle,
+                massKg,
+                fuelStartKg,
+                frontWeightShare,
+                wheelbaseM,
+                trackFrontM,
+                trackRearM,
+                centreOfMassHeightM,
+                steeringRatio,
+                tyreRadiusM,
+                gearRatios,
+                revLimitRadPerS,
+                brakePressureMaxPa,
+                motionRatioFront,
+                motionRatioRear,
+                barFront,
+                barRear,
+                downforce,
+                CarDetail.NONE,
+                setup,
+                List.of(),
+                assumed);
     }
 
     /** Returns the distance from the centre of gravity to the front axle, m. */
@@ -85,5 +139,10 @@ public record CarSheet(
     /** Returns the setup item of that name. */
     public Optional<SetupItem> item(String name) {
         return setup.stream().filter(item -> item.name().equals(name)).findFirst();
+    }
+
+    /** Returns the item of that name that is a word. */
+    public Optional<SetupLabel> label(String name) {
+        return labels.stream().filter(label -> label.name().equals(name)).findFirst();
     }
 }
