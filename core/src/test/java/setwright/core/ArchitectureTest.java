@@ -26,8 +26,8 @@ final class ArchitectureTest {
             "circuit",
             "car",
             "handling",
-            "identification",
             "replay",
+            "identification",
             "judgement",
             "simulation");
 

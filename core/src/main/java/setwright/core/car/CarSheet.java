@@ -136,6 +136,42 @@ public record CarSheet(
         return assumed.stream().anyMatch(sentence -> sentence.startsWith(key + " "));
     }
 
+    /** Returns this sheet with items at other values; changes of items that it does not have are left out. */
+    public CarSheet with(List<SetupChange> changes) {
+        List<SetupItem> changed = setup.stream()
+                .map(item -> changes.stream()
+                        .filter(change -> change.item().equals(item.name()))
+                        .reduce((first, last) -> last)
+                        .map(change -> new SetupItem(
+                                item.name(), change.to(), item.unit(), item.min(), item.max(), item.step()))
+                        .orElse(item))
+                .toList();
+        return new CarSheet(
+                description,
+                drivenAxle,
+                massKg,
+                fuelStartKg,
+                frontWeightShare,
+                wheelbaseM,
+                trackFrontM,
+                trackRearM,
+                centreOfMassHeightM,
+                steeringRatio,
+                tyreRadiusM,
+                gearRatios,
+                revLimitRadPerS,
+                brakePressureMaxPa,
+                motionRatioFront,
+                motionRatioRear,
+                barFront,
+                barRear,
+                downforce,
+                detail,
+                changed,
+                labels,
+                assumed);
+    }
+
     /** Returns the setup item of that name. */
     public Optional<SetupItem> item(String name) {
         return setup.stream().filter(item -> item.name().equals(name)).findFirst();

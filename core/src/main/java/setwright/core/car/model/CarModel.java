@@ -1,0 +1,62 @@
+package setwright.core.car.model;
+
+import setwright.core.car.DrivenAxle;
+import setwright.core.car.aero.AeroMap;
+import setwright.core.car.body.Body;
+import setwright.core.car.drive.Brakes;
+import setwright.core.car.drive.Differential;
+import setwright.core.car.drive.Powertrain;
+
+/**
+ * A car with every number settled: one setup, one value for each uncertain parameter.
+ *
+ * @param body              masses and suspension
+ * @param aero              downforce and drag
+ * @param raisedFrontM      front ride height at rest over the reference of the aerodynamic map, m
+ * @param raisedRearM       rear ride height at rest over the reference of the aerodynamic map, m
+ * @param powertrain        engine to wheels
+ * @param differential      of the driven axle
+ * @param brakes            brake balance
+ * @param drivenAxle        which wheels the engine drives
+ * @param driveFront        share of the drive force on the front axle, 0..1
+ * @param engineBrakingNm   torque of the engine with the throttle closed, N m
+ * @param front             front tyres at their camber and pressure
+ * @param rear              rear tyres at their camber and pressure
+ * @param toeFrontRad       toe-in of one front wheel, rad
+ * @param toeRearRad        toe-in of one rear wheel, rad
+ * @param yawInertiaKgM2    kg m²
+ * @param rollingShare      rolling resistance over load
+ */
+public record CarModel(
+        Body body,
+        AeroMap aero,
+        double raisedFrontM,
+        double raisedRearM,
+        Powertrain powertrain,
+        Differential differential,
+        Brakes brakes,
+        DrivenAxle drivenAxle,
+        double driveFront,
+        double engineBrakingNm,
+        FixedTyre front,
+        FixedTyre rear,
+        double toeFrontRad,
+        double toeRearRad,
+        double yawInertiaKgM2,
+        double rollingShare) {
+
+    /** Returns the resistance of air and rolling at a speed, N. */
+    public double resistanceN(double speedMps) {
+        return aero.dragN(speedMps) + rollingShare * body.massKg() * Body.GRAVITY;
+    }
+
+    /** Returns the downforce at the front axle with the body at rest there, N. */
+    public double liftFrontN(double speedMps, double riseFrontM, double riseRearM) {
+        return aero.frontN(speedMps, raisedFrontM + riseFrontM, raisedRearM + riseRearM);
+    }
+
+    /** Returns the downforce at the rear axle, N. */
+    public double liftRearN(double speedMps, double riseFrontM, double riseRearM) {
+        return aero.rearN(speedMps, raisedFrontM + riseFrontM, raisedRearM + riseRearM);
+    }
+}

@@ -1,0 +1,104 @@
+package setwright.core.identification;
+
+import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresFactory;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
+import org.hipparchus.util.Pair;
+import setwright.core.car.CarSheet;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarPrior;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.replay.DrivenLap;
+
+/*
+ * Design note. Least squares with the prior as further residuals: what the laps do not tell keeps its prior, with its spread,
+ * and is reported as not told. The covariance is that of the linearised problem at the solution (Laplace).
+ */
+
+/** Tightens what is known of a car by its laps. */
+public final class Identifier {
+    private static final double STEP = 0.02;
+    private static final int MOST_EVALUATIONS = 60;
+
+    private Identifier() {}
+
+    /**
+     * Identifies the car of a stint.
+     *
+     * @param stint   laps on the circuit
+     * @param trace   of the same stint
+     * @param passes  of the same stint
+     * @param sheet   of the car as driven
+     */
+    public static FittedCar identify(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+        CarPrior prior = CarPrior.of(sheet);
+        List<DrivenLap> laps = DrivenLap.of(stint, trace, passes);
+        if (laps.isEmpty()) {
+            return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
+        }
+        double least = 0.1 * trace.car().grip().at(0.0);
+        Evidence evidence = new Evidence(sheet, laps, stint.circuit().corners().size(), least);
+        double[] middle = prior.middle();
+        double[] spread = prior.spread();
+        LeastSquaresProblem problem = LeastSquaresFactory.create(
+                jacobian(evidence, middle, spread),
+                new ArrayRealVector(evidence.size() + middle.length),
+                new ArrayRealVector(middle.length),
+                (iteration, previous, current) ->
+                        iteration > 0 && Math.abs(previous.getCost() - current.getCost()) < 1.0e-4 * current.getCost(),
+                MOST_EVALUATIONS,
+                MOST_EVALUATIONS);
+        LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer().optimize(problem);
+        RealMatrix j = optimum.getJacobian();
+        RealMatrix inverse =
+                new LUDecomposition(j.transposeMultiply(j)).getSolver().getInverse();
+        double[] found = new double[middle.length];
+        double[][] covariance = new double[middle.length][middle.length];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = middle[i] + spread[i] * optimum.getPoint().getEntry(i);
+            for (int k = 0; k < found.length; k++) {
+                covariance[i][k] = 0.5 * (inverse.getEntry(i, k) + inverse.getEntry(k, i)) * spread[i] * spread[k];
+            }
+        }
+        return new FittedCar(new CarBelief(found, covariance), new CarFit(List.of(), List.of()));
+    }
+
+    /** In units of the prior's spread, so that all coordinates are alike. */
+    private static MultivariateJacobianFunction jacobian(Evidence evidence, double[] middle, double[] spread) {
+        return point -> {
+            double[] x = point.toArray();
+            double[] base = residuals(evidence, x, middle, spread);
+            Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(base.length, x.length);
+            for (int i = 0; i < x.length; i++) {
+                double[] moved = x.clone();
+                moved[i] += STEP;
+                double[] there = residuals(evidence, moved, middle, spread);
+                for (int row = 0; row < base.length; row++) {
+                    matrix.setEntry(row, i, (there[row] - base[row]) / STEP);
+                }
+            }
+            return new Pair<>(new ArrayRealVector(base, false), matrix);
+        };
+    }
+
+    private static double[] residuals(Evidence evidence, double[] x, double[] middle, double[] spread) {
+        double[] parameters = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            parameters[i] = middle[i] + spread[i] * x[i];
+        }
+        double[] data = evidence.residuals(parameters);
+        double[] out = new double[data.length + x.length];
+        System.arraycopy(data, 0, out, 0, data.length);
+        System.arraycopy(x, 0, out, data.length, x.length);
+        return out;
+    }
+}

@@ -1,0 +1,122 @@
+package setwright.core.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import setwright.core.car.model.Moment;
+import setwright.core.circuit.Corner;
+import setwright.core.circuit.Lap;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.PhaseBalance;
+import setwright.core.numerics.LocalPolynomial;
+
+/**
+ * One lap as a replay needs it: moments at an even step, each with its place in the evidence table.
+ *
+ * @param number    lap number
+ * @param stepS     time between moments, s
+ * @param moments   in driving order
+ * @param station   of each moment, m along the reference line
+ * @param corner    for each moment, index of the corner in whose stretch it lies: from its approach to the next one's
+ * @param phase     for each moment, index of the phase, or -1 outside
+ * @param balance   measured balance angle of each moment, rad; NaN where unknown
+ */
+@SuppressWarnings("ArrayRecordComponent") // never changed after it is built; replays read them millions of times
+public record DrivenLap(
+        int number, double stepS, List<Moment> moments, double[] station, int[] corner, int[] phase, double[] balance) {
+    /** A car's body follows up to a few hertz; 25 Hz catch it and keep 200 draws affordable. */
+    private static final double RATE_HZ = 25.0;
+
+    private static final double DERIVATIVE_WINDOW_S = 0.4;
+
+    /** Returns the good laps without gaps. */
+    public static List<DrivenLap> of(Stint stint, HandlingTrace trace, List<CornerPass> passes) {
+        double step = stint.recording().stepS();
+        int stride = (int) Math.max(1, Math.round(1.0 / (RATE_HZ * step)));
+        double[] yawRise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, step)
+                .derivative(trace.yawRate().toArray(), step);
+        List<DrivenLap> laps = new ArrayList<>();
+        for (Lap lap : stint.goodLaps()) {
+            List<CornerPass> own =
+                    passes.stream().filter(pass -> pass.lap() == lap.number()).toList();
+            DrivenLap driven = of(stint, trace, own, lap, stride, yawRise);
+            if (driven.moments.stream().allMatch(DrivenLap::whole)) {
+                laps.add(driven);
+            }
+        }
+        return laps;
+    }
+
+    private static DrivenLap of(
+            Stint stint, HandlingTrace trace, List<CornerPass> passes, Lap lap, int stride, double[] yawRise) {
+        int count = (lap.to() - lap.from() + stride - 1) / stride;
+        List<Moment> moments = new ArrayList<>(count);
+        double[] station = new double[count];
+        int[] corner = new int[count];
+        int[] phase = new int[count];
+        double[] balance = new double[count];
+        double length = stint.circuit().line().lengthM();
+        List<Corner> corners = stint.circuit().corners();
+        for (int k = 0; k < count; k++) {
+            int i = lap.from() + k * stride;
+            moments.add(new Moment(
+                    trace.speed().get(i),
+                    trace.forward().get(i),
+                    trace.lateral().get(i),
+                    trace.yawRate().get(i),
+                    yawRise[i],
+                    trace.steer().get(i),
+                    trace.throttle().get(i),
+                    trace.brake().get(i)));
+            station[k] = stint.station().get(i);
+            corner[k] = stretch(corners, station[k], length);
+            phase[k] = phase(passes, station[k], length);
+            balance[k] = trace.balance().get(i);
+        }
+        return new DrivenLap(
+                lap.number(), stride * stint.recording().stepS(), moments, station, corner, phase, balance);
+    }
+
+    private static boolean whole(Moment moment) {
+        return Double.isFinite(moment.speed())
+                && Double.isFinite(moment.forward())
+                && Double.isFinite(moment.lateral())
+                && Double.isFinite(moment.yawRate())
+                && Double.isFinite(moment.yawAcceleration())
+                && Double.isFinite(moment.steer());
+    }
+
+    /** The last corner whose approach has begun; before the first one's, the last corner of the lap. */
+    private static int stretch(List<Corner> corners, double station, double length) {
+        int found = corners.size() - 1;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int c = 0; c < corners.size(); c++) {
+            double since = (station - corners.get(c).startM() + 2.0 * length) % length;
+            if (since < nearest) {
+                nearest = since;
+                found = c;
+            }
+        }
+        return found;
+    }
+
+    private static int phase(List<CornerPass> passes, double station, double length) {
+        for (CornerPass pass : passes) {
+            for (PhaseBalance balance : pass.phases().values()) {
+                for (double shift = -length; shift <= length; shift += length) {
+                    double at = station + shift;
+                    if (at >= balance.fromM() && at < balance.toM()) {
+                        return EffectLayout.index(balance.phase());
+                    }
+                }
+            }
+        }
+        return -1;
+    }
+
+    /** Returns how many moments there are. */
+    public int size() {
+        return moments.size();
+    }
+}

@@ -1,0 +1,129 @@
+package setwright.core.replay;
+
+import setwright.core.car.model.CarModel;
+import setwright.core.car.model.Cornering;
+import setwright.core.car.model.Moment;
+
+/*
+ * Design note. "The driver keeps the same utilisation" is made exact like this: at each moment the driven car used its limiting
+ * axle to U0. The changed car, asked for the same accelerations, would use it to U1. The scale of all accelerations that
+ * brings U1 back to U0 is the margin that the change gave; it becomes speed in `TimeGain`. Both axles count, the
+ * limiting one most, by a power mean: at the limit nobody can tell which of two nearly equal axles will go first.
+ */
+
+/** A car driven along a recorded lap: use of the axles and balance at each moment. */
+public final class LapRun {
+    /** Exponent of the power mean over both axles: 8 puts 5 % between equal axles and one alone far ahead of the other. */
+    private static final double SHARPNESS = 8.0;
+
+    private static final double EPSILON = 0.02;
+    /** Below this use of the tyres nothing is limited by them. */
+    static final double LEAST_USE = 0.3;
+
+    private static final double LEAST_ELASTICITY = 0.5;
+    /** No single change moves the limit by more; what asks for more is beyond what the model may be asked. */
+    private static final double MOST_SCALE = 0.15;
+
+    private final DrivenLap lap;
+    private final CarModel car;
+    private final double[] loads;
+    private final double[] use;
+    private final double[] elasticity;
+    private final double[] balance;
+
+    private LapRun(DrivenLap lap, CarModel car, double[] loads) {
+        this.lap = lap;
+        this.car = car;
+        this.loads = loads;
+        this.use = new double[lap.size()];
+        this.elasticity = new double[lap.size()];
+        this.balance = new double[lap.size()];
+    }
+
+    /**
+     * Drives a car along a lap as it was driven.
+     *
+     * @param car           the car
+     * @param lap           the lap
+     * @param leastLateral  lateral acceleration below which the balance angle is left out, m/s²
+     */
+    public static LapRun of(CarModel car, DrivenLap lap, double leastLateral) {
+        LapRun run = new LapRun(lap, car, LapLoads.of(car, lap));
+        Cornering cornering = new Cornering(car);
+        for (int k = 0; k < lap.size(); k++) {
+            Moment moment = lap.moments().get(k);
+            cornering.at(moment, run.loads, 4 * k, 1.0);
+            double use = limiting(cornering);
+            boolean cornersHard = Math.abs(moment.lateral()) > leastLateral;
+            run.balance[k] = cornersHard ? cornering.balance() : Double.NaN;
+            if (use > LEAST_USE) {
+                cornering.at(moment, run.loads, 4 * k, 1.0 + EPSILON);
+                run.use[k] = use;
+                run.elasticity[k] =
+                        Math.max(Math.log(limiting(cornering) / use) / Math.log1p(EPSILON), LEAST_ELASTICITY);
+            } else {
+                run.use[k] = Double.NaN;
+                run.elasticity[k] = Double.NaN;
+            }
+        }
+        return run;
+    }
+
+    /**
+     * Drives a changed car with the same use of its limiting axle.
+     *
+     * @param changed        the car
+     * @param scale          receives the logarithm of the scale of all accelerations; 0 where tyres do not limit
+     * @param balanceChange  receives the change of the balance angle at that scale, rad; NaN where unknown
+     */
+    void compare(CarModel changed, double[] scale, double[] balanceChange) {
+        boolean sameLoads = changed.body().equals(car.body())
+                && changed.aero().equals(car.aero())
+                && changed.raisedFrontM() == car.raisedFrontM()
+                && changed.raisedRearM() == car.raisedRearM();
+        double[] changedLoads = sameLoads ? loads : LapLoads.of(changed, lap);
+        Cornering cornering = new Cornering(changed);
+        for (int k = 0; k < lap.size(); k++) {
+            scale[k] = 0.0;
+            balanceChange[k] = Double.NaN;
+            if (Double.isNaN(use[k]) && Double.isNaN(balance[k])) {
+                continue;
+            }
+            Moment moment = lap.moments().get(k);
+            cornering.at(moment, changedLoads, 4 * k, 1.0);
+            if (!Double.isNaN(use[k])) {
+                double log = -Math.log(limiting(cornering) / use[k]) / elasticity[k];
+                scale[k] = Math.max(-MOST_SCALE, Math.min(log, MOST_SCALE));
+            }
+            if (!Double.isNaN(balance[k])) {
+                if (scale[k] != 0.0) {
+                    cornering.at(moment, changedLoads, 4 * k, Math.exp(scale[k]));
+                }
+                balanceChange[k] = cornering.balance() - balance[k];
+            }
+        }
+    }
+
+    /** Returns the use of the limiting axle at a moment, 1 at its limit; NaN where tyres do not limit. */
+    public double use(int k) {
+        return use[k];
+    }
+
+    /** Returns the balance angle at a moment, rad; NaN where the car hardly corners. */
+    public double balance(int k) {
+        return balance[k];
+    }
+
+    static double limiting(Cornering cornering) {
+        double front = cornering.frontUse();
+        double rear = cornering.rearUse();
+        double most = Math.max(front, rear);
+        if (most <= 0.0) {
+            return 0.0;
+        }
+        double ratio = Math.min(front, rear) / most;
+        double square = ratio * ratio;
+        double eighth = square * square * square * square;
+        return most * Math.pow(0.5 * (1.0 + eighth), 1.0 / SHARPNESS);
+    }
+}

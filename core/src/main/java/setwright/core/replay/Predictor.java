@@ -1,0 +1,120 @@
+package setwright.core.replay;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.car.model.CarAssembler;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarModel;
+import setwright.core.circuit.Corner;
+import setwright.core.circuit.NotEnoughLaps;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.HandlingTrace;
+
+/*
+ * Design note. Uncertainty has two sources: the car (its parameters are drawn from what is believed after the laps) and the
+ * driving (no two laps ask the same of it). Each draw takes one car and one lap, the laps in turn, so that both are in the
+ * interval at the price of one: 200 draws over 10 laps replay each lap with 20 cars.
+ */
+
+/** Predicts what changes of setup would have done on the laps of a stint. */
+public final class Predictor {
+    private static final int DRAWS = 200;
+    private static final long SEED = 20_261_125L;
+
+    private final CarSheet sheet;
+    private final CarBelief belief;
+    private final List<DrivenLap> laps;
+    private final List<Corner> corners;
+    private final EffectLayout layout;
+    private final double lengthM;
+    private final double leastLateral;
+
+    private Predictor(
+            CarSheet sheet, CarBelief belief, List<DrivenLap> laps, Stint stint, EffectLayout layout, double least) {
+        this.sheet = sheet;
+        this.belief = belief;
+        this.laps = laps;
+        this.corners = stint.circuit().corners();
+        this.layout = layout;
+        this.lengthM = stint.circuit().line().lengthM();
+        this.leastLateral = least;
+    }
+
+    /**
+     * Prepares the laps of a stint.
+     *
+     * @param stint   laps on the circuit
+     * @param trace   of the same stint
+     * @param passes  of the same stint
+     * @param sheet   of the car as driven
+     * @param belief  what is known of the car's parameters
+     * @throws NotEnoughLaps when no good lap is free of gaps
+     */
+    public static Predictor of(
+            Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet, CarBelief belief) {
+        List<DrivenLap> laps = DrivenLap.of(stint, trace, passes);
+        if (laps.isEmpty()) {
+            throw new NotEnoughLaps("no good lap is free of gaps, so that none can be replayed");
+        }
+        // below a tenth of the limit no setup change shows in the balance angle
+        double least = 0.1 * trace.car().grip().at(0.0);
+        return new Predictor(sheet, belief, laps, stint, EffectLayout.of(stint, passes), least);
+    }
+
+    /**
+     * Predicts changes, each by itself.
+     *
+     * @param candidates  each the items that are turned together
+     * @return one prediction for each, in the same order
+     */
+    public List<Prediction> predict(List<List<SetupChange>> candidates) {
+        double[][] cars = belief.draw(DRAWS, SEED);
+        List<EffectSamples> samples = new ArrayList<>();
+        candidates.forEach(candidate -> samples.add(new EffectSamples(layout, DRAWS)));
+        CarAssembler assembler = new CarAssembler(sheet);
+        List<CarSheet> setups = candidates.stream().map(sheet::with).toList();
+        IntStream.range(0, DRAWS).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
+        List<Prediction> out = new ArrayList<>();
+        for (int c = 0; c < candidates.size(); c++) {
+            out.add(samples.get(c).summary(candidates.get(c), corners, speeds()));
+        }
+        return out;
+    }
+
+    private void replay(
+            int draw, double[] parameters, CarAssembler assembler, List<CarSheet> setups, List<EffectSamples> samples) {
+        DrivenLap lap = laps.get(draw % laps.size());
+        CarModel driven = assembler.build(parameters);
+        LapRun run = LapRun.of(driven, lap, leastLateral);
+        TimeGain time = new TimeGain(lap, driven);
+        double[] scale = new double[lap.size()];
+        double[] balance = new double[lap.size()];
+        for (int c = 0; c < setups.size(); c++) {
+            CarModel changed = assembler.build(setups.get(c), parameters);
+            run.compare(changed, scale, balance);
+            samples.get(c).put(draw, lap, balance, time.of(scale, changed), lengthM);
+        }
+    }
+
+    /** Mean speed over the laps in each bin of the lap plot, m/s. */
+    private double[] speeds() {
+        double[] sum = new double[layout.bins()];
+        double[] count = new double[layout.bins()];
+        for (DrivenLap lap : laps) {
+            for (int k = 0; k < lap.size(); k++) {
+                int bin = layout.bin(lap.station()[k], lengthM);
+                if (bin >= 0) {
+                    sum[bin] += lap.moments().get(k).speed();
+                    count[bin]++;
+                }
+            }
+        }
+        Arrays.setAll(sum, bin -> sum[bin] / count[bin]);
+        return sum;
+    }
+}
