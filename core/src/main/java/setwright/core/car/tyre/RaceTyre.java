@@ -21,8 +21,9 @@ import java.util.Objects;
  * negated. A force against the turn thus feels the inclination with the other sign.
  *
  * <p>A replay evaluates this tens of millions of times: no object is made, and a force costs one power, one arc tangent
- * and one sine. Whoever keeps load and camber over several slip angles calls {@link #lateralPeak} and
- * {@link #peakSlipAngle} once and {@link #lateralShape} for each.
+ * and one sine. Whoever keeps load and camber over several slip angles asks once for {@link #lateralPeak},
+ * {@link #peakSlipAngle} and {@link #camberSlip}; a force with the turn is then
+ * {@code peak * lateralShape.share((slip + camberSlip) / (peakSlip + camberSlip))}.
  *
  * @param nominalLoadN           load at which the values below hold, N, &gt; 0
  * @param lateralFriction        peak lateral force over load there, upright or best inclined, 0.1..5
@@ -112,6 +113,11 @@ public record RaceTyre(
     @Override
     public double peakSlipRatio(double loadN, double inclination, double pressureShare) {
         return peakSlipRatio;
+    }
+
+    /** Returns the slip angle that the inclination is worth, rad; positive when leaning into the turn. */
+    public double camberSlip(double loadN, double inclination, double pressureShare) {
+        return shift(unshiftedPeakSlip(loadN, pressureShare), inclination);
     }
 
     /**

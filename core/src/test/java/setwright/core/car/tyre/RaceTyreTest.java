@@ -173,6 +173,19 @@ final class RaceTyreTest {
         });
     }
 
+    /** What a caller may keep over several slip angles. */
+    @Test
+    void peakSlipAndCamberSlipMakeTheWholeCurve() {
+        atManyPoints(16, p -> {
+            double shift = TYRE.camberSlip(p.loadN, p.inclination, p.pressure);
+            double peakSlip = TYRE.peakSlipAngle(p.loadN, p.inclination, p.pressure);
+            double slip = Math.abs(p.slip) - Math.min(0.0, shift);
+            double share = TYRE.lateralShape().share((slip + shift) / (peakSlip + shift));
+            assertThat(TYRE.lateralPeak(p.loadN, p.inclination, p.pressure) * share)
+                    .isCloseTo(TYRE.lateral(slip, p.loadN, p.inclination, p.pressure), within(1.0e-9 * p.loadN));
+        });
+    }
+
     @Test
     void aForceBeyondTheTyreComesBackAsItsPeakSlip() {
         double beyond = 2.0 * TYRE.lateralPeak(NOMINAL_N, -0.02, 1.0);
