@@ -5,8 +5,9 @@ package setwright.core.car.tyre;
  *
  * <p>Signs: slip angle and lateral force have the same sign (the opposite of ISO 8855's slip angle, as is usual for
  * balance); slip ratio is {@code (omega R - v) / v}, positive driving. Camber is negative when the top of the wheel leans
- * toward the inside of the axle; {@code inclination} is the camber with the sign that the lateral force gives it: negative
- * when the wheel leans into the turn. Pressure is given over the tyre's best pressure.
+ * toward the inside of the axle; {@code inclination} is the camber seen from the turn: negative when the wheel leans toward
+ * the side to which a positive lateral force points. So {@code F(-slip, -inclination) = -F(slip, inclination)}. Pressure is
+ * given over the tyre's best pressure.
  */
 public interface Tyre {
 
