@@ -11,19 +11,25 @@ final class DriveTable {
 
     private final double[] before;
     private final double[] after;
+    private final CarModel carBefore;
+    private final CarModel carAfter;
+    private final boolean same;
 
-    private DriveTable(double[] before, double[] after) {
+    private DriveTable(CarModel carBefore, CarModel carAfter, double[] before, double[] after) {
+        this.carBefore = carBefore;
+        this.carAfter = carAfter;
+        this.same = carBefore.powertrain().actsLike(carAfter.powertrain());
         this.before = before;
         this.after = after;
     }
 
     static DriveTable of(CarModel car) {
         double[] force = net(car);
-        return new DriveTable(force, force);
+        return new DriveTable(car, car, force, force);
     }
 
     static DriveTable of(CarModel before, CarModel after) {
-        return new DriveTable(net(before), net(after));
+        return new DriveTable(before, after, net(before), net(after));
     }
 
     private static double[] net(CarModel car) {
@@ -38,6 +44,17 @@ final class DriveTable {
     /** Returns the force that the changed car has more at its own speed, N. */
     double extraN(double speed, double relative) {
         return at(after, speed * Math.sqrt(1.0 + relative)) - at(before, speed);
+    }
+
+    /**
+     * Returns how many more changes up the changed car makes between two speeds than the car as driven; negative: fewer.
+     */
+    int extraShifts(double fromMps, double toMps) {
+        return same ? 0 : shifts(carAfter, fromMps, toMps) - shifts(carBefore, fromMps, toMps);
+    }
+
+    private static int shifts(CarModel car, double from, double to) {
+        return car.powertrain().drivingGear(to) - car.powertrain().drivingGear(from);
     }
 
     private static double at(double[] table, double speed) {

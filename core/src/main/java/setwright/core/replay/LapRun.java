@@ -1,5 +1,6 @@
 package setwright.core.replay;
 
+import java.util.Arrays;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Cornering;
 import setwright.core.car.model.Moment;
@@ -13,8 +14,8 @@ import setwright.core.car.model.Moment;
 
 /** A car driven along a recorded lap: use of the axles and balance at each moment. */
 public final class LapRun {
-    /** Exponent of the power mean over both axles: 8 puts 5 % between equal axles and one alone far ahead of the other. */
-    private static final double SHARPNESS = 8.0;
+    /** Loads follow the body at every moment; tyres are asked at every other one. */
+    private static final int STRIDE = 2;
 
     private static final double EPSILON = 0.02;
     /** Below this use of the tyres nothing is limited by them. */
@@ -50,23 +51,30 @@ public final class LapRun {
     public static LapRun of(CarModel car, DrivenLap lap, double leastLateral) {
         LapRun run = new LapRun(lap, car, LapLoads.of(car, lap));
         Cornering cornering = new Cornering(car);
-        for (int k = 0; k < lap.size(); k++) {
+        Arrays.fill(run.use, Double.NaN);
+        Arrays.fill(run.balance, Double.NaN);
+        for (int k = 0; k < lap.size(); k += STRIDE) {
             Moment moment = lap.moments().get(k);
             cornering.at(moment, run.loads, 4 * k, 1.0);
             double use = limiting(cornering);
             boolean cornersHard = Math.abs(moment.lateral()) > leastLateral;
             run.balance[k] = cornersHard ? cornering.balance() : Double.NaN;
-            if (use > LEAST_USE) {
-                cornering.at(moment, run.loads, 4 * k, 1.0 + EPSILON);
-                run.use[k] = use;
-                run.elasticity[k] =
-                        Math.max(Math.log(limiting(cornering) / use) / Math.log1p(EPSILON), LEAST_ELASTICITY);
-            } else {
-                run.use[k] = Double.NaN;
-                run.elasticity[k] = Double.NaN;
-            }
+            run.use[k] = use > LEAST_USE ? use : Double.NaN;
         }
         return run;
+    }
+
+    /** Finds how the use of the limiting axle grows with all accelerations, which a comparison needs. */
+    LapRun prepared() {
+        Cornering cornering = new Cornering(car);
+        for (int k = 0; k < lap.size(); k += STRIDE) {
+            if (!Double.isNaN(use[k])) {
+                cornering.at(lap.moments().get(k), loads, 4 * k, 1.0 + EPSILON);
+                elasticity[k] =
+                        Math.max(Math.log(limiting(cornering) / use[k]) / Math.log1p(EPSILON), LEAST_ELASTICITY);
+            }
+        }
+        return this;
     }
 
     /**
@@ -84,9 +92,9 @@ public final class LapRun {
         double[] changedLoads = sameLoads ? loads : LapLoads.of(changed, lap);
         Cornering cornering = new Cornering(changed);
         for (int k = 0; k < lap.size(); k++) {
-            scale[k] = 0.0;
+            scale[k] = k % STRIDE == 0 ? 0.0 : scale[k - 1];
             balanceChange[k] = Double.NaN;
-            if (Double.isNaN(use[k]) && Double.isNaN(balance[k])) {
+            if (k % STRIDE != 0 || (Double.isNaN(use[k]) && Double.isNaN(balance[k]))) {
                 continue;
             }
             Moment moment = lap.moments().get(k);
@@ -124,6 +132,6 @@ public final class LapRun {
         double ratio = Math.min(front, rear) / most;
         double square = ratio * ratio;
         double eighth = square * square * square * square;
-        return most * Math.pow(0.5 * (1.0 + eighth), 1.0 / SHARPNESS);
+        return most * Math.sqrt(Math.sqrt(Math.sqrt(0.5 * (1.0 + eighth))));
     }
 }

@@ -90,7 +90,7 @@ public final class Predictor {
             int draw, double[] parameters, CarAssembler assembler, List<CarSheet> setups, List<EffectSamples> samples) {
         DrivenLap lap = laps.get(draw % laps.size());
         CarModel driven = assembler.build(parameters);
-        LapRun run = LapRun.of(driven, lap, leastLateral);
+        LapRun run = LapRun.of(driven, lap, leastLateral).prepared();
         TimeGain time = new TimeGain(lap, driven);
         double[] scale = new double[lap.size()];
         double[] balance = new double[lap.size()];

@@ -10,6 +10,7 @@ public final class Powertrain {
     private final double finalDrive;
     private final double tyreRadiusM;
     private final double limitRadPerS;
+    private final double shiftRadPerS;
     private final double efficiency;
 
     /**
@@ -21,6 +22,7 @@ public final class Powertrain {
      * @param finalDrive     ratio, &gt; 0
      * @param tyreRadiusM    rolling radius, m
      * @param limitRadPerS   engine speed that the limiter allows, rad/s
+     * @param shiftRadPerS   engine speed at which the driver changes up, rad/s
      * @param efficiency     share of the power that reaches the wheels, 0..1
      */
     public Powertrain(
@@ -30,6 +32,7 @@ public final class Powertrain {
             double finalDrive,
             double tyreRadiusM,
             double limitRadPerS,
+            double shiftRadPerS,
             double efficiency) {
         if (engineRadPerS.length != torqueNm.length || engineRadPerS.length < 2 || ratios.length == 0) {
             throw new IllegalArgumentException("a torque curve needs two points or more, and a car one gear");
@@ -40,6 +43,7 @@ public final class Powertrain {
         this.finalDrive = finalDrive;
         this.tyreRadiusM = tyreRadiusM;
         this.limitRadPerS = limitRadPerS;
+        this.shiftRadPerS = shiftRadPerS;
         this.efficiency = efficiency;
     }
 
@@ -69,14 +73,20 @@ public final class Powertrain {
         return ratios.length;
     }
 
-    /** Returns the greatest force at the driven wheels at full throttle in the best gear, N; 0 beyond the limiter of the top gear. */
+    /** Returns the force at the driven wheels at full throttle in the gear that the driver would be in, N; 0 beyond the limiter. */
     public double driveN(double speedMps) {
-        double best = 0.0;
+        int gear = drivingGear(speedMps);
+        return torqueNm(engineRadPerS(gear, speedMps)) * leverage(gear) * efficiency;
+    }
+
+    /** Returns the gear, counted from 0, of a driver who accelerates: the lowest below the engine speed at which he changes up. */
+    public int drivingGear(double speedMps) {
         for (int gear = 0; gear < ratios.length; gear++) {
-            double force = torqueNm(engineRadPerS(gear, speedMps)) * finalDrive * ratios[gear] / tyreRadiusM;
-            best = Math.max(best, force);
+            if (engineRadPerS(gear, speedMps) < shiftRadPerS) {
+                return gear;
+            }
         }
-        return best * efficiency;
+        return ratios.length - 1;
     }
 
     /**
@@ -101,6 +111,7 @@ public final class Powertrain {
         return finalDrive == other.finalDrive
                 && tyreRadiusM == other.tyreRadiusM
                 && limitRadPerS == other.limitRadPerS
+                && shiftRadPerS == other.shiftRadPerS
                 && efficiency == other.efficiency
                 && Arrays.equals(ratios, other.ratios)
                 && Arrays.equals(engineRadPerS, other.engineRadPerS)

@@ -14,10 +14,10 @@ final class AxleState {
     double outerAlongPeak;
     private double innerSlip;
     private double outerSlip;
-    private FixedTyre tyre;
+    private MountedTyre tyre;
     private double toe;
 
-    AxleState(FixedTyre tyre, double toe) {
+    AxleState(MountedTyre tyre, double toe) {
         this.tyre = tyre;
         this.toe = toe;
     }
@@ -35,6 +35,19 @@ final class AxleState {
 
     double lateralPeak() {
         return innerPeak + outerPeak;
+    }
+
+    /**
+     * Returns the share of the lateral peak that toe-in gives at the slip angle that the axle would have without: its loaded
+     * outer wheel is ahead of the hub, its unloaded inner wheel behind. Nothing is left of it at the peak.
+     */
+    double givenByToe(double share) {
+        double whole = innerPeak + outerPeak;
+        if (toe == 0.0 || whole <= 0.0 || share >= 1.0) {
+            return 0.0;
+        }
+        double slope = tyre.initialSlope() * (1.0 - share * share);
+        return slope * toe * (outerPeak / outerSlip - innerPeak / innerSlip) / whole;
     }
 
     double alongPeak() {
@@ -58,10 +71,10 @@ final class AxleState {
         }
         double share = forceN / most;
         double size = Math.abs(share);
-        double over = Math.max(size - FixedTyre.HIGHEST_SHARE, 0.0);
-        double aim = Math.copySign(Math.min(size, FixedTyre.HIGHEST_SHARE), share) * most;
+        double over = Math.max(size - MountedTyre.HIGHEST_SHARE, 0.0);
+        double aim = Math.copySign(Math.min(size, MountedTyre.HIGHEST_SHARE), share) * most;
         double middle = (inner * innerSlip + outer * outerSlip) / most;
-        double angle = Math.copySign(tyre.inverse(Math.min(size, FixedTyre.HIGHEST_SHARE)), share) * middle
+        double angle = Math.copySign(tyre.inverse(Math.min(size, MountedTyre.HIGHEST_SHARE)), share) * middle
                 - toe * (outer - inner) / most;
         double slope = most / middle;
         for (int step = 0; step < NEWTON_STEPS; step++) {

@@ -12,6 +12,10 @@ import setwright.core.car.body.Damper;
 import setwright.core.car.drive.Brakes;
 import setwright.core.car.drive.Differential;
 import setwright.core.car.drive.Powertrain;
+import setwright.core.car.tyre.CamberEffect;
+import setwright.core.car.tyre.CurveShape;
+import setwright.core.car.tyre.PressureEffect;
+import setwright.core.car.tyre.RaceTyre;
 
 /**
  * Builds a car from its sheet, a setup and one value for each uncertain parameter. Aerodynamics are expected "as the car was
@@ -21,11 +25,11 @@ public final class CarAssembler {
     private static final double MM = 1.0e-3;
     private static final double N_PER_MM = 1.0e3;
     private static final double STANDARD_DENSITY = 1.225;
-    private static final double TYRE_SHAPE = 1.4;
     private static final double PEAK_SLIP_RAD = Math.toRadians(7.0);
+    private static final CurveShape LONGITUDINAL_SHAPE = CurveShape.of(1.5);
     private static final double USUAL_SLIP_RATIO = 0.10;
-    /** A degree of camber beside the best costs seven thousandths of the grip (common practice: up to one hundredth). */
-    private static final double CAMBER_LOSS_PER_RAD2 = 0.007 / Math.pow(Math.toRadians(1.0), 2);
+    /** A degree of camber beside the best costs half a hundredth of the grip (common practice: up to one). */
+    private static final double CAMBER_LOSS_PER_RAD2 = 0.005 / Math.pow(Math.toRadians(1.0), 2);
     /** A tenth beside the best pressure costs a hundredth of the grip (common practice). */
     private static final double PRESSURE_LOSS_SQUARE = 1.0;
     /** A wing's whole range changes its axle's downforce by this share of the middle (common practice). */
@@ -38,6 +42,8 @@ public final class CarAssembler {
     private static final double KNEE_MPS = 0.05;
     private static final double DRIVELINE = 0.92;
     private static final double ROLLING = 0.015;
+    /** Drivers change up a little before the limiter (common practice). */
+    private static final double SHIFT_SHARE = 0.96;
 
     private final CarSheet driven;
     private final Values before;
@@ -239,7 +245,7 @@ public final class CarAssembler {
             double most = 0.0;
             for (int i = 0; i < speeds.length; i++) {
                 speeds[i] = limit * (0.2 + 0.8 * i / 20.0);
-                torques[i] = Powertrain.usualTorqueShape(speeds[i] / limit);
+                torques[i] = Powertrain.usualTorqueShape(speeds[i] / limit - draw.of(TORQUE_PEAK));
                 most = Math.max(most, speeds[i] * torques[i]);
             }
             for (int i = 0; i < speeds.length; i++) {
@@ -266,6 +272,7 @@ public final class CarAssembler {
                 now.of("final_drive", 3.7),
                 driven.tyreRadiusM(),
                 limit,
+                SHIFT_SHARE * limit,
                 engine.efficiency().orElse(DRIVELINE));
     }
 
@@ -278,42 +285,47 @@ public final class CarAssembler {
                 * draw.factor(ENGINE_BRAKING);
     }
 
-    private FixedTyre tyre(String end, Values now, Draw draw, double mass, double toOther) {
+    private MountedTyre tyre(String end, Values now, Draw draw, double mass, double toOther) {
         boolean isFront = end.equals("front");
         double side = isFront ? 0.5 : -0.5;
         double ownLoad = 0.5 * mass * Body.GRAVITY * toOther / driven.wheelbaseM();
         double meanLoad = 0.25 * mass * Body.GRAVITY;
         // tyres are sized for their axle; a front-drive car often has four alike
         double nominal = driven.drivenAxle() == DrivenAxle.FRONT ? 0.5 * (ownLoad + meanLoad) : ownLoad;
-        double camberBest = Math.toRadians(before.middle(end + "_camber", -2.5))
-                + draw.of(isFront ? CAMBER_BEST_FRONT : CAMBER_BEST_REAR);
-        double camber = Math.toRadians(now.of(end + "_camber", before.middle(end + "_camber", -2.5)));
+        double camberMiddle = before.middle(end + "_camber", -2.5);
+        double camberBest = Math.toRadians(camberMiddle) + draw.of(isFront ? CAMBER_BEST_FRONT : CAMBER_BEST_REAR);
         double camberLoss = CAMBER_LOSS_PER_RAD2 * draw.factor(CAMBER_LOSS);
-        double leaning = lost(camberLoss, camber - camberBest);
         double pressureBest = before.middle(end + "_tyre_pressure", 1.0)
                 * (1.0 + draw.of(isFront ? PRESSURE_BEST_FRONT : PRESSURE_BEST_REAR));
-        double pressure = now.of(end + "_tyre_pressure", pressureBest) / pressureBest - 1.0;
-        double pumped = lost(PRESSURE_LOSS_SQUARE * draw.factor(PRESSURE_LOSS), pressure);
         double friction = driven.detail().tyre().grip().orElse(kind.friction())
                 * draw.factor(GRIP)
                 * Math.exp(side * draw.of(GRIP_SPLIT));
         double peakSlip = driven.detail().tyre().peakSlipAngleRad().orElse(PEAK_SLIP_RAD)
                 * draw.factor(PEAK_SLIP)
                 * Math.exp(side * draw.of(PEAK_SLIP_SPLIT));
-        double stiffer = Math.max(1.0 + draw.of(PRESSURE_STIFFNESS) * pressure, 0.3);
-        return new FixedTyre(
+        RaceTyre tyre = new RaceTyre(
                 nominal,
-                friction * leaning * pumped,
-                friction * draw.factor(GRIP_ALONG) * pumped * lost(0.5 * camberLoss, camber),
-                Math.max(draw.of(LOAD_SENSITIVITY), 0.01),
-                peakSlip / stiffer,
-                draw.of(PEAK_SLIP_LOAD),
+                friction,
+                friction * draw.factor(GRIP_ALONG),
+                within(draw.of(LOAD_SENSITIVITY), 0.01, 0.6),
+                within(peakSlip, 0.02, 0.5),
+                within(draw.of(PEAK_SLIP_LOAD), -0.5, 0.9),
                 USUAL_SLIP_RATIO * draw.factor(PEAK_SLIP_RATIO),
-                TYRE_SHAPE);
+                MountedTyre.SHAPE,
+                LONGITUDINAL_SHAPE,
+                // braking and driving want the wheel upright; camber takes half as much from them (common practice)
+                new CamberEffect(within(camberBest, -0.3, 0.0), camberLoss, 0.5 * camberLoss, 0.0),
+                new PressureEffect(
+                        within(draw.of(PRESSURE_STIFFNESS), -2.0, 3.0),
+                        PRESSURE_LOSS_SQUARE * draw.factor(PRESSURE_LOSS)));
+        return new MountedTyre(
+                tyre,
+                Math.toRadians(now.of(end + "_camber", camberMiddle)),
+                now.of(end + "_tyre_pressure", pressureBest) / pressureBest);
     }
 
-    private static double lost(double lossPerSquare, double away) {
-        return Math.max(1.0 - lossPerSquare * away * away, 0.3);
+    private static double within(double value, double least, double most) {
+        return Math.max(least, Math.min(value, most));
     }
 
     @SuppressWarnings("ArrayRecordComponent") // lives for one call

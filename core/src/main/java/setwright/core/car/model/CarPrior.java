@@ -32,8 +32,8 @@ public final class CarPrior {
         prior.set(PEAK_SLIP_SPLIT, 0.0, 0.15);
         prior.set(PEAK_SLIP_LOAD, 0.15, 0.15);
         prior.set(PEAK_SLIP_RATIO, 0.0, 0.2);
-        prior.set(CAMBER_BEST_FRONT, 0.0, Math.toRadians(0.4));
-        prior.set(CAMBER_BEST_REAR, 0.0, Math.toRadians(0.4));
+        prior.set(CAMBER_BEST_FRONT, 0.0, Math.toRadians(0.6));
+        prior.set(CAMBER_BEST_REAR, 0.0, Math.toRadians(0.6));
         prior.set(CAMBER_LOSS, 0.0, 0.5);
         prior.set(PRESSURE_BEST_FRONT, 0.0, 0.03);
         prior.set(PRESSURE_BEST_REAR, 0.0, 0.03);
@@ -54,6 +54,7 @@ public final class CarPrior {
         prior.set(GROUND_EFFECT, 0.0, 0.4);
         prior.set(RAKE_EFFECT, 0.1, 0.07);
         prior.set(POWER, 0.0, 0.35);
+        prior.set(TORQUE_PEAK, 0.0, 0.05);
         prior.set(ENGINE_BRAKING, 0.0, 0.3);
         prior.set(LOCKING, 0.0, 0.25);
         prior.set(YAW_INERTIA, 0.0, 0.1);

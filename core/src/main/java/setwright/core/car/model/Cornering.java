@@ -111,7 +111,7 @@ public final class Cornering {
         if (!driven || speed < 1.0) {
             return 0.0;
         }
-        FixedTyre tyre = axle == front ? car.front() : car.rear();
+        MountedTyre tyre = axle == front ? car.front() : car.rear();
         double radius = car.powertrain().tyreRadiusM();
         double sideways = Math.min(Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0), 0.95);
         double left = Math.sqrt(1.0 - sideways * sideways);
@@ -136,10 +136,19 @@ public final class Cornering {
             double radius = car.powertrain().tyreRadiusM();
             double spin =
                     (2.0 * axle.innerAlongPeak + car.differential().preloadNm() / radius) / Math.max(1.0 - lock, 0.05);
-            // the smooth minimum of both limits
-            most = 1.0 / Math.pow(Math.pow(most, -4.0) + Math.pow(Math.max(spin, 1.0), -4.0), 0.25);
+            most = smoothMinimum(most, Math.max(spin, 1.0));
         }
-        return Math.hypot(lateral / Math.max(axle.lateralPeak(), 1.0), along / Math.max(most, 1.0));
+        double sideways = Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0);
+        return Math.hypot(Math.max(sideways - axle.givenByToe(sideways), 0.0), along / Math.max(most, 1.0));
+    }
+
+    /** Eighth-power minimum of two positive numbers. */
+    private static double smoothMinimum(double one, double other) {
+        double least = Math.min(one, other);
+        double ratio = least / Math.max(one, other);
+        double square = ratio * ratio;
+        double fourth = square * square;
+        return least / Math.sqrt(Math.sqrt(Math.sqrt(1.0 + fourth * fourth)));
     }
 
     /** Returns how much of its grip the front axle uses; 1 is the limit. */

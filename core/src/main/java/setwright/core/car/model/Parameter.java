@@ -63,6 +63,8 @@ public enum Parameter {
     RAKE_EFFECT,
     /** Logarithm of the engine's power over the usual. */
     POWER,
+    /** Engine speed of the greatest torque over the limit, less the usual. */
+    TORQUE_PEAK,
     /** Logarithm of the engine's braking torque over the usual. */
     ENGINE_BRAKING,
     /** Logarithm of what the differential's ramps hold over what the sheet says. */
