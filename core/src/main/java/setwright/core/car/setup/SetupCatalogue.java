@@ -35,12 +35,19 @@ public final class SetupCatalogue {
                         .forEach(place -> kinds.add(kind(place.words() + "_" + family.word(), place, family, 0)));
             case PER_GEAR -> {
                 for (int gear = 1; gear <= MOST_GEARS; gear++) {
-                    kinds.add(kind(family.word() + "_" + gear, SetupPlace.BOTH, family, gear));
+                    kinds.add(kind(family.word() + "_" + gear, SetupPlace.DRIVEN, family, gear));
                 }
             }
-            case PER_CAR -> kinds.add(kind(family.word(), SetupPlace.BOTH, family, 0));
+            case PER_CAR -> kinds.add(kind(family.word(), place(family), family, 0));
         }
         return kinds;
+    }
+
+    private static SetupPlace place(SetupFamily family) {
+        return switch (family) {
+            case DIFF_PRELOAD, DIFF_POWER_LOCK, DIFF_COAST_LOCK, FINAL_DRIVE -> SetupPlace.DRIVEN;
+            default -> SetupPlace.BOTH;
+        };
     }
 
     private static SetupItemKind kind(String name, SetupPlace place, SetupFamily family, int gear) {

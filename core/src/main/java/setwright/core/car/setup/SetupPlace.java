@@ -4,7 +4,8 @@ package setwright.core.car.setup;
 public enum SetupPlace {
     FRONT("front"),
     REAR("rear"),
-    BOTH("both");
+    BOTH("both"),
+    DRIVEN("driven");
 
     private final String words;
 
