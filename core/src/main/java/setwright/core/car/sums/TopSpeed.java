@@ -1,10 +1,12 @@
 package setwright.core.car.sums;
 
+import org.hipparchus.util.FastMath;
+
 /**
  * Resistance of air and tyres on a flat road without wind, and the speed at which it takes all the power.
  *
  * <p><b>Source:</b> power balance {@code rho/2 C_D A v^3 + c_rr m g v = P}; T. D. Gillespie, <i>Fundamentals of Vehicle
- * Dynamics</i>, SAE, 1992, ch. 4 (from memory). Solved in closed form as the one real root of a cubic (Cardano).
+ * Dynamics</i>, SAE, 1992, ch. 4 (from memory). Solved in closed form as the one real root of a cubic.
  *
  * @param densityKgM3     of the air, kg/m3, &gt; 0
  * @param dragAreaM2      drag coefficient times frontal area, m2, &gt; 0
@@ -38,8 +40,11 @@ public record TopSpeed(double densityKgM3, double dragAreaM2, double rollingShar
         double cubic = 0.5 * densityKgM3 * dragAreaM2;
         double p = rollingN() / cubic;
         double q = powerW / cubic;
-        // v^3 + p v - q = 0 with p, q >= 0; this form of the second cube root does not lose digits by cancellation.
-        double first = Math.cbrt(q / 2.0 + Math.sqrt(q * q / 4.0 + p * p * p / 27.0));
-        return first > 0.0 ? first - p / (3.0 * first) : 0.0;
+        if (p == 0.0) {
+            return Math.cbrt(q);
+        }
+        // v^3 + p v = q; the hyperbolic form loses no digits at low power, where cube roots would cancel.
+        double scale = Math.sqrt(p / 3.0);
+        return 2.0 * scale * Math.sinh(FastMath.asinh(q / (2.0 * scale * scale * scale)) / 3.0);
     }
 }
