@@ -20,6 +20,7 @@ import setwright.core.car.figures.RollFigures;
 import setwright.core.car.figures.SpeedFigures;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupItemKind;
+import setwright.core.car.sums.Gravity;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -116,7 +117,7 @@ public final class CarCheckJsonWriter {
                 of(roll, r -> Math.toDegrees(r.gradientRad())),
                 of(roll, RollFigures::stiffnessShare),
                 of(roll, RollFigures::transferShare),
-                times(figures.understeerGradient(), Math.toDegrees(CarFigures.GRAVITY)),
+                times(figures.understeerGradient(), Math.toDegrees(Gravity.STANDARD_MPS2)),
                 times(figures.rakeRad(), Math.toDegrees(1.0)),
                 new CarCheckJson.Brakes(
                         known(brakes.transferN()),

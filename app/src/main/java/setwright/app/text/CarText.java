@@ -17,6 +17,7 @@ import setwright.core.car.figures.BrakeFigures;
 import setwright.core.car.figures.CarFigures;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupItemKind;
+import setwright.core.car.sums.Gravity;
 
 /** Writes what there is to say of a car sheet: what to look at twice, the sheet, what follows from it, what was assumed. */
 public final class CarText {
@@ -71,7 +72,7 @@ public final class CarText {
                         "Roll gradient " + fixed(Math.toDegrees(roll.gradientRad()), 2) + " deg/g, tyres included."));
         figures.understeerGradient()
                 .ifPresent(gradient -> paragraph("Understeer gradient "
-                        + shown.signed(Math.toDegrees(gradient) * CarFigures.GRAVITY, 2)
+                        + shown.signed(Math.toDegrees(gradient) * Gravity.STANDARD_MPS2, 2)
                         + " deg/g at low lateral acceleration."));
         if (figures.rakeRad().isPresent()) {
             double rake = figures.rakeRad().getAsDouble();

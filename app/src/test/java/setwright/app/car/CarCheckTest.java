@@ -138,7 +138,7 @@ final class CarCheckTest {
                         "damping ratio, slow bump",
                         "lateral load transfer at 1 g",
                         "Roll gradient",
-                        "by power against drag",
+                        "by power against",
                         "limiter at, km/h",
                         "engine_power_kW",
                         "soft  of soft, medium",

@@ -1,9 +1,13 @@
 package setwright.core.car.figures;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import setwright.core.car.CarSheet;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
+import setwright.core.car.sums.Brakes;
+import setwright.core.car.sums.Gravity;
+import setwright.core.car.sums.LoadTransfer;
 
 /**
  * Straight braking without downforce, equal tyres on both axles.
@@ -24,33 +28,24 @@ public record BrakeFigures(
         OptionalDouble biasShare,
         OptionalDouble togetherG) {
 
-    /**
-     * Works the figures out from moments about the contact patches: {@code dW = m a h / L}; ideal share {@code (b + z h) / L}
-     * with b from the centre of mass to the rear axle and z the deceleration in g.
-     *
-     * <p><b>Source:</b> equilibrium of the rigid car; any handbook of brake design.
-     */
-    static BrakeFigures of(CarSheet sheet, double massKg, double gravity) {
-        double height = sheet.centreOfMassHeightM();
-        double wheelbase = sheet.wheelbaseM();
-        double weight = massKg * gravity;
-        double transfer = weight * height / wheelbase;
+    static BrakeFigures of(CarSheet sheet, double massKg) {
+        double oneG = Gravity.STANDARD_MPS2;
+        Brakes brakes =
+                new Brakes(massKg, sheet.frontAxleToCentreM(), sheet.rearAxleToCentreM(), sheet.centreOfMassHeightM());
         OptionalDouble bias = SetupCatalogue.valueSi(sheet, SetupCatalogue.of(SetupFamily.BRAKE_BIAS_FRONT));
         return new BrakeFigures(
-                transfer,
-                weight * sheet.frontWeightShare() + transfer,
-                weight * (1.0 - sheet.frontWeightShare()) - transfer,
-                (sheet.rearAxleToCentreM() + height) / wheelbase,
+                -LoadTransfer.toRearAxle(massKg, -oneG, sheet.centreOfMassHeightM(), sheet.wheelbaseM()),
+                brakes.frontLoadN(oneG),
+                brakes.rearLoadN(oneG),
+                brakes.idealFrontShare(oneG),
                 bias,
                 bias.isPresent()
-                        ? OptionalDouble.of((bias.getAsDouble() * wheelbase - sheet.rearAxleToCentreM()) / height)
+                        ? OptionalDouble.of(brakes.decelerationOfIdeal(bias.getAsDouble()) / oneG)
                         : OptionalDouble.empty());
     }
 
     /** Tells whether the front axle locks first at 1 g; empty without a bias. */
-    public java.util.Optional<Boolean> frontLocksFirst() {
-        return biasShare.isPresent()
-                ? java.util.Optional.of(biasShare.getAsDouble() > idealShare)
-                : java.util.Optional.empty();
+    public Optional<Boolean> frontLocksFirst() {
+        return biasShare.isPresent() ? Optional.of(biasShare.getAsDouble() > idealShare) : Optional.empty();
     }
 }

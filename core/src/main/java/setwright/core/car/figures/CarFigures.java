@@ -35,9 +35,6 @@ public record CarFigures(
         OptionalDouble understeerGradient,
         List<Assumption> assumed,
         List<String> untold) {
-    /** Standard acceleration of free fall, m/s². */
-    public static final double GRAVITY = 9.80665;
-
     public CarFigures {
         assumed = List.copyOf(assumed);
         untold = List.copyOf(untold);
@@ -56,13 +53,13 @@ public record CarFigures(
         SuspensionSums sums = new SuspensionSums(sheet, detail, mass);
         AxleFigures front = sums.axle(SetupPlace.FRONT);
         AxleFigures rear = sums.axle(SetupPlace.REAR);
-        SpeedFigures speeds = SpeedFigures.of(sheet, detail, mass, GRAVITY);
+        SpeedFigures speeds = SpeedFigures.of(sheet, detail, mass);
         return new CarFigures(
                 mass,
                 front,
                 rear,
                 sums.roll(front, rear),
-                BrakeFigures.of(sheet, mass, GRAVITY),
+                BrakeFigures.of(sheet, mass),
                 speeds,
                 rake(sheet),
                 understeer.gradient(sheet),

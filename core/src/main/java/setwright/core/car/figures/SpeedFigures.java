@@ -7,6 +7,8 @@ import setwright.core.car.CarDetail;
 import setwright.core.car.CarSheet;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
+import setwright.core.car.sums.Gearing;
+import setwright.core.car.sums.TopSpeed;
 
 /**
  * Speeds that gears and engine allow.
@@ -17,8 +19,6 @@ import setwright.core.car.setup.SetupFamily;
 public record SpeedFigures(List<Gear> gears, OptionalDouble byPowerMps) {
     /** Rolling resistance over load of racing tyres on asphalt; common practice 0.01 to 0.02. */
     static final double ROLLING_RESISTANCE = 0.015;
-
-    private static final double FASTEST_MPS = 200.0;
 
     /**
      * One gear.
@@ -40,8 +40,8 @@ public record SpeedFigures(List<Gear> gears, OptionalDouble byPowerMps) {
                 : OptionalDouble.of(gears.get(gears.size() - 1).atLimitMps());
     }
 
-    static SpeedFigures of(CarSheet sheet, CarDetail detail, double massKg, double gravity) {
-        return new SpeedFigures(gears(sheet), byPower(detail, massKg * gravity));
+    static SpeedFigures of(CarSheet sheet, CarDetail detail, double massKg) {
+        return new SpeedFigures(gears(sheet), byPower(detail, massKg));
     }
 
     private static List<Gear> gears(CarSheet sheet) {
@@ -52,35 +52,29 @@ public record SpeedFigures(List<Gear> gears, OptionalDouble byPowerMps) {
             return gears;
         }
         double limit = sheet.revLimitRadPerS().getAsDouble();
+        Gearing gearing = new Gearing(finalDrive.getAsDouble(), sheet.tyreRadiusM());
         for (int i = 0; i < ratios.size(); i++) {
             gears.add(new Gear(
                     ratios.get(i),
-                    limit * sheet.tyreRadiusM() / (ratios.get(i) * finalDrive.getAsDouble()),
+                    gearing.speedMps(limit, ratios.get(i)),
                     i + 1 < ratios.size()
-                            ? OptionalDouble.of(limit * ratios.get(i + 1) / ratios.get(i))
+                            ? OptionalDouble.of(Gearing.afterShiftRadPerS(limit, ratios.get(i), ratios.get(i + 1)))
                             : OptionalDouble.empty()));
         }
         return gears;
     }
 
-    /** Solves {@code P = rho CdA v^3 / 2 + c_rr m g v} by halving. */
-    private static OptionalDouble byPower(CarDetail detail, double weightN) {
+    private static OptionalDouble byPower(CarDetail detail, double massKg) {
         OptionalDouble power = UsualDetail.power(detail.engine());
         if (power.isEmpty()) {
             return power;
         }
-        double atWheels = power.getAsDouble() * detail.engine().efficiency().orElse(1.0);
-        double drag = 0.5
-                * detail.air().densityKgPerM3().orElseThrow()
-                * detail.air().dragAreaM2().orElseThrow();
-        double low = 0.0;
-        double high = FASTEST_MPS;
-        while (high - low > 1.0e-9) {
-            double speed = 0.5 * (low + high);
-            boolean tooFast = (drag * speed * speed + ROLLING_RESISTANCE * weightN) * speed > atWheels;
-            low = tooFast ? low : speed;
-            high = tooFast ? speed : high;
-        }
-        return OptionalDouble.of(low);
+        TopSpeed resistance = new TopSpeed(
+                detail.air().densityKgPerM3().orElseThrow(),
+                detail.air().dragAreaM2().orElseThrow(),
+                ROLLING_RESISTANCE,
+                massKg);
+        return OptionalDouble.of(resistance.speedMps(
+                power.getAsDouble() * detail.engine().efficiency().orElseThrow()));
     }
 }

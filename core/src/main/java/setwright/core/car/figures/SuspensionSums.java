@@ -7,13 +7,13 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
 import setwright.core.car.setup.SetupPlace;
+import setwright.core.car.sums.Damping;
+import setwright.core.car.sums.Gravity;
+import setwright.core.car.sums.LateralTransfer;
+import setwright.core.car.sums.Ride;
+import setwright.core.car.sums.RollStiffness;
 
-/**
- * Ride, roll and lateral load transfer of the car on its suspension.
- *
- * <p><b>Source:</b> W. F. Milliken and D. L. Milliken, <i>Race Car Vehicle Dynamics</i>, SAE International, 1995, chapters 16
- * and 18 (formulas from memory); small roll angle, roll axis through both roll centres, rigid body.
- */
+/** Ride, roll and lateral load transfer of the car on its suspension; the unsprung mass lies at the wheel centre. */
 final class SuspensionSums {
     private final CarSheet sheet;
     private final CarDetail detail;
@@ -27,28 +27,27 @@ final class SuspensionSums {
 
     AxleFigures axle(SetupPlace end) {
         boolean front = end == SetupPlace.FRONT;
-        CarDetail.Axle given = given(end);
         double share = front ? sheet.frontWeightShare() : 1.0 - sheet.frontWeightShare();
-        double sprung = massKg * share - given.unsprungMassKg().orElseThrow();
-        double motionRatio = front ? sheet.motionRatioFront() : sheet.motionRatioRear();
+        double sprung = massKg * share - unsprung(end);
         OptionalDouble spring = SetupCatalogue.valueSi(sheet, SetupCatalogue.of(SetupFamily.SPRING, end));
-        Optional<AxleFigures.Ride> ride = spring.isPresent()
-                ? Optional.of(ride(spring.getAsDouble(), motionRatio, 0.5 * sprung, given))
-                : Optional.empty();
+        Optional<AxleFigures.Ride> ride =
+                spring.isPresent() ? Optional.of(ride(end, spring.getAsDouble(), 0.5 * sprung)) : Optional.empty();
         return new AxleFigures(
-                massKg * share * CarFigures.GRAVITY, sprung, ride, ride.flatMap(r -> roll(end, r.wheelRateNPerM())));
+                massKg * share * Gravity.STANDARD_MPS2, sprung, ride, ride.flatMap(r -> roll(end, r.wheelRateNPerM())));
     }
 
-    private static AxleFigures.Ride ride(double spring, double motionRatio, double massKg, CarDetail.Axle given) {
-        double wheelRate = spring * motionRatio * motionRatio;
-        double rideRate = series(wheelRate, given.tyreSpringRateNPerM().orElseThrow());
-        double critical = 2.0 * Math.sqrt(wheelRate * massKg) / (motionRatio * motionRatio);
+    private AxleFigures.Ride ride(SetupPlace end, double spring, double cornerKg) {
+        double motionRatio = end == SetupPlace.FRONT ? sheet.motionRatioFront() : sheet.motionRatioRear();
+        double wheelRate = Ride.wheelRate(spring, motionRatio);
+        double rideRate = Ride.rideRate(wheelRate, tyreRate(end));
+        double critical = Damping.atDamper(Damping.critical(wheelRate, cornerKg), motionRatio);
         return new AxleFigures.Ride(
                 spring,
                 wheelRate,
                 rideRate,
-                Math.sqrt(rideRate / massKg) / (2.0 * Math.PI),
-                given.damper()
+                Ride.frequencyHz(rideRate, cornerKg),
+                given(end)
+                        .damper()
                         .map(damper -> new AxleFigures.Damping(
                                 damper.bumpLow() / critical,
                                 damper.bumpHigh() / critical,
@@ -64,63 +63,71 @@ final class SuspensionSums {
         }
         double bar = rate.map(r -> r.baseNPerM() + r.perPositionNPerM() * position.orElse(0.0))
                 .orElse(0.0);
-        double lever = 0.5 * track(end) * track(end);
-        double tyre = lever * given(end).tyreSpringRateNPerM().orElseThrow();
-        return Optional.of(
-                new AxleFigures.Roll(lever * wheelRate, lever * bar, series(lever * (wheelRate + bar), tyre)));
+        return Optional.of(new AxleFigures.Roll(
+                RollStiffness.axle(wheelRate, 0.0, track(end)),
+                RollStiffness.axle(0.0, bar, track(end)),
+                RollStiffness.axle(Ride.rideRate(wheelRate + bar, tyreRate(end)), 0.0, track(end))));
     }
 
-    /**
-     * Roll and load transfer at 1 g: roll {@code phi = m_s a d / (K_f + K_r - m_s g d)} with d from the roll axis to the
-     * sprung centre of mass; per axle {@code (K phi + m_s s a z + m_u a h_u) / t} with s the sprung share, z the roll
-     * centre's height and the unsprung mass at the height of the wheel centre.
-     */
+    /** Roll and load transfer at 1 g; empty when springs or bars are not known or do not hold the body up. */
     Optional<RollFigures> roll(AxleFigures front, AxleFigures rear) {
         if (front.roll().isEmpty() || rear.roll().isEmpty()) {
             return Optional.empty();
         }
-        double sprung = front.sprungMassKg() + rear.sprungMassKg();
-        double unsprung = massKg - sprung;
-        double height = (massKg * sheet.centreOfMassHeightM() - unsprung * sheet.tyreRadiusM()) / sprung;
-        double frontShare = front.sprungMassKg() / sprung;
-        double axisHeight =
-                frontShare * rollCentre(SetupPlace.FRONT) + (1.0 - frontShare) * rollCentre(SetupPlace.REAR);
-        double lever = height - axisHeight;
-        double stiffFront = front.roll().orElseThrow().totalNmPerRad();
-        double stiffRear = rear.roll().orElseThrow().totalNmPerRad();
-        double angle =
-                sprung * CarFigures.GRAVITY * lever / (stiffFront + stiffRear - sprung * CarFigures.GRAVITY * lever);
-        double springsFront = front.roll().orElseThrow().suspensionNmPerRad();
-        double springsRear = rear.roll().orElseThrow().suspensionNmPerRad();
+        AxleFigures.Roll rollFront = front.roll().orElseThrow();
+        AxleFigures.Roll rollRear = rear.roll().orElseThrow();
+        LateralTransfer.Axle frontAxle = transferring(SetupPlace.FRONT, rollFront);
+        LateralTransfer.Axle rearAxle = transferring(SetupPlace.REAR, rollRear);
+        LateralTransfer.Body body = LateralTransfer.Body.of(
+                massKg,
+                sheet.centreOfMassHeightM(),
+                sheet.frontAxleToCentreM(),
+                sheet.rearAxleToCentreM(),
+                frontAxle,
+                rearAxle);
+        // the longest arm the body can have; a car so near to falling over has no roll worth telling
+        double arm = body.heightM() - Math.min(frontAxle.rollCentreM(), rearAxle.rollCentreM());
+        if (!(rollFront.totalNmPerRad() + rollRear.totalNmPerRad() > body.massKg() * Gravity.STANDARD_MPS2 * arm)) {
+            return Optional.empty();
+        }
+        LateralTransfer transfer = new LateralTransfer(body, frontAxle, rearAxle);
+        double oneG = Gravity.STANDARD_MPS2;
         return Optional.of(new RollFigures(
-                angle,
-                transfer(SetupPlace.FRONT, front, stiffFront * angle),
-                transfer(SetupPlace.REAR, rear, stiffRear * angle),
-                springsFront / (springsFront + springsRear)));
+                transfer.rollRad(oneG),
+                parts(frontAxle, front, transfer.frontN(oneG)),
+                parts(rearAxle, rear, transfer.rearN(oneG)),
+                RollStiffness.frontShare(rollFront.suspensionNmPerRad(), rollRear.suspensionNmPerRad())));
     }
 
-    private RollFigures.Transfer transfer(SetupPlace end, AxleFigures axle, double elasticMoment) {
-        double track = track(end);
-        double unsprung = given(end).unsprungMassKg().orElseThrow();
-        double elastic = elasticMoment / track;
-        double geometric = axle.sprungMassKg() * CarFigures.GRAVITY * rollCentre(end) / track;
-        double own = unsprung * CarFigures.GRAVITY * sheet.tyreRadiusM() / track;
-        return new RollFigures.Transfer(elastic, geometric, own, axle.wheelLoadN() / (elastic + geometric + own));
+    private LateralTransfer.Axle transferring(SetupPlace end, AxleFigures.Roll roll) {
+        return new LateralTransfer.Axle(
+                roll.totalNmPerRad(),
+                given(end).rollCentreHeightM().orElseThrow(),
+                track(end),
+                unsprung(end),
+                sheet.tyreRadiusM());
+    }
+
+    private static RollFigures.Transfer parts(LateralTransfer.Axle axle, AxleFigures figures, double totalN) {
+        double oneG = Gravity.STANDARD_MPS2;
+        double geometric = figures.sprungMassKg() * oneG * axle.rollCentreM() / axle.trackM();
+        double own = axle.unsprungKg() * oneG * axle.unsprungHeightM() / axle.trackM();
+        return new RollFigures.Transfer(totalN - geometric - own, geometric, own, figures.wheelLoadN() / totalN);
     }
 
     private CarDetail.Axle given(SetupPlace end) {
         return end == SetupPlace.FRONT ? detail.front() : detail.rear();
     }
 
+    private double unsprung(SetupPlace end) {
+        return given(end).unsprungMassKg().orElseThrow();
+    }
+
+    private double tyreRate(SetupPlace end) {
+        return given(end).tyreSpringRateNPerM().orElseThrow();
+    }
+
     private double track(SetupPlace end) {
         return end == SetupPlace.FRONT ? sheet.trackFrontM() : sheet.trackRearM();
-    }
-
-    private double rollCentre(SetupPlace end) {
-        return given(end).rollCentreHeightM().orElseThrow();
-    }
-
-    private static double series(double one, double other) {
-        return one * other / (one + other);
     }
 }

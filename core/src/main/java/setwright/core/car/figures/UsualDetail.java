@@ -15,7 +15,7 @@ import setwright.core.car.Downforce;
  * @param assumed  what was completed
  */
 record UsualDetail(CarDetail detail, List<Assumption> assumed) {
-    /** ISO 2533 standard atmosphere at sea level, kg/m³. */
+    /** Standard atmosphere at sea level, as people write it, kg/m³. */
     private static final double STANDARD_DENSITY = 1.225;
     /** From crank to wheels; common practice 0.88 to 0.95. */
     private static final double USUAL_EFFICIENCY = 0.92;

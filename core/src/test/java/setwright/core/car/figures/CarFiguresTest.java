@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import setwright.core.car.CarSheet;
 import setwright.core.car.DrivenAxle;
 import setwright.core.car.Sheets;
+import setwright.core.car.sums.Gravity;
 
 final class CarFiguresTest {
     private static final CarSheet BARE = Sheets.plain(DrivenAxle.FRONT, 1000.0, 0.6, 2.5, 15.0, 0.5);
@@ -28,7 +29,7 @@ final class CarFiguresTest {
     @Test
     void loadsAddUpToTheWeightAtRestAndUnderBraking() {
         CarFigures figures = CarFigures.of(BARE, UndersteerModel.NONE);
-        double weight = 1030.0 * CarFigures.GRAVITY;
+        double weight = 1030.0 * Gravity.STANDARD_MPS2;
         double roundOff = 1.0e-9 * weight;
         assertThat(figures.front().loadN() + figures.rear().loadN()).isCloseTo(weight, within(roundOff));
         assertThat(figures.brakes().frontLoadN() + figures.brakes().rearLoadN()).isCloseTo(weight, within(roundOff));

@@ -17,6 +17,7 @@ import setwright.core.car.figures.AxleFigures;
 import setwright.core.car.figures.CarFigures;
 import setwright.core.car.figures.RollFigures;
 import setwright.core.car.figures.UndersteerModel;
+import setwright.core.car.sums.Gravity;
 
 /**
  * Worked examples with the formulas of W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics, SAE International, 1995,
@@ -127,7 +128,7 @@ final class FiguresAgainstHandbooksTest {
                         List.of(new SetupItem("final_drive", 3.9, "ratio", 3.0, 5.0, 0.1))),
                 UndersteerModel.NONE);
         double speed = figures.speeds().byPowerMps().orElseThrow();
-        double needed = 0.5 * 1.225 * 0.65 * Math.pow(speed, 3) + 0.015 * 1300.0 * CarFigures.GRAVITY * speed;
+        double needed = 0.5 * 1.225 * 0.65 * Math.pow(speed, 3) + 0.015 * 1300.0 * Gravity.STANDARD_MPS2 * speed;
         assertThat(needed).isCloseTo(100_000.0, within(0.01));
         assertThat(3.6 * speed).isBetween(217.0, 219.83);
         // tyre radius 0.31 m, 7000 rpm, final drive 3.9
