@@ -214,7 +214,7 @@ final class CarTables {
     }
 
     static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return Double.isInfinite(value) ? "never" : String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
     private static String plain(double value) {

@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +26,14 @@ import picocli.CommandLine;
 import setwright.app.command.CarCommand;
 import setwright.app.command.ExitCode;
 import setwright.app.command.Failures;
+import setwright.app.text.CarText;
+import setwright.app.text.Paint;
+import setwright.app.text.Terminal;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
+import setwright.core.car.figures.UndersteerModel;
+import setwright.intake.car.CarSheetReader;
+import setwright.intake.problem.InputProblem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -177,6 +187,27 @@ final class CarCheckTest {
         assertThat(results.toString()).isEmpty();
         assertThat(messages.toString().lines()).hasSize(1);
         assertThat(messages.toString()).contains("car.yaml, line 6, 'wheelbase_m'", "from 0.8 to 5 m", "\"0\"");
+    }
+
+    /** Whatever stands on a sheet, the answer is either one message or figures that are numbers. */
+    @Test
+    void anySheetIsEitherRefusedOrAnswered() {
+        long seed = 20_261_125L;
+        RandomGenerator random = new SplittableRandom(seed);
+        int answered = 0;
+        for (int i = 0; i < 1000; i++) {
+            String sheet = RandomSheets.next(random);
+            try {
+                CarCheck check = CarCheck.of(CarSheetReader.parse("car.yaml", sheet), UndersteerModel.NONE);
+                String text =
+                        CarText.write(check, Figures.forTerminal(UnitSystem.METRIC), new Terminal(80, Paint.PLAIN));
+                assertThat(text).as("seed " + seed + ", sheet\n" + sheet).doesNotContain("NaN", "Infinity");
+                answered++;
+            } catch (InputProblem problem) {
+                assertThat(problem.getMessage()).startsWith("car.yaml, line");
+            }
+        }
+        assertThat(answered).as("sheets that are possible, seed " + seed).isGreaterThan(100);
     }
 
     private JsonNode json() {

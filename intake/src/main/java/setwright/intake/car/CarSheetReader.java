@@ -68,8 +68,13 @@ public final class CarSheetReader {
         return new CarSheetReader(name, YamlFile.parse(name, text)).sheet();
     }
 
+    /** All keys of a sheet. */
+    static List<String> keys() {
+        return Stream.concat(KEYS.stream(), DetailReader.KEYS.stream()).toList();
+    }
+
     private CarSheet sheet() {
-        keys.allowOnly(Stream.concat(KEYS.stream(), DetailReader.KEYS.stream()).toList());
+        keys.allowOnly(keys());
         DrivenAxle axle = keys.choice("driven_axle", DrivenAxle.class).orElseGet(() -> {
             assumed.add("driven_axle is not given: a rear-drive car is assumed.");
             return DrivenAxle.REAR;

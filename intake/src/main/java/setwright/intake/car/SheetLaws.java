@@ -1,6 +1,7 @@
 package setwright.intake.car;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import setwright.core.car.CarDetail;
 import setwright.core.car.CarSheet;
@@ -44,6 +45,7 @@ final class SheetLaws {
         for (SetupPlace end : List.of(SetupPlace.FRONT, SetupPlace.REAR)) {
             axle(end);
             dampers(end);
+            bar(end);
         }
         floor();
         yawInertia();
@@ -60,6 +62,17 @@ final class SheetLaws {
                     .value(SheetKeys.shown(sheet.centreOfMassHeightM()))
                     .expected("at most half the narrower track, which is " + shown(highest, 3) + " m")
                     .advice("A car beyond that rolls over below 1 g.")
+                    .problem();
+        }
+        double wheels = sheet.detail().front().unsprungMassKg().orElse(0.0)
+                + sheet.detail().rear().unsprungMassKg().orElse(0.0);
+        double lowest = wheels / sheet.massKg() * sheet.tyreRadiusM();
+        if (sheet.centreOfMassHeightM() <= lowest) {
+            throw keys.problem(key, keys.line(key))
+                    .value(SheetKeys.shown(sheet.centreOfMassHeightM()))
+                    .expected("above " + shown(lowest, 3)
+                            + " m, where unsprung masses at wheel height alone would put it")
+                    .advice("Check unsprung_mass_front_kg, unsprung_mass_rear_kg and tyre_radius_m.")
                     .problem();
         }
     }
@@ -106,6 +119,32 @@ final class SheetLaws {
                             .problem();
                 }
             }
+        }
+    }
+
+    private void bar(SetupPlace end) {
+        Optional<CarSheet.BarRate> rate = end == SetupPlace.FRONT ? sheet.barFront() : sheet.barRear();
+        Optional<SetupItem> item =
+                sheet.item(SetupCatalogue.of(SetupFamily.BAR, end).name());
+        if (rate.isEmpty() || item.isEmpty()) {
+            return;
+        }
+        double base = rate.get().baseNPerM();
+        double perPosition = rate.get().perPositionNPerM();
+        double atMin = base + perPosition * item.get().min();
+        double atMax = base + perPosition * item.get().max();
+        if (Math.min(atMin, atMax) < 0.0) {
+            String key = "bar_wheel_rate_" + end.words() + "_N_per_mm";
+            throw keys.problem(key, keys.line(key))
+                    .value(SheetKeys.shown(perPosition * MM))
+                    .expected("a rate that is nowhere below 0 over the bar's range; at position "
+                            + SheetKeys.shown(
+                                    atMin < atMax
+                                            ? item.get().min()
+                                            : item.get().max()) + " it is "
+                            + shown(Math.min(atMin, atMax) * MM, 1) + " N/mm")
+                    .advice("Count base from position 0.")
+                    .problem();
         }
     }
 

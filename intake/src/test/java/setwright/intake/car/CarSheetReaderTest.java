@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -227,5 +228,16 @@ class CarSheetReaderTest {
         });
         assertThat(car.assumed()).isEmpty();
         assertThat(car.detail()).isEqualTo(CarDetail.NONE);
+    }
+
+    @Test
+    void everyKeyAndItemIsDescribed() throws Exception {
+        String described = Files.readString(Path.of("../docs/car-sheet.md"));
+        assertThat(CarSheetReader.keys())
+                .allSatisfy(key -> assertThat(described).containsAnyOf("`" + key + "`", key + ":"));
+        assertThat(SetupCatalogue.all()).filteredOn(kind -> kind.gear() <= 1).allSatisfy(kind -> {
+            assertThat(described).contains("`" + kind.name() + "`");
+            kind.units().forEach(unit -> assertThat(described).contains(unit.symbol()));
+        });
     }
 }

@@ -44,11 +44,12 @@ final class ImpossibleSheetsTest {
               gear_2: {value: 2.0, unit: ratio, min: 1.8, max: 2.4, step: 0.01}
               front_tyre_compound: {value: soft, choices: [soft, medium]}
               fuel: {value: 40, unit: kg, min: 5, max: 80, step: 1}
+              front_bar: {value: 3, unit: position, min: 1, max: 9, step: 1}
             """;
 
     @Test
     void theSheetAsItStandsIsPossible() {
-        assertThat(CarSheetReader.parse("car.yaml", SHEET).setup()).hasSize(10);
+        assertThat(CarSheetReader.parse("car.yaml", SHEET).setup()).hasSize(11);
     }
 
     @ParameterizedTest
@@ -79,6 +80,8 @@ final class ImpossibleSheetsTest {
                 "mass_with_driver_kg: 1200 | mass_with_driver_kg: 160 | 17 | unsprung_mass_rear_kg | 85 | which is 83 kg",
                 "yaw_inertia_kg_m2: 1900 | yaw_inertia_kg_m2: 190 | 18 | yaw_inertia_kg_m2 | 190 | from 405 to 5062",
                 "anti_dive_percent: 20 | anti_dive_percent: 120 | 19 | anti_dive_percent | 120 | from 0 to 100 %",
+                "centre_of_mass_height_m: 0.44 | centre_of_mass_height_m: 0.1\\nunsprung_mass_front_kg: 400 | 8 | centre_of_mass_height_m | 0.1 | above 0.133 m",
+                "anti_dive_percent: 20 | bar_wheel_rate_front_N_per_mm: {base: 5, per_position: -1} | 19 | bar_wheel_rate_front_N_per_mm | -1 | at position 9 it is -4.0 N/mm",
                 "drag_area_m2: 0.9 | drag_area_m2: -0.9 | 20 | drag_area_m2 | -0.9 | from 0.1 to 5",
                 "bump_low: 6000 | bump_low: -6000 | 21 | damper_rate_front_Ns_per_m.bump_low | -6000 | from 50 to 100000",
                 "knee_m_per_s: 0.05, | '' | 21 | damper_rate_front_Ns_per_m.knee_m_per_s | '' | Add the key",

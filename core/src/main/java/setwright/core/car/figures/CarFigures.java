@@ -53,18 +53,19 @@ public record CarFigures(
         SuspensionSums sums = new SuspensionSums(sheet, detail, mass);
         AxleFigures front = sums.axle(SetupPlace.FRONT);
         AxleFigures rear = sums.axle(SetupPlace.REAR);
+        Optional<RollFigures> roll = sums.roll(front, rear);
         SpeedFigures speeds = SpeedFigures.of(sheet, detail, mass);
         return new CarFigures(
                 mass,
                 front,
                 rear,
-                sums.roll(front, rear),
+                roll,
                 BrakeFigures.of(sheet, mass),
                 speeds,
                 rake(sheet),
                 understeer.gradient(sheet),
                 usual.assumed(),
-                untold(sheet, front, rear, speeds));
+                untold(sheet, front, rear, roll, speeds));
     }
 
     private static OptionalDouble rake(CarSheet sheet) {
@@ -77,13 +78,18 @@ public record CarFigures(
                 : OptionalDouble.empty();
     }
 
-    private static List<String> untold(CarSheet sheet, AxleFigures front, AxleFigures rear, SpeedFigures speeds) {
+    private static List<String> untold(
+            CarSheet sheet, AxleFigures front, AxleFigures rear, Optional<RollFigures> roll, SpeedFigures speeds) {
         List<String> untold = new ArrayList<>();
         if (front.ride().isEmpty() || rear.ride().isEmpty()) {
             untold.add("Ride frequencies need front_spring and rear_spring in the setup.");
         } else if (front.roll().isEmpty() || rear.roll().isEmpty()) {
             untold.add("Roll and lateral load transfer need bar_wheel_rate_front_N_per_mm and"
                     + " bar_wheel_rate_rear_N_per_mm with front_bar and rear_bar in the setup.");
+        } else if (roll.isEmpty()) {
+            untold.add(
+                    "Roll and lateral load transfer: these springs and bars hardly hold the body up; check front_spring,"
+                            + " rear_spring and their units.");
         }
         if (sheet.detail().front().damper().isEmpty()
                 || sheet.detail().rear().damper().isEmpty()) {

@@ -16,7 +16,7 @@ public record RollFigures(double gradientRad, Transfer front, Transfer rear, dou
      * @param elasticN    through springs, bar and tyres with the roll angle, N
      * @param geometricN  at once through the links, by the roll centre's height, N
      * @param unsprungN   of the wheels' own mass, N
-     * @param liftG       lateral acceleration at which the inner wheel leaves the ground, g
+     * @param liftG       lateral acceleration at which the inner wheel leaves the ground, g; infinite when it never does
      */
     public record Transfer(double elasticN, double geometricN, double unsprungN, double liftG) {
         /** Returns the whole, N. */

@@ -112,7 +112,8 @@ final class SuspensionSums {
         double oneG = Gravity.STANDARD_MPS2;
         double geometric = figures.sprungMassKg() * oneG * axle.rollCentreM() / axle.trackM();
         double own = axle.unsprungKg() * oneG * axle.unsprungHeightM() / axle.trackM();
-        return new RollFigures.Transfer(totalN - geometric - own, geometric, own, figures.wheelLoadN() / totalN);
+        double lift = totalN > 0.0 ? figures.wheelLoadN() / totalN : Double.POSITIVE_INFINITY;
+        return new RollFigures.Transfer(totalN - geometric - own, geometric, own, lift);
     }
 
     private CarDetail.Axle given(SetupPlace end) {
