@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Downforce;
 import setwright.core.car.DrivenAxle;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.car.setup.SetupFamily;
+import setwright.core.car.setup.SetupItemKind;
 import setwright.intake.yaml.YamlFile;
 import setwright.intake.yaml.YamlNode;
 
@@ -17,6 +21,7 @@ import setwright.intake.yaml.YamlNode;
  * listed in {@link CarSheet#assumed()}, each beginning with its key.
  */
 public final class CarSheetReader {
+    private static final String SETUP = "setup";
     private static final List<String> KEYS = List.of(
             "description",
             "driven_axle",
@@ -37,17 +42,15 @@ public final class CarSheetReader {
             "bar_wheel_rate_front_N_per_mm",
             "bar_wheel_rate_rear_N_per_mm",
             "downforce",
-            "setup");
+            SETUP);
     private static final double RPM_TO_RADPS = Math.PI / 30.0;
     private static final double BAR_TO_PA = 1.0e5;
     private static final double N_PER_MM_TO_N_PER_M = 1.0e3;
 
     private final SheetKeys keys;
-    private final String file;
     private final List<String> assumed = new ArrayList<>();
 
     private CarSheetReader(String file, YamlNode.Mapping root) {
-        this.file = file;
         this.keys = new SheetKeys(file, root, "");
     }
 
@@ -65,8 +68,13 @@ public final class CarSheetReader {
         return new CarSheetReader(name, YamlFile.parse(name, text)).sheet();
     }
 
+    /** All keys of a sheet. */
+    static List<String> keys() {
+        return Stream.concat(KEYS.stream(), DetailReader.KEYS.stream()).toList();
+    }
+
     private CarSheet sheet() {
-        keys.allowOnly(KEYS);
+        keys.allowOnly(keys());
         DrivenAxle axle = keys.choice("driven_axle", DrivenAxle.class).orElseGet(() -> {
             assumed.add("driven_axle is not given: a rear-drive car is assumed.");
             return DrivenAxle.REAR;
@@ -76,11 +84,13 @@ public final class CarSheetReader {
             return Downforce.NONE;
         });
         Archetype kind = Archetype.of(axle, downforce);
-        return new CarSheet(
+        Optional<SetupReader> setup = setup();
+        List<SetupItem> items = setup.map(SetupReader::items).orElse(List.of());
+        CarSheet sheet = new CarSheet(
                 keys.text("description").orElse(kind.words()),
                 axle,
                 value("mass_with_driver_kg", 100.0, 4000.0, "kg", kind.massKg(), kind),
-                value("fuel_start_kg", 0.0, 300.0, "kg", kind.fuelStartKg(), kind),
+                fuelStart(items, kind),
                 share(kind),
                 value("wheelbase_m", 0.8, 5.0, "m", kind.wheelbaseM(), kind),
                 value("track_front_m", 0.6, 2.5, "m", kind.trackM(), kind),
@@ -88,7 +98,7 @@ public final class CarSheetReader {
                 value("centre_of_mass_height_m", 0.1, 1.2, "m", kind.centreOfMassHeightM(), kind),
                 value("steering_ratio", 1.0, 30.0, "", kind.steeringRatio(), kind),
                 value("tyre_radius_m", 0.1, 0.6, "m", kind.tyreRadiusM(), kind),
-                gearRatios(),
+                gearRatios(items),
                 scaled(keys.number("rev_limit_rpm", 1000.0, 25000.0, "rpm"), RPM_TO_RADPS),
                 scaled(keys.number("brake_pressure_max_bar", 5.0, 300.0, "bar"), BAR_TO_PA),
                 value("motion_ratio_front", 0.2, 2.0, "", kind.motionRatio(), kind),
@@ -96,8 +106,12 @@ public final class CarSheetReader {
                 barRate("bar_wheel_rate_front_N_per_mm"),
                 barRate("bar_wheel_rate_rear_N_per_mm"),
                 downforce,
-                setup(),
+                new DetailReader(keys).read(),
+                items,
+                setup.map(SetupReader::labels).orElse(List.of()),
                 assumed);
+        new SheetLaws(keys, sheet).check();
+        return sheet;
     }
 
     private double value(String key, double least, double most, String unit, double otherwise, Archetype kind) {
@@ -126,13 +140,34 @@ public final class CarSheetReader {
         return value(key, 0.2, 0.8, "", kind.frontWeightShare(), kind);
     }
 
+    private double fuelStart(List<SetupItem> items, Archetype kind) {
+        String key = "fuel_start_kg";
+        OptionalDouble item = si(items, SetupCatalogue.of(SetupFamily.FUEL));
+        return item.isPresent() && keys.node(key).isEmpty()
+                ? item.getAsDouble()
+                : value(key, 0.0, 300.0, "kg", kind.fuelStartKg(), kind);
+    }
+
+    private static OptionalDouble si(List<SetupItem> items, SetupItemKind kind) {
+        return items.stream()
+                .filter(item -> item.name().equals(kind.name()))
+                .mapToDouble(kind::toSi)
+                .findFirst();
+    }
+
     private static OptionalDouble scaled(OptionalDouble value, double factor) {
         return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
     }
 
-    private List<Double> gearRatios() {
+    private List<Double> gearRatios(List<SetupItem> items) {
         String key = "gear_ratios";
         List<Double> ratios = new ArrayList<>();
+        if (keys.node(key).isEmpty()) {
+            SetupCatalogue.all().stream()
+                    .filter(kind -> kind.family() == SetupFamily.GEAR)
+                    .forEach(kind -> si(items, kind).ifPresent(ratios::add));
+            return ratios;
+        }
         for (YamlNode item : keys.list(key).map(YamlNode.Sequence::items).orElse(List.of())) {
             double ratio = keys.number(key, item);
             boolean first = ratios.isEmpty();
@@ -140,6 +175,7 @@ public final class CarSheetReader {
                 throw keys.problem(key, item.line())
                         .value(SheetKeys.shown(ratio))
                         .expected("a ratio above 0 and below 20")
+                        .advice("It is engine side over wheel side.")
                         .problem();
             }
             if (!first && !(ratio < ratios.get(ratios.size() - 1))) {
@@ -157,69 +193,19 @@ public final class CarSheetReader {
 
     private Optional<CarSheet.BarRate> barRate(String key) {
         return keys.group(key).map(group -> {
-            SheetKeys bar = new SheetKeys(file, group, key + ".");
+            SheetKeys bar = keys.inside(key, group);
             bar.allowOnly(List.of("base", "per_position"));
-            double base = required(bar, "base", 0.0, 500.0, "N/mm");
-            double perPosition = required(bar, "per_position", -100.0, 100.0, "N/mm");
+            double base = bar.required("base", 0.0, 500.0, "N/mm");
+            double perPosition = bar.required("per_position", -100.0, 100.0, "N/mm");
             return new CarSheet.BarRate(base * N_PER_MM_TO_N_PER_M, perPosition * N_PER_MM_TO_N_PER_M);
         });
     }
 
-    private static double required(SheetKeys keys, String key, double least, double most, String unit) {
-        return keys.number(key, least, most, unit)
-                .orElseThrow(() -> keys.problem(key, keys.line(key))
-                        .expected("a number" + (unit.isEmpty() ? "" : " in " + unit))
-                        .found("nothing")
-                        .advice("Add the key.")
-                        .problem());
-    }
-
-    private List<SetupItem> setup() {
-        List<SetupItem> items = new ArrayList<>();
-        Optional<YamlNode.Mapping> group = keys.group("setup");
+    private Optional<SetupReader> setup() {
+        Optional<YamlNode.Mapping> group = keys.group(SETUP);
         if (group.isEmpty()) {
             assumed.add("setup is not given: no change can be proposed without its items, ranges and steps.");
-            return items;
         }
-        SheetKeys setup = new SheetKeys(file, group.get(), "setup.");
-        for (String name : group.get().entries().keySet()) {
-            YamlNode.Mapping entry = setup.group(name)
-                    .orElseThrow(() -> setup.problem(name, setup.line(name))
-                            .expected("value, unit, min, max and step")
-                            .found("nothing")
-                            .problem());
-            items.add(item(name, new SheetKeys(file, entry, "setup." + name + "."), setup.line(name)));
-        }
-        return items;
-    }
-
-    private static SetupItem item(String name, SheetKeys keys, int line) {
-        keys.allowOnly(List.of("value", "unit", "min", "max", "step"));
-        double far = 1.0e6;
-        double value = required(keys, "value", -far, far, "");
-        double min = required(keys, "min", -far, far, "");
-        double max = required(keys, "max", -far, far, "");
-        double step = required(keys, "step", -far, far, "");
-        if (min > max) {
-            throw keys.problem("min", line)
-                    .value(SheetKeys.shown(min))
-                    .expected("at most max, which is " + SheetKeys.shown(max))
-                    .advice("Swap them.")
-                    .problem();
-        }
-        if (!(step > 0.0)) {
-            throw keys.problem("step", line)
-                    .value(SheetKeys.shown(step))
-                    .expected("a step above 0")
-                    .problem();
-        }
-        if (value < min || value > max) {
-            throw keys.problem("value", line)
-                    .value(SheetKeys.shown(value))
-                    .expected("a value from min " + SheetKeys.shown(min) + " to max " + SheetKeys.shown(max))
-                    .advice("Correct the value or the range.")
-                    .problem();
-        }
-        return new SetupItem(name, value, keys.text("unit").orElse(""), min, max, step);
+        return group.map(items -> new SetupReader(keys.inside(SETUP, items), assumed));
     }
 }

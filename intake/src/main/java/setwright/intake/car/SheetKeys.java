@@ -35,6 +35,11 @@ final class SheetKeys {
         }
     }
 
+    /** The keys of a group that stands under one of these keys. */
+    SheetKeys inside(String key, YamlNode.Mapping group) {
+        return new SheetKeys(file, group, prefix + key + ".");
+    }
+
     InputProblem.Builder problem(String key, int line) {
         return InputProblem.in(file).row(line).column(prefix + key);
     }
@@ -84,6 +89,16 @@ final class SheetKeys {
                     .problem();
         }
         return OptionalDouble.of(value);
+    }
+
+    /** A number that must be there, in a range. */
+    double required(String key, double least, double most, String unit) {
+        return number(key, least, most, unit)
+                .orElseThrow(() -> problem(key, line(key))
+                        .expected("a number" + (unit.isEmpty() ? "" : " in " + unit))
+                        .found("nothing")
+                        .advice("Add the key.")
+                        .problem());
     }
 
     double number(String key, YamlNode node) {

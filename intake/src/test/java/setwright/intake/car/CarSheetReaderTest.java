@@ -4,12 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import setwright.core.car.CarDetail;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Downforce;
 import setwright.core.car.DrivenAxle;
+import setwright.core.car.SetupItem;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.car.setup.SetupItemKind;
 import setwright.intake.problem.InputProblem;
 
 class CarSheetReaderTest {
@@ -114,5 +123,121 @@ class CarSheetReaderTest {
             assertThat(problem).as(text).isNotNull();
             assertThat(problem.getMessage()).startsWith("car.yaml").contains("expected");
         }
+    }
+
+    @Test
+    void whatAWellInformedUserGivesComesOutInSi() {
+        CarSheet car = CarSheetReader.parse("car.yaml", SHEET + """
+                  front_tyre_compound: soft
+                  rear_tyre_compound: {value: hard, choices: [soft, hard]}
+                  other_flap: {value: 2, unit: holes, min: 1, max: 4, step: 1}
+                  other_nose: long
+                roll_centre_height_rear_m: -0.02
+                unsprung_mass_front_kg: 80
+                tyre_spring_rate_front_N_per_mm: 250
+                bump_stop_rate_rear_N_per_mm: 90
+                brake_torque_front_Nm_per_bar: 30
+                damper_rate_rear_Ns_per_m:
+                  bump_low: 6000
+                  bump_high: 2500
+                  rebound_low: 9000
+                  rebound_high: 4000
+                  knee_m_per_s: 0.05
+                  per_click: 0.04
+                anti_dive_percent: 25
+                drag_area_m2: 0.7
+                lift_area_front_m2: 0.1
+                air_density_kg_m3: 1.17
+                engine_torque_curve:
+                  - [3000, 150]
+                  - [6000, 200]
+                engine_braking_torque_Nm: 40
+                idle_rpm: 900
+                driveline_efficiency: 0.9
+                tyre_peak_slip_angle_deg: 6
+                tyre_grip: 1.3
+                """);
+        CarDetail detail = car.detail();
+        assertThat(detail.rear().rollCentreHeightM()).hasValue(-0.02);
+        assertThat(detail.front().rollCentreHeightM()).isEmpty();
+        assertThat(detail.front().unsprungMassKg()).hasValue(80.0);
+        assertThat(detail.front().tyreSpringRateNPerM()).hasValue(250_000.0);
+        assertThat(detail.rear().bumpStopRateNPerM()).hasValue(90_000.0);
+        assertThat(detail.front().brakeTorqueNmPerPa().orElseThrow()).isCloseTo(3.0e-4, within(ROUND_OFF));
+        assertThat(detail.rear().damper().orElseThrow())
+                .isEqualTo(new CarDetail.Damper(6000, 2500, 9000, 4000, 0.05, OptionalDouble.of(0.04)));
+        assertThat(detail.body().antiDiveShare()).hasValue(0.25);
+        assertThat(detail.body().yawInertiaKgM2()).isEmpty();
+        assertThat(detail.air().dragAreaM2()).hasValue(0.7);
+        assertThat(detail.air().downforceFrontM2()).hasValue(0.1);
+        assertThat(detail.air().densityKgPerM3()).hasValue(1.17);
+        assertThat(detail.engine().torque()).hasSize(2);
+        assertThat(detail.engine().torque().get(1).radPerS()).isCloseTo(628.3185307179587, within(ROUND_OFF));
+        assertThat(detail.engine().brakingTorqueNm()).hasValue(40.0);
+        assertThat(detail.engine().efficiency()).hasValue(0.9);
+        assertThat(detail.tyre().peakSlipAngleRad().orElseThrow()).isCloseTo(0.10471975511965977, within(ROUND_OFF));
+        assertThat(detail.tyre().grip()).hasValue(1.3);
+        assertThat(car.label("front_tyre_compound").orElseThrow().value()).isEqualTo("soft");
+        assertThat(car.label("rear_tyre_compound").orElseThrow().choices()).containsExactly("soft", "hard");
+        assertThat(car.label("other_nose")).isPresent();
+        assertThat(car.item("other_flap").orElseThrow().unit()).isEqualTo("holes");
+        assertThat(car.assumed()).isEmpty();
+    }
+
+    @Test
+    void rangesThatAnItemLacksAreTheUsualOnesAndSaid() {
+        CarSheet car = CarSheetReader.parse(
+                "car.yaml", "setup:\n  rear_spring: {value: 350}\n  front_tyre_pressure: {value: 25, unit: PSI}\n");
+        assertThat(car.item("rear_spring")).contains(new SetupItem("rear_spring", 350, "N/mm", 30, 350, 5));
+        assertThat(car.item("front_tyre_pressure"))
+                .contains(new SetupItem("front_tyre_pressure", 25, "psi", 17.4, 34.8, 0.29));
+        assertThat(car.assumed())
+                .anyMatch(line -> line.startsWith("setup.rear_spring lacks unit, min, max, step: 30 to 350 N/mm"))
+                .anyMatch(line -> line.startsWith("setup.front_tyre_pressure lacks min, max, step:"));
+    }
+
+    @Test
+    void gearsAndFuelMayStandAmongTheItems() {
+        CarSheet car = CarSheetReader.parse(
+                "car.yaml", "setup:\n  gear_1: {value: 2.5}\n  gear_2: {value: 1.8}\n  fuel: {value: 22, unit: kg}\n");
+        assertThat(car.gearRatios()).containsExactly(2.5, 1.8);
+        assertThat(car.fuelStartKg()).isEqualTo(22.0);
+        assertThat(car.assumes("fuel_start_kg")).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "practice-01/car.yaml",
+                "practice-02/car.yaml",
+                "practice-03/car.yaml",
+                "practice-04/car.yaml",
+                "practice-05/car.yaml",
+                "practice-06/car.yaml",
+                "practice-07/car.yaml",
+                "practice-08/car_stint1.yaml",
+                "practice-08/car_stint2.yaml"
+            })
+    void everyItemOfThePracticeSheetsIsKnown(String name) throws Exception {
+        CarSheet car =
+                CarSheetReader.read(Path.of(Objects.requireNonNull(getClass().getResource("/cases/" + name), name)
+                        .toURI()));
+        assertThat(car.setup()).hasSizeGreaterThanOrEqualTo(20).allSatisfy(item -> {
+            SetupItemKind kind = SetupCatalogue.find(item.name()).orElseThrow();
+            assertThat(kind.unit(item.unit())).isPresent();
+        });
+        assertThat(car.assumed()).isEmpty();
+        assertThat(car.detail()).isEqualTo(CarDetail.NONE);
+    }
+
+    @Test
+    void everyKeyAndItemIsDescribed() throws Exception {
+        String described = Files.readString(Path.of("../docs/car-sheet.md"));
+        assertThat(CarSheetReader.keys())
+                .allSatisfy(key -> assertThat(described).containsAnyOf("`" + key + "`", key + ":"));
+        assertThat(SetupCatalogue.all()).filteredOn(kind -> kind.gear() <= 1).allSatisfy(kind -> {
+            assertThat(described).contains("`" + kind.name() + "`");
+            kind.units().forEach(unit -> assertThat(described).contains(unit.symbol()));
+        });
     }
 }
