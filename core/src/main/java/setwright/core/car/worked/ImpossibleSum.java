@@ -4,11 +4,20 @@ package setwright.core.car.worked;
 public final class ImpossibleSum extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    ImpossibleSum(String message) {
-        super(message);
+    private final String why;
+
+    ImpossibleSum(String why) {
+        super(why);
+        this.why = why;
     }
 
     ImpossibleSum(IllegalArgumentException cause) {
-        super(cause.getMessage(), cause);
+        super(cause);
+        this.why = String.valueOf(cause.getMessage());
+    }
+
+    /** Returns what does not go together, without a capital letter. */
+    public String why() {
+        return why;
     }
 }
