@@ -79,9 +79,14 @@ public final class Predictor {
         CarAssembler assembler = new CarAssembler(sheet);
         List<CarSheet> setups = candidates.stream().map(sheet::with).toList();
         IntStream.range(0, DRAWS).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
+        CarModel driven = assembler.build(belief.middle());
+        double[] speeds = speeds();
         List<Prediction> out = new ArrayList<>();
         for (int c = 0; c < candidates.size(); c++) {
-            out.add(samples.get(c).summary(candidates.get(c), corners, speeds()));
+            CarModel changed = assembler.build(setups.get(c), belief.middle());
+            out.add(samples.get(c)
+                    .summary(candidates.get(c), corners, speeds)
+                    .because(ChangeReasons.of(driven, changed), ChangeReasons.doubts(candidates.get(c))));
         }
         return out;
     }
