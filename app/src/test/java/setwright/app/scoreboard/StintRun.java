@@ -6,10 +6,13 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
+import setwright.core.identification.FittedCar;
+import setwright.core.identification.Identifier;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Finding;
 import setwright.core.replay.Prediction;
+import setwright.core.replay.Predictor;
 import setwright.intake.Intake;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
@@ -66,13 +69,15 @@ record StintRun(
         return new StintRun(practice, truth, sheet, intake, stint, diagnosis, predicted, failure);
     }
 
-    /**
-     * Asks for the effect of each candidate, changes that are turned together. Empty as long as there is no predictor: what is
-     * measured of predictions is then left out.
-     */
+    /** Asks for the effect of each candidate, changes that are turned together; empty where the truth tried none. */
     private static Optional<List<Prediction>> predict(
             Diagnosis diagnosis, CarSheet sheet, List<List<SetupChange>> candidates) {
-        return Optional.empty();
+        if (candidates.isEmpty()) {
+            return Optional.empty();
+        }
+        FittedCar car = Identifier.identify(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet);
+        return Optional.of(Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car.belief())
+                .predict(candidates));
     }
 
     /** Returns the name of the case, with the stint where there are several. */

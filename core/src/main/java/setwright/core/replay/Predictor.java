@@ -101,8 +101,11 @@ public final class Predictor {
         double[] balance = new double[lap.size()];
         for (int c = 0; c < setups.size(); c++) {
             CarModel changed = assembler.build(setups.get(c), parameters);
-            run.compare(changed, scale, balance);
-            samples.get(c).put(draw, lap, balance, time.of(scale, changed), lengthM);
+            double[] loads = run.loadsOf(changed);
+            run.margins(changed, loads, scale);
+            double[] faster = time.faster(scale, changed);
+            run.balances(changed, loads, faster, balance);
+            samples.get(c).put(draw, lap, balance, time.time(), lengthM);
         }
     }
 
