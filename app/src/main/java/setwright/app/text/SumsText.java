@@ -71,6 +71,7 @@ public final class SumsText {
         lines.add("");
         lines.add("How");
         formulas(calculation);
+        lines.add("");
         paragraph("Source", calculation.source());
         calculation.notes().forEach(note -> paragraph("Note", note));
     }

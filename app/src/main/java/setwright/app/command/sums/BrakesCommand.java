@@ -13,7 +13,7 @@ import setwright.core.car.worked.Unit;
 @Command(
         name = "brakes",
         description = "Ideal brake balance at a deceleration, the grip each axle needs, which axle locks first.")
-final class BrakesCommand extends SumCommand {
+final class BrakesCommand extends CarSumCommand {
     @Mixin
     private CarMixin car = new CarMixin();
 

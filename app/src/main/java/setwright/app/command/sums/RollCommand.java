@@ -11,7 +11,7 @@ import setwright.core.car.worked.Unit;
 
 /** Roll stiffness of both axles. */
 @Command(name = "roll", description = "Roll stiffness of both axles, the front share, a front bar for a wanted share.")
-final class RollCommand extends SumCommand {
+final class RollCommand extends CarSumCommand {
     @Mixin
     private SpringsMixin springs = new SpringsMixin();
 
