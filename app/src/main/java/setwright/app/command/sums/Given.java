@@ -121,7 +121,7 @@ final class Given {
 
     private static Input input(Ask ask, double value, Origin origin) {
         if (!isPossible(ask, value)) {
-            throw new BadOption(ask.option() + " is " + FIGURES.plain(value) + ": expected " + range(ask) + ".");
+            throw new BadOption(ask.option() + " is " + shown(value) + ": expected " + range(ask) + ".");
         }
         return new Input(ask.symbol(), ask.words(), value, ask.unit(), origin);
     }
@@ -144,6 +144,10 @@ final class Given {
         String unit = ask.unit().symbol();
         return ask.words() + " from " + FIGURES.plain(ask.least()) + " to " + FIGURES.plain(ask.most())
                 + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String shown(double value) {
+        return Double.isFinite(value) ? FIGURES.plain(value) : String.valueOf(value);
     }
 
     /** Takes away what the way to SI units and back added to the last digits. */
