@@ -15,7 +15,7 @@ final class RollCommand extends CarSumCommand {
     @Mixin
     private SpringsMixin springs = new SpringsMixin();
 
-    @Option(names = "--share", paramLabel = "%%", description = "Front share to find the front bar for.")
+    @Option(names = "--share", paramLabel = "PERCENT", description = "Front share to find the front bar for.")
     private Optional<Double> share = Optional.empty();
 
     @Override

@@ -269,6 +269,12 @@ final class SumsCommandTest {
     }
 
     @Test
+    void helpReadsWell() {
+        assertThat(run("brakes --help")).isEqualTo(ExitCode.DONE);
+        assertThat(results.toString()).contains("--bias=PERCENT").doesNotContain("%%");
+    }
+
+    @Test
     void aSumMustBeNamed() {
         assertThat(run("")).isEqualTo(ExitCode.USAGE);
         assertThat(messages.toString()).contains("A sum is missing", "gearing", "top-speed");
