@@ -41,36 +41,41 @@ public final class SumsText {
 
     private void add(Calculation calculation) {
         lines.add(terminal.paint().bold(calculation.title()));
-        table(new TextTable(
-                List.of(new Column("", false, 3), new Column("", true, 3), new Column("", false, 2)),
-                calculation.results().stream()
-                        .map(result -> List.of(
-                                Cell.of(result.words()),
-                                Cell.of(figures.number(
-                                        result.value(), result.unit().decimals())),
-                                Cell.of(result.unit().symbol())))
-                        .toList()));
+        table(
+                new TextTable(
+                        List.of(new Column("", false, 3), new Column("", true, 3), new Column("", false, 2)),
+                        calculation.results().stream()
+                                .map(result -> List.of(
+                                        Cell.of(result.words()),
+                                        Cell.of(figures.number(
+                                                result.value(), result.unit().decimals())),
+                                        Cell.of(result.unit().symbol())))
+                                .toList()),
+                Integer.MAX_VALUE); // a longer line does less harm than a figure without its unit
         calculation.findings().forEach(sentence -> paragraph("", sentence));
         lines.add("");
         lines.add("From");
-        table(new TextTable(
-                List.of(
-                        new Column("", false, 4),
-                        new Column("", false, 1),
-                        new Column("", true, 4),
-                        new Column("", false, 3),
-                        new Column("", false, 2)),
-                calculation.inputs().stream()
-                        .map(input -> List.of(
-                                Cell.of(input.symbol()),
-                                Cell.of(input.words()),
-                                Cell.of(figures.plain(input.value())),
-                                Cell.of(input.unit().symbol()),
-                                Cell.of(input.origin().words())))
-                        .toList()));
+        table(
+                new TextTable(
+                        List.of(
+                                new Column("", false, 4),
+                                new Column("", false, 1),
+                                new Column("", true, 4),
+                                new Column("", false, 3),
+                                new Column("", false, 2)),
+                        calculation.inputs().stream()
+                                .map(input -> List.of(
+                                        Cell.of(input.symbol()),
+                                        Cell.of(input.words()),
+                                        Cell.of(figures.plain(input.value())),
+                                        Cell.of(input.unit().symbol()),
+                                        Cell.of(input.origin().words())))
+                                .toList()),
+                terminal.width() - MARGIN.length());
         lines.add("");
         lines.add("How");
         formulas(calculation);
+        lines.add("");
         paragraph("Source", calculation.source());
         calculation.notes().forEach(note -> paragraph("Note", note));
     }
@@ -110,8 +115,8 @@ public final class SumsText {
         }
     }
 
-    private void table(TextTable table) {
-        table.lines(terminal.width() - MARGIN.length(), terminal.paint()).stream()
+    private void table(TextTable table, int width) {
+        table.lines(width, terminal.paint()).stream()
                 .filter(line -> !line.isBlank())
                 .forEach(line -> lines.add(MARGIN + line));
     }

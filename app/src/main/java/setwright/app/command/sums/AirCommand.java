@@ -23,7 +23,7 @@ final class AirCommand extends SumCommand {
             description = "Absolute, as a barometer on the spot shows; the altitude's standard one when left out.")
     private Optional<Double> pressure = Optional.empty();
 
-    @Option(names = "--humidity", paramLabel = "%%", description = "Relative humidity; dry when left out.")
+    @Option(names = "--humidity", paramLabel = "PERCENT", description = "Relative humidity; dry when left out.")
     private Optional<Double> humidity = Optional.empty();
 
     @Override

@@ -13,11 +13,11 @@ import setwright.core.car.worked.Unit;
 @Command(
         name = "brakes",
         description = "Ideal brake balance at a deceleration, the grip each axle needs, which axle locks first.")
-final class BrakesCommand extends SumCommand {
+final class BrakesCommand extends CarSumCommand {
     @Mixin
     private CarMixin car = new CarMixin();
 
-    @Option(names = "--bias", paramLabel = "%%", description = "Front share of the braking force.")
+    @Option(names = "--bias", paramLabel = "PERCENT", description = "Front share of the braking force.")
     private Optional<Double> bias = Optional.empty();
 
     @Option(names = "--deceleration", paramLabel = "G", description = "Deceleration; 1 g when left out.")

@@ -10,7 +10,7 @@ final class CarMixin {
     @Option(names = "--mass", paramLabel = "KG", description = "Mass with driver and fuel.")
     private Optional<Double> mass = Optional.empty();
 
-    @Option(names = "--front-weight", paramLabel = "%%", description = "Share of the weight on the front axle.")
+    @Option(names = "--front-weight", paramLabel = "PERCENT", description = "Share of the weight on the front axle.")
     private Optional<Double> frontWeight = Optional.empty();
 
     @Option(names = "--wheelbase", paramLabel = "M", description = "Distance between the axles.")

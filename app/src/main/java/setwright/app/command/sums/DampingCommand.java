@@ -11,7 +11,7 @@ import setwright.core.car.worked.Unit;
 
 /** Damper rate to damping ratio, and back. */
 @Command(name = "damping", description = "Damper rate to damping ratio, or a wanted ratio to a damper rate.")
-final class DampingCommand extends SumCommand {
+final class DampingCommand extends CarSumCommand {
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")
     private Optional<Axle> axle = Optional.empty();
 

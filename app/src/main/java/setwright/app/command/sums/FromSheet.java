@@ -43,6 +43,7 @@ record FromSheet(String key, Reader reader) {
             new FromSheet("bar_wheel_rate_front_N_per_mm", (car, file) -> bar(car, "front_bar", car.barFront()));
     static final FromSheet REAR_BAR =
             new FromSheet("bar_wheel_rate_rear_N_per_mm", (car, file) -> bar(car, "rear_bar", car.barRear()));
+    static final FromSheet FUEL = new FromSheet("fuel_start_kg", (car, file) -> OptionalDouble.of(car.fuelStartKg()));
     static final FromSheet FRONT_SPRING =
             new FromSheet("setup.front_spring", (car, file) -> item(car, file, "front_spring", Unit.N_PER_MM));
     static final FromSheet REAR_SPRING =
@@ -80,7 +81,7 @@ record FromSheet(String key, Reader reader) {
     }
 
     private static double inUnit(SetupItem item, String file, Unit unit) {
-        boolean plainRatio = unit == Unit.RATIO && item.unit().isEmpty();
+        boolean plainRatio = unit == Unit.RATIO && item.unit().equals("ratio");
         if (!item.unit().equals(unit.symbol()) && !plainRatio) {
             throw InputProblem.in(file)
                     .column("setup." + item.name() + ".unit")

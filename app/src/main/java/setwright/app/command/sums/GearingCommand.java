@@ -13,7 +13,7 @@ import setwright.core.car.worked.Unit;
         name = "gearing",
         description =
                 "Speed in each gear at the rev limit, the drop at each upshift, engine speeds, a final drive to fit.")
-final class GearingCommand extends SumCommand {
+final class GearingCommand extends CarSumCommand {
     @Option(names = "--rev-limit", paramLabel = "RPM", description = "Engine speed limit.")
     private Optional<Double> limit = Optional.empty();
 

@@ -121,7 +121,7 @@ final class Given {
 
     private static Input input(Ask ask, double value, Origin origin) {
         if (!isPossible(ask, value)) {
-            throw new BadOption(ask.option() + " is " + FIGURES.plain(value) + ": expected " + range(ask) + ".");
+            throw new BadOption(ask.option() + " is " + shown(value) + ": expected " + range(ask) + ".");
         }
         return new Input(ask.symbol(), ask.words(), value, ask.unit(), origin);
     }
@@ -133,7 +133,7 @@ final class Given {
     private static BadOption missing(Ask ask, String alternative) {
         String unit = ask.unit().symbol();
         return new BadOption(ask.option() + " is missing: give the " + ask.words()
-                + (unit.isEmpty() || unit.equals("ratio") ? "" : " in " + unit) + alternative + ".");
+                + (unit.isEmpty() ? "" : " in " + unit) + alternative + ".");
     }
 
     private static boolean isPossible(Ask ask, double value) {
@@ -143,7 +143,11 @@ final class Given {
     private static String range(Ask ask) {
         String unit = ask.unit().symbol();
         return ask.words() + " from " + FIGURES.plain(ask.least()) + " to " + FIGURES.plain(ask.most())
-                + (unit.isEmpty() || unit.equals("ratio") ? "" : " " + unit);
+                + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String shown(double value) {
+        return Double.isFinite(value) ? FIGURES.plain(value) : String.valueOf(value);
     }
 
     /** Takes away what the way to SI units and back added to the last digits. */

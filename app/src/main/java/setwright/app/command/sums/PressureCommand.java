@@ -11,7 +11,7 @@ import setwright.core.car.worked.Unit;
 
 /** Cold and hot tyre pressure. */
 @Command(name = "pressure", description = "Cold tyre pressure to hot, or a wanted hot pressure to the cold one to set.")
-final class PressureCommand extends SumCommand {
+final class PressureCommand extends CarSumCommand {
     private static final double STANDARD_BAR = 1.01325;
 
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")
@@ -40,23 +40,31 @@ final class PressureCommand extends SumCommand {
 
     @Override
     List<Calculation> calculations(Given given) {
+        if (hot.isPresent()) { // nothing comes from the sheet, so that both axles are one sum
+            return List.of(
+                    sum(given, axle.orElse(Axle.FRONT), axle.map(Axle::words).orElse("")));
+        }
         return Axle.chosen(given, axle, List.of(cold)).stream()
-                .map(one -> new PressureSum(
-                                one.title(given, axle),
-                                given.need(
-                                        new Ask("T_c", "cold temperature", Unit.CELSIUS, -40, 80, "--cold-temperature"),
-                                        coldTemperature),
-                                given.need(
-                                        new Ask("T_h", "hot temperature", Unit.CELSIUS, -40, 200, "--hot-temperature"),
-                                        hotTemperature),
-                                given.need(
-                                        new Ask("p_a", "pressure of the air around", Unit.BAR, 0.5, 1.1, "--ambient"),
-                                        ambient,
-                                        STANDARD_BAR),
-                                coldPressure(given, one),
-                                given.maybe(new Ask("p_h", "hot pressure wanted", Unit.BAR, 0.2, 10, "--hot"), hot))
-                        .calculation())
+                .map(one -> sum(given, one, one.title(given, axle)))
                 .toList();
+    }
+
+    private Calculation sum(Given given, Axle one, String title) {
+        return new PressureSum(
+                        title,
+                        given.need(
+                                new Ask("T_c", "cold temperature", Unit.CELSIUS, -40, 80, "--cold-temperature"),
+                                coldTemperature),
+                        given.need(
+                                new Ask("T_h", "hot temperature", Unit.CELSIUS, -40, 200, "--hot-temperature"),
+                                hotTemperature),
+                        given.need(
+                                new Ask("p_a", "pressure of the air around", Unit.BAR, 0.5, 1.1, "--ambient"),
+                                ambient,
+                                STANDARD_BAR),
+                        coldPressure(given, one),
+                        given.maybe(new Ask("p_h", "hot pressure wanted", Unit.BAR, 0.2, 10, "--hot"), hot))
+                .calculation();
     }
 
     private Optional<Input> coldPressure(Given given, Axle one) {

@@ -10,7 +10,7 @@ import setwright.core.car.worked.Unit;
 
 /** Spring rate to ride frequency, and back. */
 @Command(name = "ride", description = "Spring rate to ride frequency, or a wanted frequency to a spring rate.")
-final class RideCommand extends SumCommand {
+final class RideCommand extends CarSumCommand {
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")
     private Optional<Axle> axle = Optional.empty();
 

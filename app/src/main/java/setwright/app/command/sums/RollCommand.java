@@ -11,11 +11,11 @@ import setwright.core.car.worked.Unit;
 
 /** Roll stiffness of both axles. */
 @Command(name = "roll", description = "Roll stiffness of both axles, the front share, a front bar for a wanted share.")
-final class RollCommand extends SumCommand {
+final class RollCommand extends CarSumCommand {
     @Mixin
     private SpringsMixin springs = new SpringsMixin();
 
-    @Option(names = "--share", paramLabel = "%%", description = "Front share to find the front bar for.")
+    @Option(names = "--share", paramLabel = "PERCENT", description = "Front share to find the front bar for.")
     private Optional<Double> share = Optional.empty();
 
     @Override

@@ -27,25 +27,25 @@ abstract class SumCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--car",
-            paramLabel = "SHEET",
-            description = "Car sheet (YAML) to take values from; options override it.")
-    private Optional<Path> car = Optional.empty();
-
     @Option(names = "--json", description = "Prints JSON instead of text.")
     private boolean json;
+
+    /** Returns the car sheet to take values from; none for a sum that needs no car. */
+    Optional<Path> car() {
+        return Optional.empty();
+    }
 
     /** Returns what is to be shown. */
     abstract List<Calculation> calculations(Given given);
 
     @Override
     public final Integer call() throws Exception {
+        Optional<Path> car = car();
         if (car.isPresent() && !Files.exists(car.get())) {
             throw new NoSuchFileException(car.get().toString());
         }
         Given given = new Given(car);
-        List<Calculation> calculations = workedOut(given);
+        List<Calculation> calculations = workedOut(given, car);
         String text = json
                 ? SumsJsonWriter.write(calculations)
                 : SumsText.write(calculations, Figures.forTerminal(UnitSystem.METRIC), Output.terminal(spec));
@@ -54,7 +54,7 @@ abstract class SumCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private List<Calculation> workedOut(Given given) {
+    private List<Calculation> workedOut(Given given, Optional<Path> car) {
         try {
             return calculations(given);
         } catch (ImpossibleSum e) {

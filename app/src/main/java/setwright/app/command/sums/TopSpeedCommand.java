@@ -10,7 +10,7 @@ import setwright.core.car.worked.Unit;
 
 /** Top speed from power, drag and rolling resistance. */
 @Command(name = "top-speed", description = "The speed at which drag and rolling resistance take all the power.")
-final class TopSpeedCommand extends SumCommand {
+final class TopSpeedCommand extends CarSumCommand {
     /** Common practice: 0.010 to 0.015 on dry asphalt. */
     private static final double USUAL_ROLLING = 0.012;
 

@@ -12,7 +12,7 @@ import setwright.core.car.worked.Unit;
 
 /** Wheel loads under acceleration. */
 @Command(name = "transfer", description = "Load transfer, its front share, roll angle and wheel loads.")
-final class TransferCommand extends SumCommand {
+final class TransferCommand extends CarSumCommand {
     private static final double USUAL_HUB_HEIGHT_M = 0.3;
 
     @Mixin

@@ -60,6 +60,7 @@ public record DampingSum(
         return steps.note(
                         "On the spring alone, the tyre taken as rigid. A damper's rate is force over speed, and differs between"
                                 + " bump and rebound and between slow and fast: work each out by itself.")
+                .note(SumWords.SHEET_MASS)
                 .caution(SumWords.SUSPENSION_CAUTION)
                 .source("damped single mass oscillator, c_c = 2 sqrt(k m)");
     }

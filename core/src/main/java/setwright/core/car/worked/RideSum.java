@@ -39,6 +39,7 @@ public record RideSum(
         spring.ifPresent(rate -> forward(steps, rate));
         wanted.ifPresent(frequency -> back(steps, frequency));
         return steps.note("Roll bars do not act when both wheels move together; bump stops and friction are left out.")
+                .note(SumWords.SHEET_MASS)
                 .caution(SumWords.SUSPENSION_CAUTION)
                 .source(
                         "virtual work and the single mass oscillator; Milliken, Milliken, Race Car Vehicle Dynamics, ch. 16"

@@ -10,6 +10,9 @@ final class SumWords {
     static final String SUSPENSION_CAUTION =
             "Suspension that fails or runs out of travel can hurt someone. Have a qualified person check a real car.";
 
+    static final String SHEET_MASS =
+            "The mass off a car sheet, half of the axle's, still holds wheel and hub: give the sprung mass alone where it is known.";
+
     private SumWords() {}
 
     /** Returns the value as it was given, with its unit. */

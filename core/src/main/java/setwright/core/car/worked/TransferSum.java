@@ -56,7 +56,8 @@ public record TransferSum(
         double toRear = LoadTransfer.toRearAxle(mass.si(), longitudinal.si(), height.si(), wheelbase.si());
         steps.result("dW", "from the front to the rear axle", toRear, Unit.NEWTON, "{m} * 9.80665 * {a_x} * {h} / {L}");
         wheels(steps, toRear);
-        return steps.note("Steady state without downforce, drag and banking. Small roll angles.")
+        return steps.note("Steady state without downforce, drag and banking. Small roll angles. Roll centres on the"
+                        + " road and no unsprung mass are assumed where they are not given.")
                 .source("moments about the road; Milliken, Milliken, Race Car Vehicle Dynamics, ch. 18 (from memory)");
     }
 

@@ -5,7 +5,7 @@ import setwright.core.car.sums.Gravity;
 /** Units that sums are read in. {@code SI value = shown value * factor + offset}. */
 public enum Unit {
     NONE("", 1.0, 3),
-    RATIO("ratio", 1.0, 3),
+    RATIO("", 1.0, 3),
     COUNT("laps", 1.0, 0),
     PERCENT("%", 0.01, 1),
     MASS("kg", 1.0, 1),
