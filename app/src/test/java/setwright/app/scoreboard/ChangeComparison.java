@@ -17,10 +17,16 @@ import setwright.core.replay.Prediction;
  * @param predicted  whether there is a predictor
  * @param balance    effects on the balance in each cell whose noise is known, deg
  * @param lapTime    effects on the lap time, s; clear beyond twice the truth's own noise
+ * @param quicker    of the items turned both ways, lap time up less lap time down, s; the chance of the reference run is not in it
  * @param spun       number of changes left out because of a spin
  */
 record ChangeComparison(
-        String name, boolean predicted, List<ChangeEffect> balance, List<ChangeEffect> lapTime, int spun) {
+        String name,
+        boolean predicted,
+        List<ChangeEffect> balance,
+        List<ChangeEffect> lapTime,
+        List<ChangeEffect> quicker,
+        int spun) {
     private static final double STANDARD_DEVIATIONS = 2.0;
     /** Ranks of fewer changes say nothing. */
     private static final int FEWEST_RANKS = 5;
@@ -49,7 +55,37 @@ record ChangeComparison(
                         cell -> effect(changes, change, cell, answer).ifPresent(balance::add));
             }
         }
-        return new ChangeComparison(name, predicted.isPresent(), balance, lapTime, changes.size() - lapTime.size());
+        return new ChangeComparison(
+                name,
+                predicted.isPresent(),
+                balance,
+                lapTime,
+                quicker(lapTime, truth),
+                changes.size() - lapTime.size());
+    }
+
+    private static List<ChangeEffect> quicker(List<ChangeEffect> lapTime, Truth truth) {
+        List<ChangeEffect> out = new ArrayList<>();
+        for (ChangeEffect up : lapTime) {
+            lapTime.stream()
+                    .filter(down -> down.change().item().equals(up.change().item()))
+                    .filter(down -> up.change().to() > up.change().from()
+                            && down.change().to() < down.change().from())
+                    .findFirst()
+                    .ifPresent(down -> out.add(new ChangeEffect(
+                            up.change(),
+                            "which way is quicker",
+                            up.truth() - down.truth(),
+                            // a difference of two lap times, each with the noise of one
+                            STANDARD_DEVIATIONS * Math.sqrt(2.0) * truth.lapTimeNoiseS(),
+                            up.answer().flatMap(a -> down.answer().map(b -> less(a, b))))));
+        }
+        return out;
+    }
+
+    private static Effect less(Effect one, Effect other) {
+        double central = one.central() - other.central();
+        return new Effect(central, central, central, central > 0.0 ? 1.0 : 0.0);
     }
 
     private static Optional<ChangeEffect> effect(

@@ -11,7 +11,9 @@ import org.hipparchus.stat.descriptive.rank.Median;
  * <p>The truth files do not give this noise. But an item turned up and turned down by about the same should do about the
  * opposite, so that what both have in common, {@code s = (h- d+ + h+ d-) / (h+ + h-)} for turns of sizes {@code h+} and
  * {@code h-}, is no effect of the item: it is chance, the curvature of the effect, and the chance in the reference run that
- * every difference is taken against. Its size over all items, {@code 1.4826 median |s|}, is taken for one standard deviation.
+ * every difference is taken against. Its size over all items is {@code 1.4826 median |s|}. With the same chance in every run, of
+ * variance v, a difference of two runs carries 2 v, and s, half of two runs' and all of the reference's, 1.5 v: one standard
+ * deviation of a difference is sqrt(4/3) times that size.
  * The median is that of the sizes, not of the distances from the middle: an offset common to all items is the reference run's
  * chance and belongs to the noise. 1.4826 makes it a standard deviation where chance is normal (robust statistics, the usual
  * factor for a median absolute deviation).
@@ -21,6 +23,7 @@ import org.hipparchus.stat.descriptive.rank.Median;
  */
 final class ChangeNoise {
     private static final double NORMAL = 1.4826;
+    private static final double OF_A_DIFFERENCE = Math.sqrt(4.0 / 3.0);
     private static final double STANDARD_DEVIATIONS = 2.0;
     private static final double LEAST_DEG = 0.01;
     /** Of fewer items the middle one says little; our choice. */
@@ -37,7 +40,8 @@ final class ChangeNoise {
                 .toArray();
         return sizes.length < FEWEST_PAIRS
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.max(STANDARD_DEVIATIONS * NORMAL * new Median().evaluate(sizes), LEAST_DEG));
+                : OptionalDouble.of(Math.max(
+                        STANDARD_DEVIATIONS * OF_A_DIFFERENCE * NORMAL * new Median().evaluate(sizes), LEAST_DEG));
     }
 
     private static Optional<Truth.Change> opposite(List<Truth.Change> changes, Truth.Change up) {

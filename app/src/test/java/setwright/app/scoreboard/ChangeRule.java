@@ -25,6 +25,11 @@ final class ChangeRule implements Rule {
                 claimed(balance, Measure.CHANGED_BALANCE_SURE),
                 row("lap time after changes", changes.lapTime(), lapTime, Measure.CHANGED_TIME),
                 claimed(lapTime, Measure.CHANGED_TIME_SURE),
+                row(
+                        "which way is quicker",
+                        changes.quicker(),
+                        ChangeComparison.clear(changes.quicker()),
+                        Measure.CHANGED_WAY),
                 Row.shown(
                         "  rank correlation",
                         changes.spun() == 0 ? "" : changes.spun() + " changes with a spin left out",

@@ -22,6 +22,7 @@ enum Measure {
     CHANGED_BALANCE("balance changes of the predicted sign"),
     CHANGED_BALANCE_SURE("those whose sign was claimed", Aim.LARGE_SHARE),
     CHANGED_TIME("lap time changes of the predicted sign"),
+    CHANGED_WAY("items turned the quicker way"),
     CHANGED_TIME_SURE("those whose lap time sign was claimed", Aim.LARGE_SHARE);
 
     /** What is better. */
