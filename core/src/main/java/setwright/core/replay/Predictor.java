@@ -81,11 +81,15 @@ public final class Predictor {
         IntStream.range(0, DRAWS).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
         CarModel driven = assembler.build(belief.middle());
         double[] speeds = speeds();
+        double lapTimeS = laps.stream()
+                .mapToDouble(lap -> lap.size() * lap.stepS())
+                .average()
+                .orElse(0.0);
         List<Prediction> out = new ArrayList<>();
         for (int c = 0; c < candidates.size(); c++) {
             CarModel changed = assembler.build(setups.get(c), belief.middle());
             out.add(samples.get(c)
-                    .summary(candidates.get(c), corners, speeds)
+                    .summary(candidates.get(c), corners, speeds, lapTimeS)
                     .because(ChangeReasons.of(driven, changed), ChangeReasons.doubts(candidates.get(c))));
         }
         return out;
