@@ -1,5 +1,6 @@
 package setwright.app;
 
+import java.util.List;
 import java.util.Objects;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -9,13 +10,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import setwright.app.command.CarCommand;
+import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
+import setwright.app.command.PredictCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.identification.CarFit;
+import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.replay.Prediction;
 
 /** The entry point: hands the arguments to the command that they name. */
 @Command(
@@ -47,10 +55,19 @@ public final class Main implements Runnable {
                 .addSubcommand(new DemoCommand(diagnoser))
                 .addSubcommand(new DiagnoseCommand(diagnoser))
                 .addSubcommand(new MapCommand())
-                .addSubcommand(new CarCommand())
+                .addSubcommand(new PredictCommand(diagnoser, Main::predict))
+                .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));
+    }
+
+    private static List<Prediction> predict(Diagnosis diagnosis, CarSheet car, List<List<SetupChange>> candidates) {
+        throw new IllegalStateException("there is no predictor yet");
+    }
+
+    private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {
+        throw new IllegalStateException("there is no identification yet");
     }
 
     @Override

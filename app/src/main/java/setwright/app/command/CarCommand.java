@@ -28,7 +28,8 @@ public final class CarCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "A command is missing: car check SHEET.");
+        throw new ParameterException(
+                spec.commandLine(), "A command is missing: car check SHEET or car fit FILE --car SHEET.");
     }
 
     /** Says what a sheet gives and what is assumed. */
