@@ -58,7 +58,7 @@ public final class Identifier {
                         own,
                         stint.stint().circuit().corners().size(),
                         0.1 * stint.trace().car().grip().at(0.0),
-                        BrakeSplit.of(stint.stint(), stint.trace(), assumed.body())));
+                        BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
             }
         }
         if (parts.isEmpty()) {
@@ -145,7 +145,7 @@ public final class Identifier {
         double factor = told ? scale.factor() : 1.0;
         return new FittedValue(
                 "steering_ratio",
-                "steering ratio that gentle cornering asks for (with compliance of the steering)",
+                "steering ratio",
                 "",
                 ratio,
                 ratio * (1.0 - NORMAL_TENTH * spread),
@@ -154,7 +154,9 @@ public final class Identifier {
                 ratio * (factor - width),
                 ratio * (factor + width),
                 told,
-                told ? "told by gentle cornering at several speeds" : "needs gentle cornering at several speeds");
+                told
+                        ? "told by gentle cornering at several speeds, with the compliance of the steering in it"
+                        : "needs gentle cornering at several speeds");
     }
 
     /** In units of the prior's spread, so that all coordinates are alike. */
