@@ -64,8 +64,11 @@ public final class PredictionReport {
         return new PredictionView(
                 words.change(prediction) + " \u2013 Setwright",
                 facts(),
-                words.headline(prediction),
-                prediction.reasons().stream().map(Figures::sentence).toList(),
+                words.heading(prediction),
+                Stream.concat(
+                                Stream.of(words.rest(prediction)),
+                                prediction.reasons().stream().map(Figures::sentence))
+                        .toList(),
                 words.doubts(prediction),
                 words.selectivity(prediction).orElse(""),
                 classes.stream()
@@ -77,6 +80,7 @@ public final class PredictionReport {
                 corners(prediction, cells),
                 new LapEffectPlot(answer.answer().diagnosis().stint().circuit(), figures).panels(prediction.lap()),
                 List.of(),
+                cells.legend(),
                 Page.style());
     }
 
@@ -136,7 +140,7 @@ public final class PredictionReport {
                 "One step each way \u2013 Setwright",
                 facts(),
                 words.summary(),
-                List.of(),
+                List.of(words.first()),
                 words.driving(),
                 "",
                 List.of(),
@@ -146,6 +150,7 @@ public final class PredictionReport {
                 answer.predictions().stream()
                         .map(prediction -> candidate(prediction, cells))
                         .toList(),
+                cells.legend(),
                 Page.style());
     }
 

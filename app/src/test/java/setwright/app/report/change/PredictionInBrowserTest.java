@@ -87,7 +87,7 @@ final class PredictionInBrowserTest {
     @Test
     void directionHasColourAndSign() {
         Page page = open("predict", 1280);
-        assertThat(page.locator(".phases td.slide2 .value, .phases td.slide1 .value")
+        assertThat(page.locator(".phases td.slide3 .value, .phases td.slide2 .value, .phases td.slide1 .value")
                         .allTextContents())
                 .isNotEmpty()
                 .allMatch(text -> text.startsWith("\u2212"));
