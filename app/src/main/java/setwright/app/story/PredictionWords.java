@@ -60,13 +60,13 @@ public final class PredictionWords {
     /** Returns what the heading leaves out: how sure it is, and the balance. */
     public String rest(Prediction prediction) {
         Effect time = prediction.lapTimeS();
-        String sure = shows(time)
-                ? "Lap time " + signed(time.low(), time) + " to " + signed(time.high(), time) + ", its sign "
-                        + figures.sureness(time.probabilityOfSign()) + " sure. "
-                : "";
-        return sure
-                + Figures.sentence("It "
-                        + moves.words(prediction).replaceFirst("^what it does", "moves the balance, but what it does"));
+        String sureness = figures.sureness(time.probabilityOfSign()) + " sure. ";
+        String sure = !shows(time)
+                ? ""
+                : time.signSure()
+                        ? sizes(time) + (time.central() < 0.0 ? " quicker, " : " slower, ") + sureness
+                        : "From " + signed(time.low(), time) + " to " + signed(time.high(), time) + ", " + sureness;
+        return sure + Figures.sentence("It " + moves.words(prediction));
     }
 
     /** Returns what is turned: {@code front_bar 4 -> 3}. */

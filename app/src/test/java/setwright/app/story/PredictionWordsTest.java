@@ -62,7 +62,7 @@ final class PredictionWordsTest {
     @Test
     void anUnsureMoveIsNotClaimed() {
         assertThat(words.headline(moving(Phase.MID, 0.2, 0.8)))
-                .endsWith("what it does to the balance is not sure: the track decides.");
+                .endsWith("moves the balance, but which way is not sure: the track decides.");
     }
 
     @Test

@@ -87,9 +87,8 @@ final class PredictionTextTest {
                         "0.50 to 1.30",
                         "1.04",
                         "0.98 to 1.10",
-                        "yes",
-                        "96000",
-                        "no",
+                        "96000 ",
+                        "(62.2)",
                         "Told     Drag area: The slowing on 14 straights",
                         "Not told Share of the braking at the front: No wheel came near locking");
     }

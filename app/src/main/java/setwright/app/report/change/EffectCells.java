@@ -32,7 +32,7 @@ record EffectCells(Figures figures, double yardstickRad, double spanRad, double 
             String size = step == 0
                     ? "0"
                     : (step < 0 ? figures.minus() : "+")
-                            + figures.number(Math.toDegrees(Shade.edgeRad(Math.abs(step), UNIT * yardstickRad)), 2);
+                            + figures.number(Math.toDegrees(Shade.edgeRad(Math.abs(step), UNIT * yardstickRad)), 3);
             items.add(new LegendItem(css, size));
         }
         return items;
