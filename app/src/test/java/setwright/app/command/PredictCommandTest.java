@@ -129,7 +129,7 @@ final class PredictCommandTest {
                 .containsExactly(Path.of("one.csv"), Path.of("two.csv"));
         assertThat(results.toString())
                 .startsWith("These laps tell 2 of 3 quantities of the car better than its sheet. Drag area")
-                .contains("Not told", "wheel speeds");
+                .contains("Not told", "near locking, would tell it");
         assertThat(page).content().startsWith("<!doctype html>");
     }
 

@@ -111,10 +111,12 @@ public final class PredictionReport {
                     cells.time("corner " + corner.corner(), corner.timeS())));
         }
         Effect lap = prediction.lapTimeS();
-        EffectCells wide =
-                new EffectCells(figures, cells.yardstickRad(), cells.spanRad(), Math.max(cells.spanS(), reach(lap)));
+        EffectCell lapTime = cells.time("lap", lap);
         rows.add(new CornerRow(
-                "Lap", "", phases(cells, phase -> prediction.balance(phase, Optional.empty())), wide.time("lap", lap)));
+                "Lap",
+                "",
+                phases(cells, phase -> prediction.balance(phase, Optional.empty())),
+                lapTime.withoutBar())); // on the scale of single corners its bar would run off
         return rows;
     }
 

@@ -62,7 +62,11 @@ public record PredictionView(
      * @param bar    the interval drawn
      * @param label  all in words
      */
-    public record EffectCell(String value, String range, String now, String css, Markup bar, String label) {}
+    public record EffectCell(String value, String range, String now, String css, Markup bar, String label) {
+        EffectCell withoutBar() {
+            return new EffectCell(value, range, now, css, new Markup(""), label);
+        }
+    }
 
     /** One colour explained. */
     public record LegendItem(String css, String text) {}
