@@ -35,7 +35,7 @@ public record Shade(int step, boolean pale) {
     }
 
     /** Sizes in rad at which the next step begins. */
-    static double edgeRad(int step, double yardstickRad) {
+    public static double edgeRad(int step, double yardstickRad) {
         return EDGES[step - 1] * yardstickRad;
     }
 

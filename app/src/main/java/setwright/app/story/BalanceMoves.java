@@ -58,7 +58,7 @@ final class BalanceMoves {
                         .computeIfAbsent(effect.phase(), key -> EnumSet.noneOf(SpeedClass.class))
                         .add(effect.speedClass().orElseThrow()));
         if (groups.isEmpty()) {
-            return "what it does to the balance is not sure: " + PredictionWords.OPEN;
+            return "moves the balance, but which way is not sure: " + PredictionWords.OPEN;
         }
         List<String> parts = new ArrayList<>();
         groups.forEach((verb, places) -> parts.add(verb + " " + places(places, prediction)));

@@ -2,7 +2,6 @@ package setwright.app.story;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.stream.DoubleStream;
 import setwright.app.carfit.CarFitAnswer;
 import setwright.app.units.Figures;
@@ -17,15 +16,19 @@ public record CarFitWords(Figures figures) {
     /** Digits of a quantity that is known to a few per cent at best. */
     private static final int DIGITS = 3;
 
-    /** Returns the answer in one sentence. */
+    /** Returns how many quantities the laps told. */
     public String headline(CarFitAnswer answer) {
-        List<String> told = answer.values(true).stream().map(FittedValue::words).toList();
-        int all = answer.fit().values().size();
-        if (told.isEmpty()) {
-            return "These laps tell nothing of the car beyond its sheet.";
-        }
-        return "These laps tell " + told.size() + " of " + all + " quantities better than the sheet: "
-                + Figures.words(told) + ".";
+        int told = answer.values(true).size();
+        return told == 0
+                ? "These laps tell nothing of the car beyond its sheet."
+                : "These laps tell " + told + " of " + answer.fit().values().size()
+                        + " quantities of the car better than its sheet.";
+    }
+
+    /** Returns which they are, in one sentence; empty when there are none. */
+    public String list(CarFitAnswer answer) {
+        return Figures.sentence(Figures.words(
+                answer.values(true).stream().map(FittedValue::words).toList()));
     }
 
     /** Returns what was read. */

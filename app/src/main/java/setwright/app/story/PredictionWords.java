@@ -19,6 +19,8 @@ public final class PredictionWords {
     /** Said wherever the draws do not agree on a sign. */
     public static final String OPEN = "the track decides";
 
+    private static final String NO_TIME = "no change of lap time that shows";
+
     /** Units that only repeat the item's name. */
     private static final Set<String> UNSAID = Set.of("position", "step", "ratio", "");
     /** Below it a lap time cannot be told from none: the clocks of most recordings show hundredths. */
@@ -44,6 +46,29 @@ public final class PredictionWords {
         return change(prediction) + ": " + time(prediction.lapTimeS()) + "; " + moves.words(prediction) + ".";
     }
 
+    /** Returns what is turned and what the lap time does, short enough for a heading. */
+    public String heading(Prediction prediction) {
+        Effect time = prediction.lapTimeS();
+        String text = change(prediction) + ": ";
+        if (!shows(time)) {
+            return text + NO_TIME;
+        }
+        String size = (time.central() < 0.0 ? "quicker" : "slower") + " by " + seconds(time.central(), time) + " a lap";
+        return text + (time.signSure() ? size : "perhaps " + size + ", " + OPEN);
+    }
+
+    /** Returns what the heading leaves out: how sure it is, and the balance. */
+    public String rest(Prediction prediction) {
+        Effect time = prediction.lapTimeS();
+        String sureness = figures.sureness(time.probabilityOfSign()) + " sure. ";
+        String sure = !shows(time)
+                ? ""
+                : time.signSure()
+                        ? sizes(time) + (time.central() < 0.0 ? " quicker, " : " slower, ") + sureness
+                        : "From " + signed(time.low(), time) + " to " + signed(time.high(), time) + ", " + sureness;
+        return sure + Figures.sentence("It " + moves.words(prediction));
+    }
+
     /** Returns what is turned: {@code front_bar 4 -> 3}. */
     public String change(Prediction prediction) {
         List<String> parts = prediction.changes().stream().map(this::change).toList();
@@ -64,8 +89,8 @@ public final class PredictionWords {
 
     /** Returns a change of lap time in words, with interval and sureness. */
     public String time(Effect effect) {
-        if (Math.max(Math.abs(effect.low()), Math.abs(effect.high())) < LEAST_TIME_S) {
-            return "no change of lap time that shows";
+        if (!shows(effect)) {
+            return NO_TIME;
         }
         String word = effect.central() < 0.0 ? "quicker" : "slower";
         String size = seconds(effect.central(), effect) + " a lap";
@@ -75,6 +100,10 @@ public final class PredictionWords {
                 : "perhaps " + word + " by " + size + " (" + signed(effect.low(), effect) + " to "
                         + signed(effect.high(), effect) + ", " + figures.sureness(effect.probabilityOfSign())
                         + " sure: " + OPEN + ")";
+    }
+
+    private static boolean shows(Effect effect) {
+        return Math.max(Math.abs(effect.low()), Math.abs(effect.high())) >= LEAST_TIME_S;
     }
 
     private String sizes(Effect effect) {
@@ -146,13 +175,14 @@ public final class PredictionWords {
         List<Prediction> all = answer.predictions();
         long quicker = all.stream()
                 .map(Prediction::lapTimeS)
-                .filter(effect -> effect.signSure() && effect.central() < 0.0 && effect.low() < -LEAST_TIME_S)
+                .filter(effect -> effect.signSure() && effect.central() < 0.0 && shows(effect))
                 .count();
-        String first = headline(all.get(0));
-        return quicker == 0
-                ? "None of " + all.size() + " changes by one step is surely quicker on these laps. First of them: "
-                        + first
-                : quicker + " of " + all.size() + " changes by one step " + (quicker == 1 ? "is" : "are")
-                        + " surely quicker on these laps. First: " + first;
+        return (quicker == 0 ? "None" : String.valueOf(quicker)) + " of " + all.size() + " changes by one step "
+                + (quicker < 2 ? "is" : "are") + " surely quicker on these laps.";
+    }
+
+    /** Returns the first of the single steps in a sentence. */
+    public String first() {
+        return "First: " + headline(answer.predictions().get(0));
     }
 }

@@ -19,32 +19,32 @@ public final class CarFitText {
     public static String write(CarFitAnswer answer, Figures figures, Terminal terminal) {
         TextLines lines = new TextLines(terminal);
         CarFitWords words = new CarFitWords(figures);
-        lines.wide(words.headline(answer));
+        lines.wide((words.headline(answer) + " " + words.list(answer)).strip());
         lines.faint(words.source(answer));
         List<List<Cell>> rows = new ArrayList<>();
         for (FittedValue value : answer.fit().values()) {
             Style style = value.told() ? Style.PLAIN : Style.FAINT;
+            String after = value.told() ? words.after(value) + " " : "(" + words.after(value) + ")";
             rows.add(List.of(
                     new Cell(Figures.capital(value.words()), style),
                     new Cell(words.before(value), Style.FAINT),
                     new Cell(words.beforeRange(value), Style.FAINT),
-                    new Cell(words.after(value), style),
+                    new Cell(after, style),
                     new Cell(words.afterRange(value), style),
-                    new Cell(value.unit(), Style.FAINT),
-                    new Cell(value.told() ? "yes" : "no", style)));
+                    new Cell(value.unit(), Style.FAINT)));
         }
         lines.gap();
         lines.wide(new TextTable(
                 List.of(
                         new Column("", false, 9),
-                        new Column("before", true, 5),
+                        new Column("before", true, 7),
                         new Column("range", true, 2),
                         new Column("now", true, 8),
                         new Column("range", true, 6),
-                        new Column("unit", false, 7),
-                        new Column("told", false, 7)),
+                        new Column("unit", false, 7)),
                 rows));
-        lines.faint("Ranges hold eight tenths of the probability. Told: the laps made it clearly narrower.");
+        lines.faint(
+                "Ranges hold eight tenths of the probability. In brackets: the laps did not make the range clearly narrower.");
         section(lines, "Told", answer.values(true), words);
         section(lines, "Not told", answer.values(false), words);
         lines.gap();

@@ -213,7 +213,7 @@ public final class PredictionText {
     }
 
     private void all() {
-        lines.wide(words.summary());
+        lines.wide(words.summary() + " " + words.first());
         laps();
         words.driving().forEach(lines::faint);
         lines.gap();

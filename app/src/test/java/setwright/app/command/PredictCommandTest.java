@@ -128,8 +128,8 @@ final class PredictCommandTest {
                 .extracting(DiagnoseRequest::recording)
                 .containsExactly(Path.of("one.csv"), Path.of("two.csv"));
         assertThat(results.toString())
-                .startsWith("These laps tell 2 of 3 quantities better than the sheet: drag area")
-                .contains("Not told", "wheel speeds, or one stop");
+                .startsWith("These laps tell 2 of 3 quantities of the car better than its sheet. Drag area")
+                .contains("Not told", "near locking, would tell it");
         assertThat(page).content().startsWith("<!doctype html>");
     }
 

@@ -52,11 +52,12 @@ public final class Chromium implements AutoCloseable {
         return new Chromium(program.orElseThrow(() -> new AssertionError("CI needs 'chromium' on the PATH")));
     }
 
-    /** Opens a file in a window of its own. */
-    public Page open(Path file, int width, ColorScheme scheme) {
+    /** Opens a file in a window of its own, with or without scripts. */
+    public Page open(Path file, int width, boolean script) {
         Page page = browser.newContext(new Browser.NewContextOptions()
                         .setViewportSize(width, 900)
-                        .setColorScheme(scheme))
+                        .setColorScheme(ColorScheme.LIGHT)
+                        .setJavaScriptEnabled(script))
                 .newPage();
         page.onConsoleMessage(message -> complaints.add(message.text()));
         page.onPageError(complaints::add);

@@ -1,23 +1,14 @@
 package setwright.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
-import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,56 +25,31 @@ final class ReportInBrowserTest {
     @TempDir
     private static Path folder;
 
-    private static Playwright playwright;
-    private static Browser browser;
+    private static Chromium chromium;
     private static Path report;
-
-    private final List<String> complaints = new ArrayList<>();
-    private final List<String> requests = new ArrayList<>();
-    private final List<BrowserContext> contexts = new ArrayList<>();
 
     @BeforeAll
     static void start() throws IOException {
-        Optional<Path> chromium = chromium();
-        if (!"true".equals(System.getenv("CI"))) {
-            assumeTrue(chromium.isPresent(), "skipped: no 'chromium' on the PATH; install it to test the report");
-        }
+        chromium = Chromium.start();
         report = folder.resolve("report.html");
         Files.writeString(report, Report.html(Example.answer(), Figures.forPage(UnitSystem.METRIC)));
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(
-                                chromium.orElseThrow(() -> new AssertionError("CI needs 'chromium' on the PATH")))
-                        .setArgs(List.of(
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-quic",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
     }
 
     @AfterAll
     static void stop() {
-        if (playwright != null) {
-            playwright.close();
+        if (chromium != null) {
+            chromium.close();
         }
     }
 
     @AfterEach
     void nothingWasFetchedAndNothingComplained() {
-        contexts.forEach(BrowserContext::close);
-        assertThat(complaints).isEmpty();
-        assertThat(requests).allMatch(url -> url.startsWith("file:") || url.startsWith("data:"));
+        assertThat(chromium.faults()).isEmpty();
     }
 
     @Test
     void choosingACornerChangesTheTracesAndEveryOtherPlace() {
-        Page page = open(1280, 900, true);
+        Page page = open(1280, true);
         assertThat(shown(page)).isEqualTo("corner-4");
         page.selectOption("#corner-choice", "9");
         assertThat(shown(page)).isEqualTo("corner-9");
@@ -99,7 +65,7 @@ final class ReportInBrowserTest {
 
     @Test
     void pointingAtTheMapChoosesWithoutAJump() {
-        Page page = open(1280, 900, true);
+        Page page = open(1280, true);
         Locator label = page.locator(".map .label[data-corner='7']");
         label.scrollIntoViewIfNeeded();
         double before = ((Number) page.evaluate("scrollY")).doubleValue();
@@ -110,7 +76,7 @@ final class ReportInBrowserTest {
 
     @Test
     void arrowKeysWalkTheCorners() {
-        Page page = open(1280, 900, true);
+        Page page = open(1280, true);
         page.locator(".place.chosen").focus();
         page.keyboard().press("ArrowRight");
         assertThat(shown(page)).isEqualTo("corner-5");
@@ -122,7 +88,7 @@ final class ReportInBrowserTest {
 
     @Test
     void everythingThatActsIsReachedWithTheTabKey() {
-        Page page = open(1280, 900, true);
+        Page page = open(1280, true);
         List<String> reached = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
             page.keyboard().press("Tab");
@@ -143,7 +109,7 @@ final class ReportInBrowserTest {
 
     @Test
     void worksWithoutScript() {
-        Page page = open(1280, 900, false);
+        Page page = open(1280, false);
         assertThat(shown(page)).isEqualTo("corner-4");
         page.locator(".place[data-corner='11']").click();
         assertThat(shown(page)).isEqualTo("corner-11");
@@ -152,7 +118,7 @@ final class ReportInBrowserTest {
     @ParameterizedTest
     @ValueSource(ints = {360, 390, 768, 1024, 1280, 2560, 3840})
     void theMarginsHoldEverything(int width) {
-        Page page = open(width, 900, true);
+        Page page = open(width, true);
         assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
                 .as("horizontal scroll at " + width)
                 .isEqualTo(0);
@@ -160,7 +126,7 @@ final class ReportInBrowserTest {
 
     @Test
     void paperShowsWhatIsFolded() {
-        Page page = open(1280, 900, true);
+        Page page = open(1280, true);
         page.evaluate("dispatchEvent(new Event('beforeprint'))");
         assertThat(page.locator("details:not([open])").count()).isZero();
         page.evaluate("dispatchEvent(new Event('afterprint'))");
@@ -178,45 +144,18 @@ final class ReportInBrowserTest {
                                 "</script><b>",
                                 "'><svg onload=alert(1)>"),
                         Figures.forPage(UnitSystem.METRIC)));
-        Page page = context(1280, 900, true).newPage();
-        listen(page);
-        page.navigate(hostile.toUri().toString());
+        Page page = chromium.open(hostile, 1280, true);
         assertThat(page.title()).contains("<img src=x").isNotEqualTo("bad");
         assertThat(page.locator("img").count()).isZero();
     }
 
-    private Page open(int width, int height, boolean script) {
-        Page page = context(width, height, script).newPage();
-        listen(page);
-        page.navigate(report.toUri().toString());
-        return page;
-    }
-
-    private BrowserContext context(int width, int height, boolean script) {
-        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
-                .setViewportSize(width, height)
-                .setColorScheme(ColorScheme.LIGHT)
-                .setJavaScriptEnabled(script));
-        contexts.add(context);
-        return context;
-    }
-
-    private void listen(Page page) {
-        page.onConsoleMessage(message -> complaints.add(message.text()));
-        page.onPageError(complaints::add);
-        page.onRequest(request -> requests.add(request.url()));
+    private static Page open(int width, boolean script) {
+        return chromium.open(report, width, script);
     }
 
     private static String shown(Page page) {
         Locator visible = page.locator(".corner:visible");
         assertThat(visible.count()).isEqualTo(1);
         return visible.getAttribute("id");
-    }
-
-    private static Optional<Path> chromium() {
-        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
-                .map(entry -> Path.of(entry, "chromium"))
-                .filter(Files::isExecutable)
-                .findFirst();
     }
 }

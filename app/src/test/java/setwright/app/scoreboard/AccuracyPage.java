@@ -65,7 +65,8 @@ final class AccuracyPage {
                                 + ChangeTables.signs(changes).markdown()
                                 + "\nRight signs by the probability that was given for them:\n\n"
                                 + ChangeTables.calibration(changes).markdown()
-                                + "\nSpearman's rank correlation over the changes of a case:\n\n"
+                                + "\nSpearman's rank correlation over the changes of a case, and the items whose lap time has the true sign"
+                                + " when the higher value is held against the lower one, which leaves the common run out:\n\n"
                                 + ChangeTables.ranks(changes).markdown()
                                 + "\nThe worst disagreements, in deg or s:\n\n"
                                 + ChangeTables.worst(changes).markdown());

@@ -17,16 +17,10 @@ import setwright.core.replay.Prediction;
  * @param predicted  whether there is a predictor
  * @param balance    effects on the balance in each cell whose noise is known, deg
  * @param lapTime    effects on the lap time, s; clear beyond twice the truth's own noise
- * @param quicker    of the items turned both ways, lap time up less lap time down, s; the chance of the reference run is not in it
  * @param spun       number of changes left out because of a spin
  */
 record ChangeComparison(
-        String name,
-        boolean predicted,
-        List<ChangeEffect> balance,
-        List<ChangeEffect> lapTime,
-        List<ChangeEffect> quicker,
-        int spun) {
+        String name, boolean predicted, List<ChangeEffect> balance, List<ChangeEffect> lapTime, int spun) {
     private static final double STANDARD_DEVIATIONS = 2.0;
     /** Ranks of fewer changes say nothing. */
     private static final int FEWEST_RANKS = 5;
@@ -55,37 +49,7 @@ record ChangeComparison(
                         cell -> effect(changes, change, cell, answer).ifPresent(balance::add));
             }
         }
-        return new ChangeComparison(
-                name,
-                predicted.isPresent(),
-                balance,
-                lapTime,
-                quicker(lapTime, truth),
-                changes.size() - lapTime.size());
-    }
-
-    private static List<ChangeEffect> quicker(List<ChangeEffect> lapTime, Truth truth) {
-        List<ChangeEffect> out = new ArrayList<>();
-        for (ChangeEffect up : lapTime) {
-            lapTime.stream()
-                    .filter(down -> down.change().item().equals(up.change().item()))
-                    .filter(down -> up.change().to() > up.change().from()
-                            && down.change().to() < down.change().from())
-                    .findFirst()
-                    .ifPresent(down -> out.add(new ChangeEffect(
-                            up.change(),
-                            "which way is quicker",
-                            up.truth() - down.truth(),
-                            // a difference of two lap times, each with the noise of one
-                            STANDARD_DEVIATIONS * Math.sqrt(2.0) * truth.lapTimeNoiseS(),
-                            up.answer().flatMap(a -> down.answer().map(b -> less(a, b))))));
-        }
-        return out;
-    }
-
-    private static Effect less(Effect one, Effect other) {
-        double central = one.central() - other.central();
-        return new Effect(central, central, central, central > 0.0 ? 1.0 : 0.0);
+        return new ChangeComparison(name, predicted.isPresent(), balance, lapTime, changes.size() - lapTime.size());
     }
 
     private static Optional<ChangeEffect> effect(
@@ -118,6 +82,30 @@ record ChangeComparison(
                 .flatMap(List::stream)
                 .filter(ChangeEffect::clear)
                 .toList();
+    }
+
+    /**
+     * Returns how many items have the true sign of their lap time when they are turned from the lower value to the higher one:
+     * the difference of an item's two changes. The run that all changes are compared with drops out of it. Where that run was
+     * a lucky one, every change looks slower, which no prediction can foresee. Counted are items beyond twice the noise of such
+     * a difference, the square root of two times that of one change.
+     */
+    Count lapTimeUpAgainstDown() {
+        Count count = new Count(0, 0);
+        for (ChangeEffect up : lapTime) {
+            Optional<ChangeEffect> down = lapTime.stream()
+                    .filter(other -> other.change().item().equals(up.change().item())
+                            && other.change().to() < up.change().to())
+                    .findFirst();
+            if (down.isPresent()) {
+                double truth = up.truth() - down.get().truth();
+                double answer = up.central() - down.get().central();
+                if (Math.abs(truth) > Math.sqrt(2.0) * up.clearAbove()) {
+                    count = count.plus(Count.of(truth * answer > 0.0));
+                }
+            }
+        }
+        return count;
     }
 
     /** Returns the rank correlation of predicted and true lap times over all changes; NaN where ranks say nothing. */

@@ -109,6 +109,18 @@ final class ChangeComparisonTest {
         assertThat(ChangeTables.full(all).text()).contains("+0.310* -0.310 (99) X");
     }
 
+    /** Every change half a second slower: the run they are compared with was lucky. */
+    @Test
+    void aLuckyReferenceRunDropsOutOfUpAgainstDown() {
+        List<Prediction> answers = perfect();
+        changes.replaceAll(
+                c -> change(c.item(), c.from(), c.to(), c.balanceDeg(CELL).orElseThrow(), c.lapTimeDeltaS() + 0.5, 0));
+        ChangeComparison all = ChangeComparison.of("case", truth(), Optional.of(answers));
+        assertThat(ChangeComparison.right(ChangeComparison.clear(all.lapTime())).share())
+                .isLessThan(0.8);
+        assertThat(all.lapTimeUpAgainstDown()).isEqualTo(new Count(7, 7));
+    }
+
     @Test
     void withoutAPredictorNothingIsMeasured() {
         assertThat(ChangeRule.judge(ChangeComparison.of("case", truth(), Optional.empty())))

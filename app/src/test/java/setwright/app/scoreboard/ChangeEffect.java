@@ -18,6 +18,11 @@ record ChangeEffect(Truth.Change change, String where, double truth, double clea
         return Math.abs(truth) > clearAbove;
     }
 
+    /** Returns the middle of the answer; NaN without one. */
+    double central() {
+        return answer.map(Effect::central).orElse(Double.NaN);
+    }
+
     /** Tells whether the answer has the true sign; an answer of exactly nothing has none. */
     boolean right() {
         return answer.filter(effect -> effect.central() * truth > 0.0).isPresent();

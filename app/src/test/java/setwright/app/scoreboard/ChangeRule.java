@@ -25,16 +25,21 @@ final class ChangeRule implements Rule {
                 claimed(balance, Measure.CHANGED_BALANCE_SURE),
                 row("lap time after changes", changes.lapTime(), lapTime, Measure.CHANGED_TIME),
                 claimed(lapTime, Measure.CHANGED_TIME_SURE),
-                row(
-                        "which way is quicker",
-                        changes.quicker(),
-                        ChangeComparison.clear(changes.quicker()),
-                        Measure.CHANGED_WAY),
+                upAgainstDown(changes.lapTimeUpAgainstDown()),
                 Row.shown(
                         "  rank correlation",
                         changes.spun() == 0 ? "" : changes.spun() + " changes with a spin left out",
                         "lap time " + Agreement.figure(changes.lapTimeRanks()) + ", balance "
                                 + Agreement.figure(changes.meanRanks()) + " on average over the cells"));
+    }
+
+    private static Row upAgainstDown(Count count) {
+        return Row.counted(
+                "  item up against down",
+                count.of() + " items clear of noise, the common run left out",
+                count.hit() + " of the true sign",
+                Measure.CHANGED_WAY,
+                count);
     }
 
     private static Row row(String what, List<ChangeEffect> all, List<ChangeEffect> clear, Measure measure) {

@@ -49,9 +49,9 @@ final class ChangeTables {
                 Locale.ROOT, " %+.3f (%.0f)", effect.central(), Math.floor(100.0 * effect.probabilityOfSign()));
     }
 
-    /** Rank correlations by stint. */
+    /** Rank correlations by stint, and the sign of each item's lap time with the run that all are compared with left out. */
     static Table ranks(List<ChangeComparison> stints) {
-        List<String> headers = new ArrayList<>(List.of("rank correlation", "lap time", "balance"));
+        List<String> headers = new ArrayList<>(List.of("rank correlation", "lap time", "up against down", "balance"));
         ChangeCell.ALL.forEach(cell -> headers.add(cell.words()));
         List<List<String>> rows = new ArrayList<>();
         for (ChangeComparison stint : stints) {
@@ -61,7 +61,12 @@ final class ChangeTables {
             rows.add(row);
         }
         List<String> mean = new ArrayList<>(List.of(
-                "mean", mean(stints, ChangeComparison::lapTimeRanks), mean(stints, ChangeComparison::meanRanks)));
+                "mean",
+                mean(stints, ChangeComparison::lapTimeRanks),
+                words(stints.stream()
+                        .map(ChangeComparison::lapTimeUpAgainstDown)
+                        .reduce(new Count(0, 0), Count::plus)),
+                mean(stints, ChangeComparison::meanRanks)));
         ChangeCell.ALL.forEach(cell -> mean.add(mean(stints, stint -> stint.ranks(cell))));
         rows.add(mean);
         return new Table(headers, rows);
@@ -114,7 +119,10 @@ final class ChangeTables {
     }
 
     private static String share(List<ChangeEffect> effects) {
-        Count count = ChangeComparison.right(effects);
+        return words(ChangeComparison.right(effects));
+    }
+
+    private static String words(Count count) {
         return count.of() == 0 ? "-" : count.hit() + "/" + count.of();
     }
 

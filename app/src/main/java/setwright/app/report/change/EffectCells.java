@@ -1,10 +1,13 @@
 package setwright.app.report.change;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import setwright.app.plot.Markup;
 import setwright.app.report.IntervalBar;
 import setwright.app.report.Shade;
 import setwright.app.report.change.PredictionView.EffectCell;
+import setwright.app.report.change.PredictionView.LegendItem;
 import setwright.app.story.PredictionWords;
 import setwright.app.units.Figures;
 import setwright.core.replay.Effect;
@@ -13,11 +16,27 @@ import setwright.core.replay.Effect;
  * Effects as cells of a table: colour and sign for the direction, pale where the sign is not sure.
  *
  * @param figures       as people read them
- * @param yardstickRad  what one typical change does to the balance: strong colours are several of it
+ * @param yardstickRad  what one typical change does to the balance: the strongest colour is one of it
  * @param spanRad       drawings of balance reach from minus this to plus this
  * @param spanS         drawings of time do
  */
 record EffectCells(Figures figures, double yardstickRad, double spanRad, double spanS) {
+
+    /** What a change by one step does is a part of what a typical change does: the strongest colour is a whole one. */
+    private static final double UNIT = 1.0 / 3.0;
+
+    List<LegendItem> legend() {
+        List<LegendItem> items = new ArrayList<>();
+        for (int step = -3; step <= 3; step++) {
+            String css = new Shade(step, false).css();
+            String size = step == 0
+                    ? "0"
+                    : (step < 0 ? figures.minus() : "+")
+                            + figures.number(Math.toDegrees(Shade.edgeRad(Math.abs(step), UNIT * yardstickRad)), 3);
+            items.add(new LegendItem(css, size));
+        }
+        return items;
+    }
 
     EffectCell none(String what) {
         return new EffectCell("\u2013", "", "", "none", new Markup(""), what + ": hardly any cornering");
@@ -31,7 +50,7 @@ record EffectCells(Figures figures, double yardstickRad, double spanRad, double 
         String value = figures.signed(Math.toDegrees(effect.central()), 2);
         String range = figures.signed(Math.toDegrees(effect.low()), 2) + " to "
                 + figures.signed(Math.toDegrees(effect.high()), 2);
-        Shade shade = Shade.of(effect.central(), yardstickRad, !effect.signSure());
+        Shade shade = Shade.of(effect.central(), UNIT * yardstickRad, !effect.signSure());
         String direction = effect.central() < 0.0 ? "toward oversteer" : "toward understeer";
         return new EffectCell(
                 value,

@@ -64,8 +64,11 @@ public final class PredictionReport {
         return new PredictionView(
                 words.change(prediction) + " \u2013 Setwright",
                 facts(),
-                words.headline(prediction),
-                prediction.reasons().stream().map(Figures::sentence).toList(),
+                words.heading(prediction),
+                Stream.concat(
+                                Stream.of(words.rest(prediction)),
+                                prediction.reasons().stream().map(Figures::sentence))
+                        .toList(),
                 words.doubts(prediction),
                 words.selectivity(prediction).orElse(""),
                 classes.stream()
@@ -77,6 +80,7 @@ public final class PredictionReport {
                 corners(prediction, cells),
                 new LapEffectPlot(answer.answer().diagnosis().stint().circuit(), figures).panels(prediction.lap()),
                 List.of(),
+                cells.legend(),
                 Page.style());
     }
 
@@ -107,10 +111,12 @@ public final class PredictionReport {
                     cells.time("corner " + corner.corner(), corner.timeS())));
         }
         Effect lap = prediction.lapTimeS();
-        EffectCells wide =
-                new EffectCells(figures, cells.yardstickRad(), cells.spanRad(), Math.max(cells.spanS(), reach(lap)));
+        EffectCell lapTime = cells.time("lap", lap);
         rows.add(new CornerRow(
-                "Lap", "", phases(cells, phase -> prediction.balance(phase, Optional.empty())), wide.time("lap", lap)));
+                "Lap",
+                "",
+                phases(cells, phase -> prediction.balance(phase, Optional.empty())),
+                lapTime.withoutBar())); // on the scale of single corners its bar would run off
         return rows;
     }
 
@@ -136,7 +142,7 @@ public final class PredictionReport {
                 "One step each way \u2013 Setwright",
                 facts(),
                 words.summary(),
-                List.of(),
+                List.of(words.first()),
                 words.driving(),
                 "",
                 List.of(),
@@ -146,6 +152,7 @@ public final class PredictionReport {
                 answer.predictions().stream()
                         .map(prediction -> candidate(prediction, cells))
                         .toList(),
+                cells.legend(),
                 Page.style());
     }
 

@@ -8,8 +8,8 @@ import setwright.app.plot.Markup;
  *
  * @param title       of the document
  * @param facts       what was read: recording, car, laps
- * @param headline    the answer in one sentence
- * @param reasons     why
+ * @param headline    the answer, short
+ * @param reasons     the rest of the answer, then why
  * @param doubts      what may be wrong
  * @param selectivity for which phase the change is; empty without an effect
  * @param classes     headings of the table of phases
@@ -17,6 +17,7 @@ import setwright.app.plot.Markup;
  * @param corners     rows of the table of corners; the last one is the lap
  * @param plots       over the lap
  * @param candidates  single steps, quickest first; empty when one change was asked for
+ * @param legend      what the colours mean
  * @param style       the style sheet
  */
 public record PredictionView(
@@ -31,6 +32,7 @@ public record PredictionView(
         List<CornerRow> corners,
         List<Panel> plots,
         List<Candidate> candidates,
+        List<LegendItem> legend,
         Markup style) {
     public PredictionView {
         facts = List.copyOf(facts);
@@ -41,6 +43,7 @@ public record PredictionView(
         corners = List.copyOf(corners);
         plots = List.copyOf(plots);
         candidates = List.copyOf(candidates);
+        legend = List.copyOf(legend);
     }
 
     /** One phase, a cell for each class of corners. */
@@ -59,7 +62,14 @@ public record PredictionView(
      * @param bar    the interval drawn
      * @param label  all in words
      */
-    public record EffectCell(String value, String range, String now, String css, Markup bar, String label) {}
+    public record EffectCell(String value, String range, String now, String css, Markup bar, String label) {
+        EffectCell withoutBar() {
+            return new EffectCell(value, range, now, css, new Markup(""), label);
+        }
+    }
+
+    /** One colour explained. */
+    public record LegendItem(String css, String text) {}
 
     /** A drawing with its title, and what a person who cannot see it is told. */
     public record Panel(String title, String label, Markup plot) {}

@@ -28,6 +28,7 @@ public final class CarFitReport {
                         "The car from its laps \u2013 Setwright",
                         facts,
                         words.headline(answer),
+                        words.list(answer),
                         answer.fit().values().stream()
                                 .map(value -> row(value, words))
                                 .toList(),

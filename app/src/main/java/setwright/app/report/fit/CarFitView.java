@@ -8,7 +8,8 @@ import setwright.app.plot.Markup;
  *
  * @param title     of the document
  * @param facts     what was read: recordings, laps, car
- * @param headline  the answer in one sentence
+ * @param headline  how much the laps told
+ * @param list      which quantities; empty without one
  * @param values    each quantity before and after
  * @param told      what told the quantities that the laps tell
  * @param untold    what would tell the others
@@ -19,6 +20,7 @@ public record CarFitView(
         String title,
         List<String> facts,
         String headline,
+        String list,
         List<ValueRow> values,
         List<String> told,
         List<String> untold,

@@ -24,6 +24,8 @@ final class EvidencePlot {
     private static final double PAD = 8.0;
     /** More points than this are a blot and a slow page; every n-th is drawn then. */
     private static final int MOST_POINTS = 1500;
+    /** So few can be drawn large. */
+    private static final int FEW_POINTS = 60;
     /** Styles in use: data, then the fitted car, then others. */
     private static final int STYLES = 3;
 
@@ -118,7 +120,7 @@ final class EvidencePlot {
                         "cy",
                         Svg.number(y.at(py)),
                         "r",
-                        "2");
+                        count <= FEW_POINTS ? "4" : "2");
             }
         }
     }

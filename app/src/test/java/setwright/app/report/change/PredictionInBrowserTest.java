@@ -3,7 +3,6 @@ package setwright.app.report.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,7 +86,7 @@ final class PredictionInBrowserTest {
     @Test
     void directionHasColourAndSign() {
         Page page = open("predict", 1280);
-        assertThat(page.locator(".phases td.slide2 .value, .phases td.slide1 .value")
+        assertThat(page.locator(".phases td.slide3 .value, .phases td.slide2 .value, .phases td.slide1 .value")
                         .allTextContents())
                 .isNotEmpty()
                 .allMatch(text -> text.startsWith("\u2212"));
@@ -115,7 +114,7 @@ final class PredictionInBrowserTest {
     }
 
     private static Page open(String name, int width) {
-        Page page = chromium.open(PAGES.getOrDefault(name, FOLDER), width, ColorScheme.LIGHT);
+        Page page = chromium.open(PAGES.getOrDefault(name, FOLDER), width, true);
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(FOLDER.resolve(name + "-" + width + ".png"))
                 .setFullPage(true));
