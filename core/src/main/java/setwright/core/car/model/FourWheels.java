@@ -203,6 +203,21 @@ final class FourWheels {
                 (along[left] + along[left + 1]) / Math.max(alongPeak, 1.0));
     }
 
+    /** Returns the change of an axle's lateral force per change of its slip angle, N/rad, with everything else as it is. */
+    double slope(boolean isFront, double change) {
+        int left = isFront ? 0 : 2;
+        FrictionEllipse ellipse = isFront ? frontEllipse : rearEllipse;
+        MountedTyre mounted = isFront ? car.front() : car.rear();
+        double sum = 0.0;
+        for (int wheel = left; wheel < left + 2; wheel++) {
+            double inclination = slip[wheel] < 0.0 ? -mounted.inclination() : mounted.inclination();
+            sum += ellipse.lateralGiven(
+                            slip[wheel] + change, along[wheel], loads[wheel], inclination, mounted.pressure())
+                    - across[wheel];
+        }
+        return sum / change;
+    }
+
     private static double within(double value, double most) {
         return Math.max(-most, Math.min(value, most));
     }
