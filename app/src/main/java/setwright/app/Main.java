@@ -13,6 +13,7 @@ import setwright.app.command.DemoCommand;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
+import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.core.judgement.Diagnostician;
@@ -48,6 +49,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new DiagnoseCommand(diagnoser))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new CarCommand())
+                .addSubcommand(new SumsCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));

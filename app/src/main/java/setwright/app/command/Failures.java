@@ -47,6 +47,9 @@ public final class Failures implements IExecutionExceptionHandler {
         if (failure instanceof NotEnoughLaps) {
             return new Told(ExitCode.NOT_ENOUGH_EVIDENCE, message);
         }
+        if (failure instanceof BadOption) {
+            return new Told(ExitCode.USAGE, message);
+        }
         if (failure instanceof InputProblem || failure instanceof MissingQuantity || failure instanceof OtherCircuit) {
             return new Told(ExitCode.BAD_INPUT, message);
         }

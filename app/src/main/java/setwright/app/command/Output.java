@@ -15,7 +15,7 @@ import setwright.app.units.UnitSystem;
 import setwright.core.judgement.Verdict;
 
 /** Shows an answer the way a call asked for. */
-final class Output {
+public final class Output {
     private static final int STANDARD_OUTPUT = 1;
 
     private Output() {}
@@ -40,7 +40,8 @@ final class Output {
                 : ExitCode.DONE;
     }
 
-    static Terminal terminal(CommandSpec spec) {
+    /** Returns what standard output can show. */
+    public static Terminal terminal(CommandSpec spec) {
         boolean isTerminal = Terminal.isTerminal(STANDARD_OUTPUT);
         return Terminal.of(
                 System.getenv(),

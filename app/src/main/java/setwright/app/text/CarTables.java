@@ -3,6 +3,7 @@ package setwright.app.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -30,39 +31,62 @@ final class CarTables {
     static TextTable car(CarSheet sheet) {
         return table(
                 List.of("the car", ">is", "unit", "source"),
-                List.of(
-                        given(sheet, "driven axle", "driven_axle", lower(sheet.drivenAxle()), ""),
-                        given(sheet, "mass with driver", "mass_with_driver_kg", fixed(sheet.massKg(), 0), "kg"),
-                        given(sheet, "fuel at the start", "fuel_start_kg", fixed(sheet.fuelStartKg(), 1), "kg"),
-                        given(
-                                sheet,
-                                "weight on the front axle",
-                                "front_weight_share",
-                                fixed(100.0 * sheet.frontWeightShare(), 1),
-                                "%"),
-                        given(sheet, "wheelbase", "wheelbase_m", fixed(sheet.wheelbaseM(), 3), "m"),
-                        given(sheet, "track, front", "track_front_m", fixed(sheet.trackFrontM(), 3), "m"),
-                        given(sheet, "track, rear", "track_rear_m", fixed(sheet.trackRearM(), 3), "m"),
-                        given(
-                                sheet,
-                                "centre of mass height",
-                                "centre_of_mass_height_m",
-                                fixed(sheet.centreOfMassHeightM(), 3),
-                                "m"),
-                        given(sheet, "steering ratio", "steering_ratio", fixed(sheet.steeringRatio(), 2), ""),
-                        given(sheet, "tyre radius", "tyre_radius_m", fixed(sheet.tyreRadiusM(), 3), "m"),
-                        given(
-                                sheet,
-                                "motion ratio, front",
-                                "motion_ratio_front",
-                                fixed(sheet.motionRatioFront(), 3),
-                                ""),
-                        given(sheet, "motion ratio, rear", "motion_ratio_rear", fixed(sheet.motionRatioRear(), 3), ""),
-                        given(sheet, "downforce", "downforce", lower(sheet.downforce()), "")));
+                Arrays.stream(CarRow.values())
+                        .map(row -> List.of(
+                                row.words, row.value(sheet), row.unit, sheet.assumes(row.key()) ? "assumed" : "sheet"))
+                        .toList());
     }
 
-    private static List<String> given(CarSheet sheet, String name, String key, String value, String unit) {
-        return List.of(name, value, unit, sheet.assumes(key) ? "assumed" : "sheet");
+    /** Tells whether the table of the car shows this key of the sheet. */
+    static boolean isShown(String key) {
+        return Arrays.stream(CarRow.values()).anyMatch(row -> row.key().equals(key));
+    }
+
+    /** A row of the car's table, named after its key on the sheet. */
+    private enum CarRow {
+        DRIVEN_AXLE("driven axle", ""),
+        MASS_WITH_DRIVER_KG("mass with driver", "kg"),
+        FUEL_START_KG("fuel at the start", "kg"),
+        FRONT_WEIGHT_SHARE("weight on the front axle", "%"),
+        WHEELBASE_M("wheelbase", "m"),
+        TRACK_FRONT_M("track, front", "m"),
+        TRACK_REAR_M("track, rear", "m"),
+        CENTRE_OF_MASS_HEIGHT_M("centre of mass height", "m"),
+        STEERING_RATIO("steering ratio", ""),
+        TYRE_RADIUS_M("tyre radius", "m"),
+        MOTION_RATIO_FRONT("motion ratio, front", ""),
+        MOTION_RATIO_REAR("motion ratio, rear", ""),
+        DOWNFORCE("downforce", "");
+
+        private final String words;
+        private final String unit;
+
+        CarRow(String words, String unit) {
+            this.words = words;
+            this.unit = unit;
+        }
+
+        private String key() {
+            return lower(this);
+        }
+
+        private String value(CarSheet sheet) {
+            return switch (this) {
+                case DRIVEN_AXLE -> lower(sheet.drivenAxle());
+                case MASS_WITH_DRIVER_KG -> fixed(sheet.massKg(), 0);
+                case FUEL_START_KG -> fixed(sheet.fuelStartKg(), 1);
+                case FRONT_WEIGHT_SHARE -> fixed(100.0 * sheet.frontWeightShare(), 1);
+                case WHEELBASE_M -> fixed(sheet.wheelbaseM(), 3);
+                case TRACK_FRONT_M -> fixed(sheet.trackFrontM(), 3);
+                case TRACK_REAR_M -> fixed(sheet.trackRearM(), 3);
+                case CENTRE_OF_MASS_HEIGHT_M -> fixed(sheet.centreOfMassHeightM(), 3);
+                case STEERING_RATIO -> fixed(sheet.steeringRatio(), 2);
+                case TYRE_RADIUS_M -> fixed(sheet.tyreRadiusM(), 3);
+                case MOTION_RATIO_FRONT -> fixed(sheet.motionRatioFront(), 3);
+                case MOTION_RATIO_REAR -> fixed(sheet.motionRatioRear(), 3);
+                case DOWNFORCE -> lower(sheet.downforce());
+            };
+        }
     }
 
     static TextTable setup(CarSheet sheet) {

@@ -131,9 +131,14 @@ public final class CarText {
             lines.add("Nothing is assumed.");
             return;
         }
-        bullets(
-                "Assumed, because the sheet does not give it",
-                sheet.assumed().stream().map(Figures::sentence).toList());
+        // a key keeps its small letters, so that it can be searched for and copied
+        List<String> sentences = new ArrayList<>(sheet.assumed().stream()
+                .filter(sentence -> !CarTables.isShown(sentence.split(" ", 2)[0]))
+                .toList());
+        if (sentences.size() < sheet.assumed().size()) {
+            sentences.add(0, "What the first table marks as assumed, as is usual for the kind of car.");
+        }
+        bullets("Assumed, because the sheet does not give it", sentences);
         if (!figures.assumed().isEmpty()) {
             heading("Usual values used in these figures; give the key if you know better");
             lines.addAll(CarTables.usual(figures.assumed()).lines(terminal.width(), terminal.paint()));

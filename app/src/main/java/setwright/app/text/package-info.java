@@ -1,7 +1,8 @@
 /**
  * The answer in a terminal.
  *
- * <p>In: a {@link setwright.app.story.Story} and its tables. Out: lines that fit the width, with colour only where wanted.
+ * <p>In: a {@link setwright.app.story.Story} and its tables, or sums worked out. Out: lines that fit the
+ * width, with colour only where wanted.
  */
 @NullMarked
 package setwright.app.text;

@@ -1,5 +1,7 @@
 package setwright.app.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -13,6 +15,8 @@ import java.util.stream.Collectors;
 public record Figures(UnitSystem units, String minus) {
     /** Shown where a value is not known. */
     public static final String UNKNOWN = "unknown";
+
+    private static final MathContext SIX_DIGITS = new MathContext(6);
 
     /** Between a figure and its unit, so that no line breaks there: a no-break space. */
     public static final char KEPT_TOGETHER = '\u00a0';
@@ -34,6 +38,22 @@ public record Figures(UnitSystem units, String minus) {
         }
         String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
         return value < 0.0 && !isZero(text) ? minus + text : text;
+    }
+
+    /** Returns the value with at most six significant digits and no trailing zeros. */
+    public String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return UNKNOWN;
+        }
+        String text =
+                new BigDecimal(Math.abs(value), SIX_DIGITS).stripTrailingZeros().toPlainString();
+        return value < 0.0 ? minus + text : text;
+    }
+
+    /** Returns the value as above, in brackets when negative, so that it may stand behind an operator. */
+    public String inFormula(double value) {
+        String text = plain(value);
+        return text.startsWith(minus) ? "(" + text + ")" : text;
     }
 
     /** Returns the value with its sign in front even when positive; zero has none. */

@@ -172,10 +172,11 @@ final class CarCheckTest {
         assertThat(results.toString())
                 .contains(
                         "Assumed",
-                        "Setup is not given",
+                        "- setup is not given",
+                        "- What the first table marks as assumed",
                         "Ride frequencies need front_spring",
                         "Speeds per gear need gear_ratios")
-                .doesNotContain("NaN", "Look at twice");
+                .doesNotContain("NaN", "Look at twice", "- mass_with_driver_kg");
         assertThat(results.toString().lines().filter(line -> line.endsWith("assumed")))
                 .as("rows of the car that the sheet does not give")
                 .hasSize(12);

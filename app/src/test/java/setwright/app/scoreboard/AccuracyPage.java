@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** The page that says how often the answers are right. What people wrote under its last heading is kept. */
@@ -25,6 +26,12 @@ final class AccuracyPage {
             apex within 15 m; a top problem whose balance, phase and speed class are all accepted by the truth. Cases marked weak
             and the verdicts on stints of a back-to-back test are not counted. Any finding on a balanced car is a false alarm, and
             so is a setup change called for where the car is not at fault.
+
+            A predicted change of setup counts by its sign, where the true effect is clear of its noise: lap time beyond twice the
+            noise that the case gives; balance, by speed class and phase, beyond twice the noise that follows from symmetry. An item
+            turned up and turned down should do about the opposite; what both have in common is chance, curvature and the chance in
+            the run they are compared with, and 1.4826 times its median size over the items is taken for one standard deviation. A
+            change that ended in a spin is left out. A sign is claimed when nine tenths of the draws agree on it.
             """;
 
     private AccuracyPage() {}
@@ -40,12 +47,28 @@ final class AccuracyPage {
                                 + " the reference car.\n\n"
                                 + Tables.balance(score).markdown() + "\n"
                                 + Tables.agreement(score).markdown())
+                + predicted(score.predictedChanges())
                 + "\n" + READING + "\n" + reading(file);
         try {
             Files.writeString(file, text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static String predicted(List<ChangeComparison> changes) {
+        return changes.isEmpty()
+                ? ""
+                : section(
+                        "Predicted changes of setup",
+                        "Right signs, by item of the sheet and by speed class and phase:\n\n"
+                                + ChangeTables.signs(changes).markdown()
+                                + "\nRight signs by the probability that was given for them:\n\n"
+                                + ChangeTables.calibration(changes).markdown()
+                                + "\nSpearman's rank correlation over the changes of a case:\n\n"
+                                + ChangeTables.ranks(changes).markdown()
+                                + "\nThe worst disagreements, in deg or s:\n\n"
+                                + ChangeTables.worst(changes).markdown());
     }
 
     private static String section(String title, String text) {

@@ -18,7 +18,12 @@ enum Measure {
     CORNERS_NAMED("affected corners named"),
     CORNERS_RIGHT("named corners affected", Aim.LARGE_SHARE),
     FALSE_PROBLEMS("problems reported on a balanced car", Aim.FEW),
-    FALSE_CHANGES("setup changes called for in vain", Aim.FEW);
+    FALSE_CHANGES("setup changes called for in vain", Aim.FEW),
+    CHANGED_BALANCE("balance changes of the predicted sign"),
+    CHANGED_BALANCE_SURE("those whose sign was claimed", Aim.LARGE_SHARE),
+    CHANGED_TIME("lap time changes of the predicted sign"),
+    CHANGED_WAY("items turned the quicker way"),
+    CHANGED_TIME_SURE("those whose lap time sign was claimed", Aim.LARGE_SHARE);
 
     /** What is better. */
     enum Aim {

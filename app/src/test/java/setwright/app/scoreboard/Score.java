@@ -18,7 +18,8 @@ record Score(List<OfStint> stints) {
             new CalibrationRule(),
             new CornerRule(),
             new VerdictRule(),
-            new ProblemRule());
+            new ProblemRule(),
+            new ChangeRule());
 
     /**
      * One recording judged.
@@ -26,8 +27,9 @@ record Score(List<OfStint> stints) {
      * @param run      what came out of the chain
      * @param rows     truth beside answer
      * @param balance  measured beside true balance
+     * @param changes  predicted beside true effects of changes of setup
      */
-    record OfStint(StintRun run, List<Row> rows, BalanceComparison balance) {
+    record OfStint(StintRun run, List<Row> rows, BalanceComparison balance, ChangeComparison changes) {
         /** Returns what this stint adds to a total; nothing where it is not counted. */
         Count count(Measure measure) {
             return rows.stream()
@@ -56,14 +58,25 @@ record Score(List<OfStint> stints) {
     private static OfStint judged(StintRun run) {
         List<Row> rows = new ArrayList<>();
         RULES.forEach(rule -> rows.addAll(rule.judge(run)));
-        return new OfStint(run, rows, BalanceComparison.of(run));
+        return new OfStint(run, rows, BalanceComparison.of(run), ChangeComparison.of(run));
     }
 
+    /** Returns the stints whose changes of setup were predicted and whose truth is known. */
+    List<ChangeComparison> predictedChanges() {
+        return stints.stream()
+                .map(OfStint::changes)
+                .filter(changes -> changes.predicted() && !changes.lapTime().isEmpty())
+                .toList();
+    }
+
+    /** Returns the sum of each measure that these cases give a chance to; the others are left out rather than zero. */
     Map<Measure, Count> totals() {
         Map<Measure, Count> totals = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
-            totals.put(
-                    measure, stints.stream().map(stint -> stint.count(measure)).reduce(new Count(0, 0), Count::plus));
+            Count total = stints.stream().map(stint -> stint.count(measure)).reduce(new Count(0, 0), Count::plus);
+            if (total.of() > 0) {
+                totals.put(measure, total);
+            }
         }
         return totals;
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import setwright.core.car.SetupChange;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.json.JsonMapper;
@@ -27,7 +29,9 @@ record Truth(
         Map<String, Map<String, Double>> recordedBalanceDeltaVsBalancedDeg,
         List<Corner> corners,
         Recording recording,
-        BackToBack backToBack) {
+        BackToBack backToBack,
+        double lapTimeNoiseS,
+        List<Change> changes) {
 
     record Stint(String file, String setup, List<Lap> laps) {}
 
@@ -82,6 +86,36 @@ record Truth(
             @JsonProperty("balance_delta_B_minus_A_deg")
             Map<String, Map<String, Double>> balanceDeltaSecondMinusFirstDeg) {}
 
+    /**
+     * What one change of setup really did, against the car as recorded.
+     *
+     * @param item             name on the sheet
+     * @param from             value before, in the sheet's unit
+     * @param to               value after
+     * @param lapTimeDeltaS    change of the lap time, s
+     * @param spins            spins while it was driven; with one, its figures say little
+     * @param balanceDeltaDeg  change of balance by speed class and phase, deg, positive for understeer; null where the lap has none
+     */
+    record Change(
+            String item,
+            double from,
+            double to,
+            double lapTimeDeltaS,
+            int spins,
+            Map<String, Map<String, Double>> balanceDeltaDeg) {
+
+        OptionalDouble balanceDeg(ChangeCell cell) {
+            Double value = balanceDeltaDeg
+                    .getOrDefault(cell.speed().words(), Map.of())
+                    .get(cell.phase().words());
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+        }
+
+        SetupChange turned() {
+            return new SetupChange(item, from, to);
+        }
+    }
+
     static Truth read(Path file) {
         return JsonMapper.builder()
                 .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
@@ -96,6 +130,11 @@ record Truth(
         return recording.columns().stream()
                 .filter(column -> column.quantity().equals(quantity))
                 .findFirst();
+    }
+
+    /** Returns the changes whose true effect is known; none where the file has none. */
+    List<Change> triedChanges() {
+        return changes == null ? List.of() : changes;
     }
 
     /** Tells whether a stint was driven with every item at the value of the balanced car. */

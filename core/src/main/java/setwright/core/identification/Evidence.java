@@ -11,14 +11,15 @@ import setwright.core.replay.DrivenLap;
 import setwright.core.replay.LapRun;
 
 /*
- * Design note. Three kinds of evidence, each as residuals over their standard deviation:
+ * Design note. Four kinds of evidence, each as residuals over their standard deviation:
  *
  *   - balance: mean measured less mean modelled balance angle of each corner and phase. What remains is not noise but what a
  *     model of this kind cannot say; published observers of slip miss by half a degree on average (Meccanica 2021,
  *     abstract seen), and so it is weighed;
- *   - grip: where a corner asks most, a driver uses nearly all that the limiting axle has. Ninety-five hundredths, give or take
- *     five (common practice);
- *   - drive: acceleration at full throttle on straights, by speed.
+ *   - grip: where a corner asks most, a driver uses nearly all that the limiting axle has. Corners that are flat out tell nothing. Ninety-two hundredths; more than the limit cannot be, a good deal less can
+ *     (a driver keeps something in hand, or the line and not the grip limits him);
+ *   - drive: acceleration at full throttle on straights, by speed;
+ *   - brakes: front share of the force from the slip of the wheels, where their speeds were recorded.
  */
 
 /** What the laps show of the car, compared with a model of it. */
@@ -44,11 +45,13 @@ final class Evidence {
     private final List<double[]> drive;
     private final List<int[]> cells;
     private final int corners;
+    private final BrakeSplit brakes;
 
-    Evidence(CarSheet sheet, List<DrivenLap> all, int corners, double leastLateral) {
+    Evidence(CarSheet sheet, List<DrivenLap> all, int corners, double leastLateral, BrakeSplit brakes) {
         this.assembler = new CarAssembler(sheet);
         this.leastLateral = leastLateral;
         this.corners = corners;
+        this.brakes = brakes;
         this.laps = new ArrayList<>();
         int used = Math.min(MOST_LAPS, all.size());
         for (int i = 0; i < used; i++) {
@@ -66,43 +69,77 @@ final class Evidence {
     }
 
     int size() {
-        return cells.size() + corners + drive.size();
+        return cells.size() + corners + drive.size() + 1;
     }
 
     /** Returns residuals over their standard deviations for a car with these parameters. */
     double[] residuals(double[] parameters) {
         CarModel car = assembler.build(parameters);
-        double[] weight = new double[4 * corners];
-        double[] away = new double[4 * corners];
-        double[][] uses = new double[corners][0];
+        Run run = run(car);
+        double[] out = new double[size()];
+        int at = 0;
+        for (int[] cell : cells) {
+            int i = 4 * cell[0] + cell[1];
+            out[at++] = (run.modelled[i] - run.measured[i]) / run.weight[i] / BALANCE_SD;
+        }
+        for (int corner = 0; corner < corners; corner++) {
+            double use = Robust.median(run.uses[corner]);
+            double away = Double.isFinite(use) && use > 0.0 ? Math.log(use / USE) : 0.0;
+            out[at++] = away / (away > 0.0 ? USE_SD_ABOVE : USE_SD_BELOW);
+        }
+        for (double[] bin : drive) {
+            out[at++] = (modelled(car, bin[0]) - bin[1]) / DRIVE_SD;
+        }
+        out[at] =
+                Double.isFinite(brakes.share()) ? (car.brakes().frontShare() - brakes.share()) / brakes.spread() : 0.0;
+        return out;
+    }
+
+    /** Returns measured and modelled balance angle of each corner and phase, deg. */
+    double[][] balances(double[] parameters) {
+        Run run = run(assembler.build(parameters));
+        double[][] out = new double[2][cells.size()];
+        for (int c = 0; c < cells.size(); c++) {
+            int i = 4 * cells.get(c)[0] + cells.get(c)[1];
+            out[0][c] = Math.toDegrees(run.measured[i] / run.weight[i]);
+            out[1][c] = Math.toDegrees(run.modelled[i] / run.weight[i]);
+        }
+        return out;
+    }
+
+    private Run run(CarModel car) {
+        Run out = new Run(corners);
         for (DrivenLap lap : laps) {
             LapRun run = LapRun.of(car, lap, leastLateral);
             for (int k = 0; k < lap.size(); k++) {
                 if (lap.phase()[k] >= 0 && Double.isFinite(run.balance(k)) && Double.isFinite(lap.balance()[k])) {
                     double w = Math.abs(lap.moments().get(k).lateral());
                     int cell = 4 * lap.corner()[k] + lap.phase()[k];
-                    weight[cell] += w;
-                    away[cell] += w * (run.balance(k) - lap.balance()[k]);
+                    out.weight[cell] += w;
+                    out.modelled[cell] += w * run.balance(k);
+                    out.measured[cell] += w * lap.balance()[k];
                 }
             }
             for (int corner = 0; corner < corners; corner++) {
-                uses[corner] = join(uses[corner], top(run, lap, corner));
+                out.uses[corner] = join(out.uses[corner], top(run, lap, corner));
             }
         }
-        double[] out = new double[size()];
-        int at = 0;
-        for (int[] cell : cells) {
-            out[at++] = away[4 * cell[0] + cell[1]] / weight[4 * cell[0] + cell[1]] / BALANCE_SD;
-        }
-        for (int corner = 0; corner < corners; corner++) {
-            double use = Robust.median(uses[corner]);
-            double away1 = Double.isFinite(use) && use > 0.0 ? Math.log(use / USE) : 0.0;
-            out[at++] = away1 / (away1 > 0.0 ? USE_SD_ABOVE : USE_SD_BELOW);
-        }
-        for (double[] bin : drive) {
-            out[at++] = (modelled(car, bin[0]) - bin[1]) / DRIVE_SD;
-        }
         return out;
+    }
+
+    /** Sums over the laps for each corner and phase. */
+    private static final class Run {
+        private final double[] weight;
+        private final double[] modelled;
+        private final double[] measured;
+        private final double[][] uses;
+
+        private Run(int corners) {
+            weight = new double[4 * corners];
+            modelled = new double[4 * corners];
+            measured = new double[4 * corners];
+            uses = new double[corners][0];
+        }
     }
 
     /** Acceleration that a car makes at full throttle on a straight, m/s². */

@@ -1,5 +1,6 @@
 package setwright.core.identification;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -12,11 +13,15 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
 import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
 import org.hipparchus.util.Pair;
 import setwright.core.car.CarSheet;
+import setwright.core.car.Downforce;
+import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.SteeringScale;
 import setwright.core.replay.DrivenLap;
 
 /*
@@ -27,6 +32,10 @@ import setwright.core.replay.DrivenLap;
 /** Tightens what is known of a car by its laps. */
 public final class Identifier {
     private static final double STEP = 0.02;
+    private static final double STEERING_TOLD = 0.1;
+    /** A tenth of a normal distribution lies beyond this many standard deviations. */
+    private static final double NORMAL_TENTH = 1.2816;
+
     private static final int MOST_EVALUATIONS = 60;
 
     private Identifier() {}
@@ -46,7 +55,9 @@ public final class Identifier {
             return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
         }
         double least = 0.1 * trace.car().grip().at(0.0);
-        Evidence evidence = new Evidence(sheet, laps, stint.circuit().corners().size(), least);
+        CarModel assumed = new CarAssembler(sheet).build(prior.middle());
+        Evidence evidence = new Evidence(
+                sheet, laps, stint.circuit().corners().size(), least, BrakeSplit.of(stint, trace, assumed.body()));
         double[] middle = prior.middle();
         double[] spread = prior.spread();
         LeastSquaresProblem problem = LeastSquaresFactory.create(
@@ -69,7 +80,73 @@ public final class Identifier {
                 covariance[i][k] = 0.5 * (inverse.getEntry(i, k) + inverse.getEntry(k, i)) * spread[i] * spread[k];
             }
         }
-        return new FittedCar(new CarBelief(found, covariance), new CarFit(List.of(), List.of()));
+        CarBelief belief = new CarBelief(found, covariance);
+        return new FittedCar(belief, shown(sheet, prior, belief, evidence, assumed, laps, trace));
+    }
+
+    private static CarFit shown(
+            CarSheet sheet,
+            CarPrior prior,
+            CarBelief belief,
+            Evidence evidence,
+            CarModel assumed,
+            List<DrivenLap> laps,
+            HandlingTrace trace) {
+        List<FittedValue> values = new ArrayList<>(
+                FittedValues.of(sheet, CarBelief.of(prior), belief, sheet.downforce() != Downforce.NONE));
+        UndersteerGradient gradient = UndersteerGradient.of(laps, trace.car().grip());
+        values.add(understeer(gradient));
+        values.add(steering(sheet, trace.steering()));
+        CarModel fitted = new CarAssembler(sheet).build(belief.middle());
+        return new CarFit(
+                values,
+                FitPlots.of(
+                        evidence,
+                        assumed,
+                        fitted,
+                        belief.middle(),
+                        laps,
+                        trace.car().grip(),
+                        gradient));
+    }
+
+    private static FittedValue understeer(UndersteerGradient found) {
+        // road and racing cars lie between a little oversteer and a few degrees per g of understeer (common practice)
+        boolean told = Double.isFinite(found.gradient());
+        return new FittedValue(
+                "understeer_gradient",
+                "understeer gradient",
+                "deg/g",
+                1.0,
+                -0.3,
+                2.3,
+                told ? FittedValues.perG(found.gradient()) : 1.0,
+                told ? FittedValues.perG(found.low()) : -0.3,
+                told ? FittedValues.perG(found.high()) : 2.3,
+                told,
+                told
+                        ? "told by gentle cornering in " + found.laps() + " laps"
+                        : "needs three laps with gentle, steady cornering: a slow lap, or a skid pad");
+    }
+
+    private static FittedValue steering(CarSheet sheet, SteeringScale scale) {
+        double ratio = sheet.steeringRatio();
+        boolean told = Double.isFinite(scale.error()) && scale.error() < STEERING_TOLD;
+        double spread = sheet.assumes("steering_ratio") ? 0.2 : 0.05;
+        double width = told ? NORMAL_TENTH * scale.error() : NORMAL_TENTH * spread;
+        double factor = told ? scale.factor() : 1.0;
+        return new FittedValue(
+                "steering_ratio",
+                "steering ratio that gentle cornering asks for (with compliance of the steering)",
+                "",
+                ratio,
+                ratio * (1.0 - NORMAL_TENTH * spread),
+                ratio * (1.0 + NORMAL_TENTH * spread),
+                ratio * factor,
+                ratio * (factor - width),
+                ratio * (factor + width),
+                told,
+                told ? "told by gentle cornering at several speeds" : "needs gentle cornering at several speeds");
     }
 
     /** In units of the prior's spread, so that all coordinates are alike. */

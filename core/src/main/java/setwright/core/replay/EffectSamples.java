@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import setwright.core.car.SetupChange;
 import setwright.core.circuit.Corner;
 import setwright.core.handling.Phase;
@@ -16,6 +17,14 @@ import setwright.core.recording.Channel;
 final class EffectSamples {
     private static final double LOW = 0.1;
     private static final double HIGH = 0.9;
+    /**
+     * What a replay on the driver's own line cannot see of a change's lap time, as a share of it: the driver re-learns the car and
+     * its line. Measured: predicted less true lap times of 264 changes in seven practice cases scatter by 0.11 to 0.14 s (1.4826
+     * times the median distance) in the four cases whose own truth is quiet, on laps of 79 to 94 s.
+     */
+    private static final double UNSEEN_SHARE = 0.0014;
+
+    private static final long UNSEEN_SEED = 11L;
 
     private final EffectLayout layout;
     private final double[][] corner;
@@ -90,7 +99,8 @@ final class EffectSamples {
         return all / allWeight;
     }
 
-    Prediction summary(List<SetupChange> changes, List<Corner> corners, double[] speeds) {
+    Prediction summary(List<SetupChange> changes, List<Corner> corners, double[] speeds, double lapTimeS) {
+        double unseen = UNSEEN_SHARE * lapTimeS;
         List<CornerEffect> effects = new ArrayList<>();
         double[] lap = new double[cornerTime.length == 0 ? 0 : cornerTime[0].length];
         for (int c = 0; c < corners.size(); c++) {
@@ -105,7 +115,10 @@ final class EffectSamples {
                 lap[draw] += cornerTime[c][draw];
             }
             effects.add(new CornerEffect(
-                    corners.get(c).number(), layout.speedClasses().get(c), phases, effect(cornerTime[c])));
+                    corners.get(c).number(),
+                    layout.speedClasses().get(c),
+                    phases,
+                    time(cornerTime[c], unseen / Math.sqrt(corners.size()))));
         }
         List<PhaseEffect> pooled = new ArrayList<>();
         double total = 0.0;
@@ -123,7 +136,7 @@ final class EffectSamples {
                 .map(effect -> whole > 0.0 ? Math.abs(effect.balance().central()) / whole : 0.0)
                 .toList();
         return new Prediction(
-                changes, effects, pooled, effect(lap), selectivity, overLap(speeds), List.of(), List.of());
+                changes, effects, pooled, time(lap, unseen), selectivity, overLap(speeds), List.of(), List.of());
     }
 
     private LapEffect overLap(double[] speeds) {
@@ -160,6 +173,21 @@ final class EffectSamples {
             }
         }
         return Arrays.copyOf(out, count);
+    }
+
+    /** A change of time, with what no draw can see added to the interval; nothing is added to what changes nothing. */
+    private static Effect time(double[] draws, double unseenS) {
+        if (Arrays.stream(draws).allMatch(value -> value == 0.0)) {
+            return effect(draws);
+        }
+        Random random = new Random(UNSEEN_SEED);
+        double[] wider = Arrays.stream(draws)
+                .map(value -> value + unseenS * random.nextGaussian())
+                .toArray();
+        Effect wide = effect(wider);
+        double central = Robust.median(draws);
+        return new Effect(
+                central, Math.min(wide.low(), central), Math.max(wide.high(), central), wide.probabilityPositive());
     }
 
     private static Effect effect(double[] draws) {

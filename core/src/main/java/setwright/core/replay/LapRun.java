@@ -8,7 +8,7 @@ import setwright.core.car.model.Moment;
 /*
  * Design note. "The driver keeps the same utilisation" is made exact like this: at each moment the driven car used its limiting
  * axle to U0. The changed car, asked for the same accelerations, would use it to U1. The scale of all accelerations that
- * brings U1 back to U0 is the margin that the change gave; it becomes speed in `TimeGain`. Both axles count, the
+ * brings U1 back to U0 is the margin that the change gave; it becomes speed in `TimeGain`, and balance is compared at that speed. Both axles count, the
  * limiting one most, by a power mean: at the limit nobody can tell which of two nearly equal axles will go first.
  */
 
@@ -78,35 +78,52 @@ public final class LapRun {
     }
 
     /**
-     * Drives a changed car with the same use of its limiting axle.
-     *
-     * @param changed        the car
-     * @param scale          receives the logarithm of the scale of all accelerations; 0 where tyres do not limit
-     * @param balanceChange  receives the change of the balance angle at that scale, rad; NaN where unknown
+     * Returns the wheel loads of a changed car on this lap; this car's own where the change moves no load.
      */
-    void compare(CarModel changed, double[] scale, double[] balanceChange) {
-        boolean sameLoads = changed.body().equals(car.body())
+    double[] loadsOf(CarModel changed) {
+        boolean same = changed.body().equals(car.body())
                 && changed.aero().equals(car.aero())
                 && changed.raisedFrontM() == car.raisedFrontM()
                 && changed.raisedRearM() == car.raisedRearM();
-        double[] changedLoads = sameLoads ? loads : LapLoads.of(changed, lap);
+        return same ? loads : LapLoads.of(changed, lap);
+    }
+
+    /**
+     * Finds by how much a changed car may be driven harder with the same use of its limiting axle.
+     *
+     * @param changed       the car
+     * @param changedLoads  its wheel loads
+     * @param scale         receives the logarithm of the scale of all accelerations; 0 where tyres do not limit
+     */
+    void margins(CarModel changed, double[] changedLoads, double[] scale) {
         Cornering cornering = new Cornering(changed);
         for (int k = 0; k < lap.size(); k++) {
-            scale[k] = k % STRIDE == 0 ? 0.0 : scale[k - 1];
-            balanceChange[k] = Double.NaN;
-            if (k % STRIDE != 0 || (Double.isNaN(use[k]) && Double.isNaN(balance[k]))) {
-                continue;
-            }
-            Moment moment = lap.moments().get(k);
-            cornering.at(moment, changedLoads, 4 * k, 1.0);
-            if (!Double.isNaN(use[k])) {
+            if (k % STRIDE != 0) {
+                scale[k] = scale[k - 1];
+            } else if (Double.isNaN(use[k])) {
+                scale[k] = 0.0;
+            } else {
+                cornering.at(lap.moments().get(k), changedLoads, 4 * k, 1.0);
                 double log = -Math.log(limiting(cornering) / use[k]) / elasticity[k];
                 scale[k] = Math.max(-MOST_SCALE, Math.min(log, MOST_SCALE));
             }
-            if (!Double.isNaN(balance[k])) {
-                if (scale[k] != 0.0) {
-                    cornering.at(moment, changedLoads, 4 * k, Math.exp(scale[k]));
-                }
+        }
+    }
+
+    /**
+     * Finds the change of the balance angle at the speed at which the changed car comes along.
+     *
+     * @param changed       the car
+     * @param changedLoads  its wheel loads
+     * @param faster        relative change of the squared speed at each moment
+     * @param balanceChange receives the change, rad; NaN where unknown
+     */
+    void balances(CarModel changed, double[] changedLoads, double[] faster, double[] balanceChange) {
+        Cornering cornering = new Cornering(changed);
+        for (int k = 0; k < lap.size(); k++) {
+            balanceChange[k] = Double.NaN;
+            if (k % STRIDE == 0 && !Double.isNaN(balance[k])) {
+                cornering.at(lap.moments().get(k), changedLoads, 4 * k, 1.0 + faster[k]);
                 balanceChange[k] = cornering.balance() - balance[k];
             }
         }

@@ -37,6 +37,10 @@ public record Prediction(
         doubts = List.copyOf(doubts);
     }
 
+    Prediction because(List<String> newReasons, List<String> newDoubts) {
+        return new Prediction(changes, corners, phases, lapTimeS, selectivity, lap, newReasons, newDoubts);
+    }
+
     /** Returns the pooled change of balance in a phase; of all corners when the class is empty. */
     public Optional<Effect> balance(Phase phase, Optional<SpeedClass> speedClass) {
         return phases.stream()

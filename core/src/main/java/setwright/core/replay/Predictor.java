@@ -79,9 +79,18 @@ public final class Predictor {
         CarAssembler assembler = new CarAssembler(sheet);
         List<CarSheet> setups = candidates.stream().map(sheet::with).toList();
         IntStream.range(0, DRAWS).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
+        CarModel driven = assembler.build(belief.middle());
+        double[] speeds = speeds();
+        double lapTimeS = laps.stream()
+                .mapToDouble(lap -> lap.size() * lap.stepS())
+                .average()
+                .orElse(0.0);
         List<Prediction> out = new ArrayList<>();
         for (int c = 0; c < candidates.size(); c++) {
-            out.add(samples.get(c).summary(candidates.get(c), corners, speeds()));
+            CarModel changed = assembler.build(setups.get(c), belief.middle());
+            out.add(samples.get(c)
+                    .summary(candidates.get(c), corners, speeds, lapTimeS)
+                    .because(ChangeReasons.of(driven, changed), ChangeReasons.doubts(candidates.get(c))));
         }
         return out;
     }
@@ -96,8 +105,11 @@ public final class Predictor {
         double[] balance = new double[lap.size()];
         for (int c = 0; c < setups.size(); c++) {
             CarModel changed = assembler.build(setups.get(c), parameters);
-            run.compare(changed, scale, balance);
-            samples.get(c).put(draw, lap, balance, time.of(scale, changed), lengthM);
+            double[] loads = run.loadsOf(changed);
+            run.margins(changed, loads, scale);
+            double[] faster = time.faster(scale, changed);
+            run.balances(changed, loads, faster, balance);
+            samples.get(c).put(draw, lap, balance, time.time(), lengthM);
         }
     }
 

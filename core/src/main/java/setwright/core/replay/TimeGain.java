@@ -42,12 +42,13 @@ final class TimeGain {
     }
 
     /**
-     * Returns the change of time of each moment's stretch, s; negative: quicker.
+     * Follows a change around the lap.
      *
      * @param scale     logarithm of the scale of all accelerations at each moment
      * @param after     the changed car
+     * @return relative change of the squared speed at each moment; overwritten by the next call
      */
-    double[] of(double[] scale, CarModel after) {
+    double[] faster(double[] scale, CarModel after) {
         int count = lap.size();
         DriveTable table = differs(after) ? DriveTable.of(before, after) : same;
         double carried = 0.0;
@@ -71,8 +72,13 @@ final class TimeGain {
             }
             carried = relative[count - 1];
         }
-        double[] time = new double[count];
-        for (int k = 0; k < count; k++) {
+        return relative;
+    }
+
+    /** Returns the change of time of each moment's stretch, s, at the speeds found last; negative: quicker. */
+    double[] time() {
+        double[] time = new double[lap.size()];
+        for (int k = 0; k < time.length; k++) {
             time[k] = lap.stepS() * (1.0 / Math.sqrt(1.0 + relative[k]) - 1.0);
         }
         return time;

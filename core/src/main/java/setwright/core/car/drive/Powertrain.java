@@ -118,6 +118,11 @@ public final class Powertrain {
                 && Arrays.equals(torqueNm, other.torqueNm);
     }
 
+    /** Returns the share of the power that reaches the wheels, 0..1. */
+    public double efficiency() {
+        return efficiency;
+    }
+
     public double tyreRadiusM() {
         return tyreRadiusM;
     }

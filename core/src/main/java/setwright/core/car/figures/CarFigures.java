@@ -91,6 +91,16 @@ public record CarFigures(
                     "Roll and lateral load transfer: these springs and bars hardly hold the body up; check front_spring,"
                             + " rear_spring and their units.");
         }
+        List<String> bars = new ArrayList<>();
+        if (sheet.barFront().isEmpty()) {
+            bars.add("front");
+        }
+        if (sheet.barRear().isEmpty()) {
+            bars.add("rear");
+        }
+        if (roll.isPresent() && !bars.isEmpty()) {
+            untold.add("The sheet has no " + String.join(" and no ", bars) + " bar: roll is counted without.");
+        }
         if (sheet.detail().front().damper().isEmpty()
                 || sheet.detail().rear().damper().isEmpty()) {
             untold.add("Damping ratios need damper_rate_front_Ns_per_m and damper_rate_rear_Ns_per_m; clicks alone say"

@@ -14,7 +14,7 @@ import setwright.core.car.Downforce;
  * @param detail   as given, completed
  * @param assumed  what was completed
  */
-record UsualDetail(CarDetail detail, List<Assumption> assumed) {
+public record UsualDetail(CarDetail detail, List<Assumption> assumed) {
     /** Standard atmosphere at sea level, as people write it, kg/m³. */
     private static final double STANDARD_DENSITY = 1.225;
     /** From crank to wheels; common practice 0.88 to 0.95. */
@@ -48,11 +48,12 @@ record UsualDetail(CarDetail detail, List<Assumption> assumed) {
         }
     }
 
-    UsualDetail {
+    public UsualDetail {
         assumed = List.copyOf(assumed);
     }
 
-    static UsualDetail of(CarSheet sheet) {
+    /** Completes the details of a sheet. */
+    public static UsualDetail of(CarSheet sheet) {
         return new Filler().fill(sheet, Kind.of(sheet));
     }
 
@@ -119,7 +120,7 @@ record UsualDetail(CarDetail detail, List<Assumption> assumed) {
     }
 
     /** Returns the greatest power at the crank, W: of the curve where there is one, else as given. */
-    static OptionalDouble power(CarDetail.Engine engine) {
+    public static OptionalDouble power(CarDetail.Engine engine) {
         OptionalDouble peak = engine.torque().stream()
                 .mapToDouble(point -> point.radPerS() * point.torqueNm())
                 .max();

@@ -12,6 +12,7 @@ import setwright.core.car.body.Damper;
 import setwright.core.car.drive.Brakes;
 import setwright.core.car.drive.Differential;
 import setwright.core.car.drive.Powertrain;
+import setwright.core.car.figures.UsualDetail;
 import setwright.core.car.tyre.CamberEffect;
 import setwright.core.car.tyre.CurveShape;
 import setwright.core.car.tyre.PressureEffect;
@@ -22,8 +23,6 @@ import setwright.core.car.tyre.RaceTyre;
  * driven": wings and ride heights of the driven setup are the reference from which a changed setup departs.
  */
 public final class CarAssembler {
-    private static final double MM = 1.0e-3;
-    private static final double N_PER_MM = 1.0e3;
     private static final double STANDARD_DENSITY = 1.225;
     private static final double PEAK_SLIP_RAD = Math.toRadians(7.0);
     private static final CurveShape LONGITUDINAL_SHAPE = CurveShape.of(1.5);
@@ -48,12 +47,14 @@ public final class CarAssembler {
     private final CarSheet driven;
     private final Values before;
     private final KindOfCar kind;
+    private final CarDetail detail;
 
     /** Makes an assembler for a car as it was driven. */
     public CarAssembler(CarSheet driven) {
         this.driven = driven;
         this.before = new Values(driven);
         this.kind = KindOfCar.of(driven);
+        this.detail = UsualDetail.of(driven).detail();
     }
 
     /** Returns the car as it was driven. */
@@ -76,14 +77,13 @@ public final class CarAssembler {
                         + ballast * now.of("ballast_position", driven.frontAxleToCentreM()))
                 / mass;
         double toRear = driven.wheelbaseM() - toFront;
-        double raisedFront = MM * (now.of("front_ride_height", 0.0) - before.of("front_ride_height", 0.0));
-        double raisedRear = MM * (now.of("rear_ride_height", 0.0) - before.of("rear_ride_height", 0.0));
+        double raisedFront = now.of("front_ride_height", 0.0) - before.of("front_ride_height", 0.0);
+        double raisedRear = now.of("rear_ride_height", 0.0) - before.of("rear_ride_height", 0.0);
         double height = driven.centreOfMassHeightM() * draw.factor(HEIGHT)
                 + (raisedFront * toRear + raisedRear * toFront) / driven.wheelbaseM();
-        double yawInertia =
-                driven.detail().body().yawInertiaKgM2().orElse(mass * toFront * toRear) * draw.factor(YAW_INERTIA);
-        Axle front = axle("front", now, draw, mass * toRear / driven.wheelbaseM(), height, raisedFront);
-        Axle rear = axle("rear", now, draw, mass * toFront / driven.wheelbaseM(), height, raisedRear);
+        double yawInertia = detail.body().yawInertiaKgM2().orElse(mass * toFront * toRear) * draw.factor(YAW_INERTIA);
+        Axle front = axle("front", now, draw, mass * toRear / driven.wheelbaseM(), raisedFront);
+        Axle rear = axle("rear", now, draw, mass * toFront / driven.wheelbaseM(), raisedRear);
         double sprung = mass - front.unsprungMassKg() - rear.unsprungMassKg();
         double halfTrack = 0.25 * (driven.trackFrontM() + driven.trackRearM());
         Body body = new Body(
@@ -104,16 +104,16 @@ public final class CarAssembler {
                 powertrain(now, draw),
                 new Differential(
                         now.of("diff_preload", 30.0) * draw.factor(LOCKING),
-                        0.01 * now.of("diff_power_lock", 0.0) * draw.factor(LOCKING),
-                        0.01 * now.of("diff_coast_lock", 0.0) * draw.factor(LOCKING)),
+                        now.of("diff_power_lock", 0.0) * draw.factor(LOCKING),
+                        now.of("diff_coast_lock", 0.0) * draw.factor(LOCKING)),
                 new Brakes(brakeShare(now, toRear, height) + draw.of(BRAKE_SHARE)),
                 driven.drivenAxle(),
                 driven.drivenAxle() == DrivenAxle.FRONT ? 1.0 : driven.drivenAxle() == DrivenAxle.REAR ? 0.0 : 0.4,
                 engineBraking(draw),
                 tyre("front", now, draw, mass, toRear),
                 tyre("rear", now, draw, mass, toFront),
-                Math.toRadians(now.of("front_toe", 0.0)),
-                Math.toRadians(now.of("rear_toe", 0.0)),
+                now.of("front_toe", 0.0),
+                now.of("rear_toe", 0.0),
                 yawInertia,
                 ROLLING);
     }
@@ -121,37 +121,34 @@ public final class CarAssembler {
     private double brakeShare(Values now, double toRear, double height) {
         // ideal share at 0.8 g (Milliken and Milliken, 1995, value from memory)
         double ideal = (toRear + 0.8 * height) / driven.wheelbaseM();
-        return 0.01 * now.of("brake_bias_front", 100.0 * ideal);
+        return now.of("brake_bias_front", ideal);
     }
 
-    private Axle axle(String end, Values now, Draw draw, double axleMass, double height, double raised) {
+    private Axle axle(String end, Values now, Draw draw, double axleMass, double raised) {
         boolean isFront = end.equals("front");
-        CarDetail.Axle detail =
-                isFront ? driven.detail().front() : driven.detail().rear();
+        CarDetail.Axle known = isFront ? detail.front() : detail.rear();
         double motionRatio = isFront ? driven.motionRatioFront() : driven.motionRatioRear();
-        double unsprung = detail.unsprungMassKg().orElse(kind.unsprungShare() * axleMass);
+        double unsprung = known.unsprungMassKg().orElseThrow();
         double corner = 0.5 * (axleMass - unsprung);
         double usualRate = corner * Math.pow(2.0 * Math.PI * kind.rideHz(), 2);
         double split = Math.exp((isFront ? 0.5 : -0.5) * draw.of(ROLL_SPLIT));
-        double spring = now.has(end + "_spring")
-                ? now.of(end + "_spring", 0.0) * N_PER_MM * motionRatio * motionRatio
-                : usualRate;
+        double spring = now.has(end + "_spring") ? now.of(end + "_spring", 0.0) * motionRatio * motionRatio : usualRate;
         double bar = (isFront ? driven.barFront() : driven.barRear())
                 .map(rate -> rate.baseNPerM() + rate.perPositionNPerM() * now.of(end + "_bar", 0.0))
                 .orElse(0.0);
-        double tyreRate = detail.tyreSpringRateNPerM().orElse(kind.tyreNPerM());
+        double tyreRate = known.tyreSpringRateNPerM().orElseThrow();
         double rollCentre =
-                detail.rollCentreHeightM().orElse(draw.of(isFront ? ROLL_CENTRE_FRONT : ROLL_CENTRE_REAR) * height);
-        double stopGap = now.has(end + "_bump_stop_gap") ? MM * now.of(end + "_bump_stop_gap", 0.0) / motionRatio : 1.0;
+                known.rollCentreHeightM().orElseThrow() + draw.of(isFront ? ROLL_CENTRE_FRONT : ROLL_CENTRE_REAR);
+        double stopGap = now.has(end + "_bump_stop_gap") ? now.of(end + "_bump_stop_gap", 0.0) / motionRatio : 1.0;
         return new Axle(
                 // a bar shares the split; a spring keeps its rate in heave, and the bar takes up what the split asks in
                 // roll
                 spring,
                 Math.max((spring + bar) * split - spring, 0.0),
                 tyreRate,
-                damper(end, now, draw, spring, tyreRate, corner, motionRatio, detail),
+                damper(end, now, draw, spring, tyreRate, corner, motionRatio, known),
                 stopGap,
-                detail.bumpStopRateNPerM().orElse(150.0e3) * motionRatio * motionRatio,
+                known.bumpStopRateNPerM().orElse(150.0e3) * motionRatio * motionRatio,
                 rollCentre + raised,
                 draw.share(isFront ? ANTI_FRONT : ANTI_REAR),
                 isFront ? driven.trackFrontM() : driven.trackRearM(),
@@ -167,7 +164,7 @@ public final class CarAssembler {
             double tyreRate,
             double corner,
             double motionRatio,
-            CarDetail.Axle detail) {
+            CarDetail.Axle given) {
         double critical = 2.0 * Math.sqrt(spring * tyreRate / (spring + tyreRate) * corner);
         double usual = DAMPING_RATIO * critical * draw.factor(DAMPING);
         double range = Math.log(DAMPER_ENDS) + draw.of(DAMPER_RANGE);
@@ -176,8 +173,8 @@ public final class CarAssembler {
         double bumpHigh = clicks(now, end + "_bump", "_high", range);
         double reboundLow = clicks(now, end + "_rebound", "_low", range);
         double reboundHigh = clicks(now, end + "_rebound", "_high", range);
-        if (detail.damper().isPresent()) {
-            CarDetail.Damper known = detail.damper().get();
+        if (given.damper().isPresent()) {
+            CarDetail.Damper known = given.damper().get();
             double scale = square * draw.factor(DAMPING);
             return new Damper(
                     scale * known.bumpLow() * bumpLow / clicks(before, end + "_bump", "_low", range),
@@ -202,10 +199,10 @@ public final class CarAssembler {
     }
 
     private AeroMap aero(Values now, Draw draw, double mass) {
-        double density = driven.detail().air().densityKgPerM3().orElse(STANDARD_DENSITY);
+        double density = detail.air().densityKgPerM3().orElse(STANDARD_DENSITY);
         double usual = kind.liftAt50() * mass * Body.GRAVITY / (0.5 * density * 50.0 * 50.0);
-        double frontGiven = driven.detail().air().downforceFrontM2().orElse(usual * (driven.frontWeightShare() - 0.02));
-        double rearGiven = driven.detail().air().downforceRearM2().orElse(usual * (1.02 - driven.frontWeightShare()));
+        double frontGiven = detail.air().downforceFrontM2().orElse(usual * (driven.frontWeightShare() - 0.02));
+        double rearGiven = detail.air().downforceRearM2().orElse(usual * (1.02 - driven.frontWeightShare()));
         double total = (frontGiven + rearGiven) * draw.factor(LIFT);
         double share =
                 (frontGiven + rearGiven > 0.0 ? frontGiven / (frontGiven + rearGiven) : 0.0) + draw.of(LIFT_BALANCE);
@@ -213,15 +210,15 @@ public final class CarAssembler {
         double rear = total - front;
         double frontNow = front * wing("front_wing", now, draw) / wing("front_wing", before, draw);
         double rearNow = rear * wing("rear_wing", now, draw) / wing("rear_wing", before, draw);
-        double drag = driven.detail().air().dragAreaM2().orElse(kind.dragM2()) * draw.factor(DRAG)
+        double drag = detail.air().dragAreaM2().orElse(kind.dragM2()) * draw.factor(DRAG)
                 + WING_DRAG_SHARE * draw.factor(WING_DRAG) * (frontNow - front + rearNow - rear);
         double ground = Math.min(kind.groundShare() * draw.factor(GROUND_EFFECT), 0.95);
         return new AeroMap(
                 frontNow,
                 rearNow,
                 drag,
-                MM * before.of("front_ride_height", 60.0),
-                MM * before.of("rear_ride_height", 70.0),
+                before.of("front_ride_height", 0.06),
+                before.of("rear_ride_height", 0.07),
                 ground,
                 0.5 * ground,
                 draw.of(RAKE_EFFECT),
@@ -233,7 +230,7 @@ public final class CarAssembler {
     }
 
     private Powertrain powertrain(Values now, Draw draw) {
-        CarDetail.Engine engine = driven.detail().engine();
+        CarDetail.Engine engine = detail.engine();
         double limit = driven.revLimitRadPerS().orElse(7000.0 * Math.PI / 30.0);
         double factor = draw.factor(POWER);
         double[] speeds;
@@ -278,11 +275,9 @@ public final class CarAssembler {
 
     private double engineBraking(Draw draw) {
         double limit = driven.revLimitRadPerS().orElse(7000.0 * Math.PI / 30.0);
-        double power =
-                driven.detail().engine().powerW().orElse(kind.powerWPerKg() * driven.massKg()) * draw.factor(POWER);
+        double power = detail.engine().powerW().orElse(kind.powerWPerKg() * driven.massKg()) * draw.factor(POWER);
         // motoring torque of an eighth of the greatest (common practice)
-        return driven.detail().engine().brakingTorqueNm().orElse(0.125 * power / (0.9 * limit))
-                * draw.factor(ENGINE_BRAKING);
+        return detail.engine().brakingTorqueNm().orElse(0.125 * power / (0.9 * limit)) * draw.factor(ENGINE_BRAKING);
     }
 
     private MountedTyre tyre(String end, Values now, Draw draw, double mass, double toOther) {
@@ -292,15 +287,14 @@ public final class CarAssembler {
         double meanLoad = 0.25 * mass * Body.GRAVITY;
         // tyres are sized for their axle; a front-drive car often has four alike
         double nominal = driven.drivenAxle() == DrivenAxle.FRONT ? 0.5 * (ownLoad + meanLoad) : ownLoad;
-        double camberMiddle = before.middle(end + "_camber", -2.5);
-        double camberBest = Math.toRadians(camberMiddle) + draw.of(isFront ? CAMBER_BEST_FRONT : CAMBER_BEST_REAR);
+        double camberMiddle = before.middle(end + "_camber", Math.toRadians(-2.5));
+        double camberBest = camberMiddle + draw.of(isFront ? CAMBER_BEST_FRONT : CAMBER_BEST_REAR);
         double camberLoss = CAMBER_LOSS_PER_RAD2 * draw.factor(CAMBER_LOSS);
         double pressureBest = before.middle(end + "_tyre_pressure", 1.0)
                 * (1.0 + draw.of(isFront ? PRESSURE_BEST_FRONT : PRESSURE_BEST_REAR));
-        double friction = driven.detail().tyre().grip().orElse(kind.friction())
-                * draw.factor(GRIP)
-                * Math.exp(side * draw.of(GRIP_SPLIT));
-        double peakSlip = driven.detail().tyre().peakSlipAngleRad().orElse(PEAK_SLIP_RAD)
+        double friction =
+                detail.tyre().grip().orElse(kind.friction()) * draw.factor(GRIP) * Math.exp(side * draw.of(GRIP_SPLIT));
+        double peakSlip = detail.tyre().peakSlipAngleRad().orElse(PEAK_SLIP_RAD)
                 * draw.factor(PEAK_SLIP)
                 * Math.exp(side * draw.of(PEAK_SLIP_SPLIT));
         RaceTyre tyre = new RaceTyre(
@@ -320,7 +314,7 @@ public final class CarAssembler {
                         PRESSURE_LOSS_SQUARE * draw.factor(PRESSURE_LOSS)));
         return new MountedTyre(
                 tyre,
-                Math.toRadians(now.of(end + "_camber", camberMiddle)),
+                now.of(end + "_camber", camberMiddle),
                 now.of(end + "_tyre_pressure", pressureBest) / pressureBest);
     }
 

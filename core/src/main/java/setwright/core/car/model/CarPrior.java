@@ -9,7 +9,7 @@ import setwright.core.car.CarSheet;
  * Design note. Every parameter has a middle and a spread. The spreads say what is known without the laps: published tyre sets
  * (Bakker, Nyborg, Pacejka, SAE 870421, 1987: load sensitivity 0.10 at 4 kN; Perantoni and Limebeer, Vehicle System Dynamics
  * 52(5), 2014: 0.22, peaks at 8 to 9 degrees and 0.10 to 0.11 of slip, values from memory), handbook ranges (dampers: ratio
- * 0.5 to 0.7; roll centres: from the ground to a quarter of the centre of gravity's height) and, where no publication helps
+ * 0.5 to 0.7; roll centres: within 30 mm of what is usual for the kind of car) and, where no publication helps
  * (pressure, camber, wings), common practice with a spread as wide as it differs. What the sheet gives has the spread of
  * a workshop measurement.
  */
@@ -39,8 +39,8 @@ public final class CarPrior {
         prior.set(PRESSURE_BEST_REAR, 0.0, 0.03);
         prior.set(PRESSURE_LOSS, 0.0, 0.5);
         prior.set(PRESSURE_STIFFNESS, 0.5, 0.2);
-        prior.set(ROLL_CENTRE_FRONT, 0.12, 0.08);
-        prior.set(ROLL_CENTRE_REAR, 0.18, 0.08);
+        prior.set(ROLL_CENTRE_FRONT, 0.0, 0.03);
+        prior.set(ROLL_CENTRE_REAR, 0.0, 0.03);
         prior.set(ANTI_FRONT, 0.2, 0.1);
         prior.set(ANTI_REAR, 0.25, 0.1);
         prior.set(ROLL_SPLIT, 0.0, 0.1);
@@ -76,8 +76,8 @@ public final class CarPrior {
                         || !detail.engine().torque().isEmpty(),
                 0.05);
         narrow(ENGINE_BRAKING, detail.engine().brakingTorqueNm().isPresent(), 0.1);
-        narrow(ROLL_CENTRE_FRONT, detail.front().rollCentreHeightM().isPresent(), 0.02);
-        narrow(ROLL_CENTRE_REAR, detail.rear().rollCentreHeightM().isPresent(), 0.02);
+        narrow(ROLL_CENTRE_FRONT, detail.front().rollCentreHeightM().isPresent(), 0.01);
+        narrow(ROLL_CENTRE_REAR, detail.rear().rollCentreHeightM().isPresent(), 0.01);
         narrow(ANTI_FRONT, detail.body().antiDiveShare().isPresent(), 0.05);
         narrow(ANTI_REAR, detail.body().antiSquatShare().isPresent(), 0.05);
         narrow(YAW_INERTIA, detail.body().yawInertiaKgM2().isPresent(), 0.03);

@@ -11,25 +11,16 @@ import setwright.core.car.CarSheet;
  * @param dragM2            drag area, m²
  * @param powerWPerKg       engine power over mass, W/kg
  * @param rideHz            ride frequency where no spring rate is given, Hz
- * @param tyreNPerM         vertical rate of a tyre, N/m
- * @param unsprungShare     share of the mass in wheels and uprights
  * @param groundShare       share of the downforce that grows as the ground comes near
  */
 record KindOfCar(
-        double friction,
-        double liftAt50,
-        double dragM2,
-        double powerWPerKg,
-        double rideHz,
-        double tyreNPerM,
-        double unsprungShare,
-        double groundShare) {
+        double friction, double liftAt50, double dragM2, double powerWPerKg, double rideHz, double groundShare) {
 
     static KindOfCar of(CarSheet sheet) {
         return switch (sheet.downforce()) {
-            case STRONG -> new KindOfCar(1.6, 0.7, 1.0, 320.0, 4.0, 230.0e3, 0.13, 0.5);
-            case MODERATE -> new KindOfCar(1.45, 0.25, 0.9, 280.0, 2.9, 260.0e3, 0.12, 0.4);
-            case NONE -> new KindOfCar(1.3, 0.0, 0.75, 200.0, 2.2, 230.0e3, 0.12, 0.0);
+            case STRONG -> new KindOfCar(1.6, 0.7, 1.0, 320.0, 4.0, 0.5);
+            case MODERATE -> new KindOfCar(1.45, 0.25, 0.9, 280.0, 2.9, 0.4);
+            case NONE -> new KindOfCar(1.3, 0.0, 0.75, 200.0, 2.2, 0.0);
         };
     }
 }

@@ -35,7 +35,7 @@ public enum Parameter {
     PRESSURE_LOSS,
     /** Relative rise of stiffness per relative rise of pressure. */
     PRESSURE_STIFFNESS,
-    /** Front roll centre height over the height of the centre of gravity. */
+    /** Front roll centre height less what the sheet says or is usual, m. */
     ROLL_CENTRE_FRONT,
     ROLL_CENTRE_REAR,
     /** Share of the front's load transfer that the links carry. */

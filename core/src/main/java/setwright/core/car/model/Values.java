@@ -1,29 +1,39 @@
 package setwright.core.car.model;
 
+import java.util.function.ToDoubleBiFunction;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.car.setup.SetupItemKind;
 
-/** Reads a setup with what to take when an item is missing. */
+/** Reads a setup in SI units (counts stay counts) with what to take when an item is missing. */
 record Values(CarSheet sheet) {
-
-    double of(String item, double otherwise) {
-        return sheet.item(item).map(SetupItem::value).orElse(otherwise);
-    }
 
     boolean has(String item) {
         return sheet.item(item).isPresent();
     }
 
-    /** Middle of the allowed range. */
+    /** The value in SI units. */
+    double of(String item, double otherwise) {
+        return read(item, otherwise, (kind, found) -> kind.toSi(found));
+    }
+
+    /** Middle of the allowed range, SI. */
     double middle(String item, double otherwise) {
-        return sheet.item(item).map(found -> 0.5 * (found.min() + found.max())).orElse(otherwise);
+        return read(item, otherwise, (kind, found) -> kind.toSi(found, 0.5 * (found.min() + found.max())));
     }
 
     /** Where the value lies in its range: -0.5 at its least, 0.5 at its greatest, 0 when missing. */
     double place(String item) {
-        return sheet.item(item)
-                .filter(found -> found.max() > found.min())
-                .map(found -> (found.value() - 0.5 * (found.min() + found.max())) / (found.max() - found.min()))
-                .orElse(0.0);
+        return read(item, 0.0, (kind, found) -> {
+            double range = found.max() - found.min();
+            return range > 0.0 ? (found.value() - 0.5 * (found.min() + found.max())) / range : 0.0;
+        });
+    }
+
+    private double read(String item, double otherwise, ToDoubleBiFunction<SetupItemKind, SetupItem> reader) {
+        return SetupCatalogue.find(item)
+                .flatMap(kind -> sheet.item(item).map(found -> reader.applyAsDouble(kind, found)))
+                .orElse(otherwise);
     }
 }

@@ -1,0 +1,36 @@
+package setwright.app.command.sums;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The everyday sums of the trade. */
+@Command(
+        name = "sums",
+        description = "Works out everyday sums, each with its formula, the numbers put in, and its source.",
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            GearingCommand.class,
+            BrakesCommand.class,
+            RideCommand.class,
+            DampingCommand.class,
+            RollCommand.class,
+            TransferCommand.class,
+            FuelCommand.class,
+            PressureCommand.class,
+            AirCommand.class,
+            TopSpeedCommand.class
+        })
+public final class SumsCommand implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                spec.commandLine(),
+                "A sum is missing; there are "
+                        + String.join(", ", spec.subcommands().keySet()) + ".");
+    }
+}

@@ -1,0 +1,245 @@
+package setwright.core.identification;
+
+import static setwright.core.car.model.Parameter.*;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import setwright.core.car.CarSheet;
+import setwright.core.car.body.Body;
+import setwright.core.car.model.CarAssembler;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarModel;
+import setwright.core.car.model.Parameter;
+import setwright.core.numerics.Robust;
+
+/** Says in the units people use what is believed of a car before and after its laps. */
+final class FittedValues {
+    private static final int DRAWS = 400;
+    private static final long SEED = 7L;
+    /** The laps told a quantity when they took half of its variance or more. */
+    private static final double TOLD = 0.7;
+
+    private static final double LOW = 0.1;
+    private static final double HIGH = 0.9;
+
+    private final List<FittedValue> values = new ArrayList<>();
+    private final List<CarModel> before;
+    private final List<CarModel> after;
+    private final double[][] drawsBefore;
+    private final double[][] drawsAfter;
+
+    private FittedValues(CarSheet sheet, CarBelief prior, CarBelief posterior) {
+        CarAssembler assembler = new CarAssembler(sheet);
+        drawsBefore = prior.draw(DRAWS, SEED);
+        drawsAfter = posterior.draw(DRAWS, SEED);
+        before = Arrays.stream(drawsBefore).map(assembler::build).toList();
+        after = Arrays.stream(drawsAfter).map(assembler::build).toList();
+    }
+
+    static List<FittedValue> of(CarSheet sheet, CarBelief prior, CarBelief posterior, boolean wings) {
+        FittedValues out = new FittedValues(sheet, prior, posterior);
+        out.add(
+                "engine_power",
+                "engine power",
+                "kW",
+                FittedValues::powerKw,
+                "acceleration at full throttle on straights",
+                "needs straights at full throttle");
+        out.add(
+                "drag_area",
+                "drag area",
+                "m²",
+                car -> car.aero().dragM2(),
+                "the fall of the acceleration with speed at full throttle",
+                "needs full throttle over a wide range of speeds, or coasting in neutral on a straight");
+        if (wings) {
+            out.add(
+                    "lift_front",
+                    "downforce area of the front axle",
+                    "m²",
+                    car -> car.aero().liftFrontM2(),
+                    "grip and balance against speed",
+                    "needs fast and slow corners at the limit, or suspension travel or ride heights on straights");
+            out.add(
+                    "lift_rear",
+                    "downforce area of the rear axle",
+                    "m²",
+                    car -> car.aero().liftRearM2(),
+                    "grip and balance against speed",
+                    "needs fast and slow corners at the limit, or suspension travel or ride heights on straights");
+            out.add(
+                    "lift_front_share",
+                    "front share of the downforce",
+                    "%",
+                    car -> 100.0
+                            * car.aero().liftFrontM2()
+                            / (car.aero().liftFrontM2() + car.aero().liftRearM2()),
+                    "the change of balance from slow to fast corners",
+                    "needs slow and fast corners at the limit, or suspension travel or ride heights on straights");
+        }
+        out.add(
+                "grip",
+                "lateral friction of the tyres",
+                "",
+                car -> car.front().tyre().lateralFriction(),
+                "the accelerations in corners that are not flat out",
+                "needs corners at the limit");
+        out.addParameter(
+                GRIP_SPLIT,
+                "grip_front_over_rear",
+                "friction of the front tyres over that of the rear",
+                "%",
+                value -> 100.0 * (Math.exp(value) - 1.0),
+                "the rise of the balance angle toward the limit",
+                "needs corners at the limit in every phase");
+        out.addParameter(
+                GRIP_ALONG,
+                "grip_along_over_sideways",
+                "longitudinal over lateral friction",
+                "",
+                Math::exp,
+                "braking beside cornering",
+                "needs braking and cornering at the limit");
+        out.addParameter(
+                LOAD_SENSITIVITY,
+                "load_sensitivity",
+                "loss of friction for a load greater by its usual self",
+                "%",
+                value -> 100.0 * value,
+                "balance against load transfer and downforce",
+                "needs laps at two bar or spring settings");
+        out.add(
+                "peak_slip_front",
+                "slip angle of the front tyres at their peak",
+                "deg",
+                car -> Math.toDegrees(car.front().tyre().peakSlipAngle()),
+                "balance angles near the limit",
+                "needs the car's sideslip (optical sensor or two antennas)");
+        out.add(
+                "peak_slip_rear",
+                "slip angle of the rear tyres at their peak",
+                "deg",
+                car -> Math.toDegrees(car.rear().tyre().peakSlipAngle()),
+                "balance angles near the limit",
+                "needs the car's sideslip (optical sensor or two antennas)");
+        out.addParameter(
+                PEAK_SLIP_SPLIT,
+                "peak_slip_front_over_rear",
+                "slip angle at the peak, front over rear (with compliance of the steering)",
+                "%",
+                value -> 100.0 * (Math.exp(value) - 1.0),
+                "the balance angle at low and middle lateral acceleration",
+                "needs gentle cornering");
+        out.addParameter(
+                BRAKE_SHARE,
+                "brake_share",
+                "front share of the brake force, beyond the sheet's",
+                "%",
+                value -> 100.0 * value,
+                "the slip of the wheels under braking",
+                "needs wheel speeds of both axles, or brake pressures front and rear");
+        out.addParameter(
+                ROLL_SPLIT,
+                "roll_split",
+                "front over rear roll stiffness, beyond springs and bars",
+                "%",
+                value -> 100.0 * (Math.exp(value) - 1.0),
+                "balance against lateral acceleration",
+                "needs suspension travel, or laps at two bar settings");
+        out.addParameter(
+                LOCKING,
+                "locking",
+                "what the differential holds over what the sheet says",
+                "%",
+                value -> 100.0 * (Math.exp(value) - 1.0),
+                "balance on the overrun and on the throttle",
+                "needs wheel speeds left and right of the driven axle");
+        out.addParameter(
+                DAMPING,
+                "damping",
+                "damping over the usual two thirds of critical",
+                "%",
+                value -> 100.0 * (Math.exp(value) - 1.0),
+                "balance while the car rolls and pitches",
+                "needs suspension travel, or damper figures on the sheet");
+        out.addParameter(
+                CAMBER_BEST_FRONT,
+                "camber_best_front",
+                "best front camber from the middle of its range",
+                "deg",
+                Math::toDegrees,
+                "grip",
+                "needs laps at two cambers, or tyre temperatures across the tread");
+        out.addParameter(
+                PRESSURE_BEST_FRONT,
+                "pressure_best_front",
+                "best front pressure from the middle of its range",
+                "%",
+                value -> 100.0 * value,
+                "grip",
+                "needs laps at two pressures, or tyre temperatures across the tread");
+        return out.values;
+    }
+
+    private static double powerKw(CarModel car) {
+        double most = 0.0;
+        for (double speed = 10.0; speed < 120.0; speed += 1.0) {
+            most = Math.max(most, car.powertrain().driveN(speed) * speed);
+        }
+        return 1.0e-3 * most / car.powertrain().efficiency();
+    }
+
+    private void add(String key, String words, String unit, ToDoubleFunction<CarModel> of, String told, String untold) {
+        put(
+                key,
+                words,
+                unit,
+                before.stream().mapToDouble(of).toArray(),
+                after.stream().mapToDouble(of).toArray(),
+                told,
+                untold);
+    }
+
+    private void addParameter(
+            Parameter parameter,
+            String key,
+            String words,
+            String unit,
+            ToDoubleFunction<Double> of,
+            String told,
+            String untold) {
+        put(key, words, unit, values(drawsBefore, parameter, of), values(drawsAfter, parameter, of), told, untold);
+    }
+
+    private static double[] values(double[][] draws, Parameter parameter, ToDoubleFunction<Double> of) {
+        return Arrays.stream(draws)
+                .mapToDouble(draw -> of.applyAsDouble(draw[parameter.index()]))
+                .toArray();
+    }
+
+    private void put(
+            String key, String words, String unit, double[] assumed, double[] found, String told, String untold) {
+        double widthBefore = Robust.quantile(assumed, HIGH) - Robust.quantile(assumed, LOW);
+        double widthAfter = Robust.quantile(found, HIGH) - Robust.quantile(found, LOW);
+        boolean isTold = widthAfter < TOLD * widthBefore;
+        values.add(new FittedValue(
+                key,
+                words,
+                unit,
+                Robust.median(assumed),
+                Robust.quantile(assumed, LOW),
+                Robust.quantile(assumed, HIGH),
+                Robust.median(found),
+                Robust.quantile(found, LOW),
+                Robust.quantile(found, HIGH),
+                isTold,
+                isTold ? "told by " + told : untold));
+    }
+
+    /** Standard acceleration of free fall, for figures per g. */
+    static double perG(double perMps2) {
+        return Math.toDegrees(perMps2) * Body.GRAVITY;
+    }
+}
