@@ -29,19 +29,20 @@ public final class Equilibrium {
     private static final int BODY = 5;
     private static final int COUNT = 8;
     private static final int NEWTON_STEPS = 25;
+    private static final int BACKWARD_STEPS = 4;
     private static final double DIFFERENCE = 1.0e-6;
     private static final double ACCURACY = 1.0e-10;
     /** Longest step of an angle, rad, that Newton is allowed. */
     private static final double LONGEST = 0.04;
 
     /** The way to the limit goes in steps of this share of the sum of both peak slip angles, up to a sum far beyond them. */
-    private static final double STRIDE = 0.06;
+    private static final double STRIDE = 0.1;
 
     private static final double FARTHEST = 2.5;
     private static final double SHORTEST = 0.002;
     private static final int REFINEMENTS = 40;
     private static final double GOLDEN = 0.5 * (3.0 - Math.sqrt(5.0));
-    private static final double SAME_SLIPS = 1.0e-5;
+    private static final double SAME_SLIPS = 5.0e-4;
 
     /** In which axes the accelerations are prescribed. */
     public enum Axes {
@@ -197,12 +198,13 @@ public final class Equilibrium {
         return Optional.of(new Limit(best.lateral(), nearerToItsPeak(), result(speedMps)));
     }
 
-    /** A state on the way to the limit: sum of slip angles, lateral acceleration, unknowns. */
+    /** A state on the way to the limit, beyond it (lateral acceleration minus infinity) once an axle is past its own peak: sum of slip angles, lateral acceleration, unknowns. */
     @SuppressWarnings("ArrayRecordComponent") // never changed once made
     private record Point(double slips, double rear, double lateral, double[] unknowns) {}
 
     private Point point() {
-        return new Point(frontSlip + rearSlip, rearSlip, unknown[LATERAL], unknown.clone());
+        double lateral = risesStill() ? unknown[LATERAL] : Double.NEGATIVE_INFINITY;
+        return new Point(frontSlip + rearSlip, rearSlip, lateral, unknown.clone());
     }
 
     private boolean solveStraight(double speedMps, double forwardMps2) {
@@ -362,6 +364,14 @@ public final class Equilibrium {
                 unknown[j] -= share * change[j] * scale[j];
             }
             evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
+            // loads and forces have kinks (a wheel lifts, spins or locks): a step across one may lead away
+            for (int i = 0; i < BACKWARD_STEPS && !(largest(residual) < size); i++) {
+                share *= 0.5;
+                for (int j = 0; j < COUNT; j++) {
+                    unknown[j] += share * change[j] * scale[j];
+                }
+                evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
+            }
         }
         return largest(residual) < 100.0 * ACCURACY;
     }
