@@ -1,5 +1,6 @@
 package setwright.app;
 
+import java.util.List;
 import java.util.Objects;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -9,14 +10,25 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import setwright.app.command.CarCommand;
+import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
+import setwright.app.command.PredictCommand;
 import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.identification.CarFit;
+import setwright.core.identification.FittedCar;
+import setwright.core.identification.Identifier;
+import setwright.core.identification.TracedStint;
+import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.replay.Prediction;
+import setwright.core.replay.Predictor;
 
 /** The entry point: hands the arguments to the command that they name. */
 @Command(
@@ -48,11 +60,27 @@ public final class Main implements Runnable {
                 .addSubcommand(new DemoCommand(diagnoser))
                 .addSubcommand(new DiagnoseCommand(diagnoser))
                 .addSubcommand(new MapCommand())
-                .addSubcommand(new CarCommand())
+                .addSubcommand(new PredictCommand(diagnoser, Main::predict))
+                .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));
+    }
+
+    private static List<Prediction> predict(Diagnosis diagnosis, CarSheet car, List<List<SetupChange>> candidates) {
+        FittedCar fitted = Identifier.identify(List.of(laps(diagnosis)), car);
+        return Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), car, fitted.belief())
+                .predict(candidates);
+    }
+
+    private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {
+        return Identifier.identify(diagnoses.stream().map(Main::laps).toList(), car)
+                .fit();
+    }
+
+    private static TracedStint laps(Diagnosis diagnosis) {
+        return new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes());
     }
 
     @Override

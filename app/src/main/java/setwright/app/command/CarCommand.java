@@ -14,7 +14,7 @@ import setwright.app.json.CarCheckJsonWriter;
 import setwright.app.text.CarText;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
-import setwright.core.car.figures.UndersteerModel;
+import setwright.core.car.model.LinearUndersteer;
 import setwright.intake.car.CarSheetReader;
 
 /** What is known of a car. */
@@ -29,7 +29,8 @@ public final class CarCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "A command is missing: car check SHEET.");
+        throw new ParameterException(
+                spec.commandLine(), "A command is missing: car check SHEET or car fit FILE --car SHEET.");
     }
 
     /** Says what a sheet gives, what follows from it and what is assumed. */
@@ -55,7 +56,7 @@ public final class CarCommand implements Runnable {
 
         @Override
         public Integer call() {
-            CarCheck check = CarCheck.of(CarSheetReader.read(sheet), UndersteerModel.NONE);
+            CarCheck check = CarCheck.of(CarSheetReader.read(sheet), new LinearUndersteer());
             PrintWriter out = spec.commandLine().getOut();
             out.print(
                     json

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -18,7 +19,9 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
 import setwright.app.files.WholeFile;
-import setwright.app.units.UnitSystem;
+import setwright.app.report.Report;
+import setwright.app.text.TextReport;
+import setwright.app.units.Figures;
 
 /** Tells the whole story on a built-in recording of an invented car and circuit. */
 @Command(
@@ -42,11 +45,8 @@ public final class DemoCommand implements Callable<Integer> {
             defaultValue = "setwright-demo-report.html")
     private Path html = Path.of("setwright-demo-report.html");
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            description = "metric (km/h, m; the default) or imperial (mph, ft).")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private UnitsOption units;
 
     /** Makes the command with what does its work. */
     public DemoCommand(Diagnoser diagnoser) {
@@ -71,13 +71,15 @@ public final class DemoCommand implements Callable<Integer> {
             try (Progress progress = ProgressLine.of(Diagnoser.STEPS)) {
                 answer = diagnoser.diagnose(request, progress);
             }
-            int code = Output.show(spec, answer, units, false, Optional.of(html));
-            spec.commandLine().getOut().println();
+            WholeFile.write(html, Report.html(answer, Figures.forPage(units.system())));
+            spec.commandLine()
+                    .getOut()
+                    .println(TextReport.write(answer, Figures.forTerminal(units.system()), Output.terminal(spec)));
             spec.commandLine()
                     .getOut()
                     .println("Report, for a browser: " + html.toAbsolutePath().normalize());
             spec.commandLine().getOut().flush();
-            return code;
+            return Output.code(answer);
         } finally {
             remove(folder);
         }

@@ -10,6 +10,7 @@ import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
+import setwright.app.predict.WrongChange;
 import setwright.core.circuit.MissingQuantity;
 import setwright.core.circuit.NotEnoughLaps;
 import setwright.core.circuit.OtherCircuit;
@@ -44,6 +45,9 @@ public final class Failures implements IExecutionExceptionHandler {
 
     private static Told tell(Throwable failure) {
         String message = Objects.requireNonNullElse(failure.getMessage(), "");
+        if (failure instanceof WrongChange) {
+            return new Told(ExitCode.USAGE, message);
+        }
         if (failure instanceof NotEnoughLaps) {
             return new Told(ExitCode.NOT_ENOUGH_EVIDENCE, message);
         }

@@ -3,12 +3,10 @@ package setwright.app.command;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.csv.CsvReader;
@@ -26,22 +24,20 @@ public final class MapCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "Recorded laps: a table with a header, CSV or CSV packed with gzip.")
-    private Path recording;
+    @Mixin
+    private RecordingParameter recording;
 
-    @Option(
-            names = "--car",
-            paramLabel = "SHEET",
-            description = "Car sheet (YAML); its wheelbase and steering ratio sharpen the proposal.")
-    private Optional<Path> car = Optional.empty();
+    @Mixin
+    private CarOption car;
 
     @Override
     public Integer call() throws Exception {
-        if (!Files.exists(recording)) {
-            throw new NoSuchFileException(recording.toString());
+        Path file = recording.path();
+        if (!Files.exists(file)) {
+            throw new NoSuchFileException(file.toString());
         }
-        String yaml =
-                ChannelMapFile.write(MapProposer.propose(CsvReader.read(recording), car.map(CarSheetReader::read)));
+        String yaml = ChannelMapFile.write(
+                MapProposer.propose(CsvReader.read(file), car.path().map(CarSheetReader::read)));
         spec.commandLine().getOut().print(yaml);
         spec.commandLine().getOut().flush();
         return ExitCode.DONE;

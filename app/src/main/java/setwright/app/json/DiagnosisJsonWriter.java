@@ -1,7 +1,8 @@
 package setwright.app.json;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static setwright.app.json.Numbers.degrees;
+import static setwright.app.json.Numbers.known;
+
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -25,23 +26,16 @@ import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
 import setwright.core.judgement.Trigger;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class DiagnosisJsonWriter {
     private static final int VERSION = 1;
-    /** More digits would claim more than laps can tell. */
-    private static final int DECIMALS = 4;
-
-    private static final JsonMapper MAPPER =
-            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     private DiagnosisJsonWriter() {}
 
     /** Returns the JSON text, ending with a line break. */
     public static String write(Answer answer) {
-        return MAPPER.writeValueAsString(of(answer)) + "\n";
+        return Numbers.text(of(answer));
     }
 
     private static DiagnosisJson of(Answer answer) {
@@ -132,7 +126,7 @@ public final class DiagnosisJsonWriter {
                 .map(measure -> entry.scatter().getOrDefault(measure, Double.NaN))
                 .filter(Double::isFinite)
                 .max(Comparator.naturalOrder())
-                .map(DiagnosisJsonWriter::known)
+                .map(Numbers::known)
                 .orElse(OptionalDouble.empty());
     }
 
@@ -176,17 +170,5 @@ public final class DiagnosisJsonWriter {
                 degrees(finding.sizeHighRad()),
                 triggers,
                 finding.why());
-    }
-
-    private static OptionalDouble degrees(double rad) {
-        return known(Math.toDegrees(rad));
-    }
-
-    private static OptionalDouble known(double value) {
-        return Double.isFinite(value)
-                ? OptionalDouble.of(BigDecimal.valueOf(value)
-                        .setScale(DECIMALS, RoundingMode.HALF_EVEN)
-                        .doubleValue())
-                : OptionalDouble.empty();
     }
 }

@@ -9,8 +9,6 @@ import setwright.app.evidence.BalanceTable;
 import setwright.app.evidence.BalanceTable.Cell;
 import setwright.app.evidence.BalanceTable.Row;
 import setwright.app.plot.Markup;
-import setwright.app.plot.Scale;
-import setwright.app.plot.Svg;
 import setwright.app.story.Story;
 import setwright.app.units.Figures;
 import setwright.core.handling.Phase;
@@ -91,7 +89,13 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
                 value,
                 interval,
                 shade.css(),
-                interval.isEmpty() ? new Markup("") : bar(cell, span),
+                interval.isEmpty()
+                        ? new Markup("")
+                        : IntervalBar.of(
+                                cell.excess().low(),
+                                cell.excess().high(),
+                                cell.excess().median(),
+                                span),
                 slides,
                 label + (slides.isEmpty() ? "" : ", the " + slides + " laps"));
     }
@@ -104,19 +108,6 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
                 ? (rear ? "rear lets go " : "front lets go ") + count + "/"
                         + cell.excess().count()
                 : "";
-    }
-
-    private static Markup bar(Cell cell, double span) {
-        Scale x = new Scale(-span, span, 0.0, 1.0);
-        double low = x.within(cell.excess().low());
-        double high = x.within(cell.excess().high());
-        return new Svg()
-                .open("svg", "class", "interval", "width", "100%", "height", "7", "aria-hidden", "true")
-                .add("line", "class", "zero", "x1", "50%", "x2", "50%", "y1", "0", "y2", "7")
-                .add("rect", "x", Svg.percent(low), "width", Svg.percent(high - low), "y", "2.5", "height", "2")
-                .add("circle", "cx", Svg.percent(x.within(cell.excess().median())), "cy", "3.5", "r", "2.6")
-                .close()
-                .markup();
     }
 
     private static List<LegendItem> legend(BalanceTable table, Figures figures) {

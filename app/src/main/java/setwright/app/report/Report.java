@@ -1,18 +1,10 @@
 package setwright.app.report;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
-import setwright.app.plot.Markup;
 import setwright.app.story.Story;
 import setwright.app.story.Storyteller;
 import setwright.app.units.Figures;
@@ -25,9 +17,7 @@ public final class Report {
 
     /** Returns the document. */
     public static String html(Answer answer, Figures figures) {
-        StringOutput output = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render("report.jte", view(answer, figures), output);
-        return output.toString();
+        return Page.render("report.jte", view(answer, figures));
     }
 
     static ReportView view(Answer answer, Figures figures) {
@@ -49,8 +39,8 @@ public final class Report {
                 BalanceView.of(table, map, story.balance(), figures),
                 CauseView.of(answer, table, facts, story.cause(), figures),
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
-                resource("report.css"),
-                resource("report.js"));
+                Page.style(),
+                Page.script());
     }
 
     private static List<String> facts(Answer answer) {
@@ -64,16 +54,5 @@ public final class Report {
         facts.add(stint.goodLaps().size() + " of " + stint.laps().size() + " laps used");
         facts.add(answer.car().description());
         return facts;
-    }
-
-    private static Markup resource(String name) {
-        try (InputStream in = Report.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its file " + name);
-            }
-            return new Markup(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

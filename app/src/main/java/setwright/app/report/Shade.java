@@ -10,12 +10,17 @@ import setwright.app.evidence.BalanceTable.Cell;
  * @param step   -3 strong oversteer .. 0 neutral .. 3 strong understeer
  * @param pale   weak evidence
  */
-record Shade(int step, boolean pale) {
+public record Shade(int step, boolean pale) {
     private static final double[] EDGES = {0.5, 1.5, 3.0};
 
     /** Returns the shade of a cell compared with a yardstick in rad. */
     static Shade of(Cell cell, double yardstickRad) {
         return new Shade(step(cell.excess().median(), yardstickRad), !cell.evident());
+    }
+
+    /** Returns the shade of an imbalance, or of a change of it, compared with a yardstick, both in rad. */
+    public static Shade of(double excessRad, double yardstickRad, boolean pale) {
+        return new Shade(step(excessRad, yardstickRad), pale);
     }
 
     static int step(double excessRad, double yardstickRad) {
@@ -35,7 +40,7 @@ record Shade(int step, boolean pale) {
     }
 
     /** Returns the names of its style classes. */
-    String css() {
+    public String css() {
         String colour = step == 0 ? "even" : (step > 0 ? "push" : "slide") + Math.abs(step);
         return pale ? colour + " pale" : colour;
     }

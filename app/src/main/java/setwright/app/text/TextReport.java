@@ -18,14 +18,11 @@ import setwright.core.handling.Phase;
 
 /** The chain of reasoning as lines of text, the verdict last: it is what stays in view. */
 public final class TextReport {
-    private static final int MARGIN = 9;
-
-    private final Terminal terminal;
+    private final TextLines lines;
     private final Figures figures;
-    private final List<String> lines = new ArrayList<>();
 
     private TextReport(Terminal terminal, Figures figures) {
-        this.terminal = terminal;
+        this.lines = new TextLines(terminal);
         this.figures = figures;
     }
 
@@ -33,56 +30,37 @@ public final class TextReport {
     public static String write(Answer answer, Figures figures, Terminal terminal) {
         TextReport report = new TextReport(terminal, figures);
         report.all(answer);
-        return String.join("\n", report.lines).replace(Figures.KEPT_TOGETHER, ' ') + "\n";
+        return report.lines.text();
     }
 
     private void all(Answer answer) {
         Story story = Storyteller.tell(answer, figures);
         Stint stint = answer.diagnosis().stint();
-        Wrap.lines(stint.recording().name() + ", " + answer.car().description(), terminal.width())
-                .forEach(line -> lines.add(terminal.paint().faint(line)));
+        lines.faint(stint.recording().name() + ", " + answer.car().description());
         link("Laps", story.laps());
         link("Driving", story.driving());
         link("Balance", story.balance());
         BalanceTable table = BalanceTable.of(answer.diagnosis());
         if (!table.rows().isEmpty()) {
-            lines.add("");
-            table(table)
-                    .lines(terminal.width() - MARGIN, terminal.paint())
-                    .forEach(line -> lines.add(" ".repeat(MARGIN) + line));
-            paragraph(
-                    "",
-                    "Balance in deg against a balanced car, median of the laps; + understeer, - oversteer; in"
-                            + " brackets: not clear of chance.",
-                    true);
+            lines.gap();
+            lines.table(table(table));
+            lines.note("Balance in deg against a balanced car, median of the laps; + understeer, - oversteer; in"
+                    + " brackets: not clear of chance.");
         }
         link("Cause", story.cause());
         link("Pattern", story.pattern());
-        lines.add("");
-        paragraph("Verdict", story.headline(), false);
-        paragraph("", story.reason(), false);
-        for (int i = 0; i < story.next().size(); i++) {
-            paragraph(i == 0 ? "Next" : "", (i + 1) + ". " + story.next().get(i), false);
-        }
-        lines.add("");
-        Wrap.lines(Story.CAUTION, terminal.width())
-                .forEach(line -> lines.add(terminal.paint().faint(line)));
+        lines.gap();
+        lines.paragraph("Verdict", story.headline());
+        lines.paragraph("", story.reason());
+        lines.numbered("Next", story.next());
+        lines.gap();
+        lines.faint(Story.CAUTION);
     }
 
     private void link(String name, Story.Link link) {
-        lines.add("");
-        paragraph(name, link.answer(), false);
-        link.details().forEach(detail -> paragraph("", detail, false));
-    }
-
-    private void paragraph(String name, String text, boolean faint) {
-        List<String> wrapped = Wrap.lines(text, terminal.width() - MARGIN);
-        for (int i = 0; i < wrapped.size(); i++) {
-            String label = i == 0 ? name : "";
-            String line = faint ? terminal.paint().faint(wrapped.get(i)) : wrapped.get(i);
-            lines.add(
-                    (label.isEmpty() ? "" : terminal.paint().bold(label)) + " ".repeat(MARGIN - label.length()) + line);
-        }
+        lines.gap();
+        lines.paragraph(name, link.answer());
+        link.details().forEach(detail -> lines.paragraph("", detail));
     }
 
     private TextTable table(BalanceTable table) {

@@ -62,6 +62,16 @@ public record Figures(UnitSystem units, String minus) {
         return value > 0.0 && Double.isFinite(value) && !isZero(text) ? "+" + text : text;
     }
 
+    /** Returns what stands between a value before and after. */
+    public String arrow() {
+        return minus.equals("-") ? "->" : "\u2192";
+    }
+
+    /** Returns how sure something is, in whole per cent; never all of it. */
+    public String sureness(double probability) {
+        return probability >= 0.995 ? "over 99" + KEPT_TOGETHER + "%" : percent(probability);
+    }
+
     private static String joined(String value, String unit) {
         return value + KEPT_TOGETHER + unit;
     }

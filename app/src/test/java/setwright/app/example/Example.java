@@ -13,6 +13,7 @@ import setwright.app.evidence.ChannelNote;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Downforce;
 import setwright.core.car.DrivenAxle;
+import setwright.core.car.SetupItem;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.LapKind;
@@ -210,7 +211,13 @@ public final class Example {
                 Optional.empty(),
                 Optional.empty(),
                 Downforce.MODERATE,
-                List.of(),
+                List.of(
+                        new SetupItem("front_bar", 5.0, "position", 1.0, 11.0, 1.0),
+                        new SetupItem("rear_bar", 5.0, "position", 1.0, 5.0, 1.0),
+                        new SetupItem("front_spring", 200.0, "N/mm", 120.0, 275.0, 5.0),
+                        new SetupItem("front_camber", -3.4, "deg", -5.0, -1.0, 0.2),
+                        new SetupItem("rear_tyre_pressure", 1.86, "bar", 1.6, 2.2, 0.02),
+                        new SetupItem("rear_wing", 7.0, "step", 1.0, 14.0, 1.0)),
                 List.of("centre of mass height 0.45 m, usual for a closed car"));
     }
 

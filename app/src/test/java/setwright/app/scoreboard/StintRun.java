@@ -8,6 +8,7 @@ import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.identification.FittedCar;
 import setwright.core.identification.Identifier;
+import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Finding;
@@ -75,7 +76,8 @@ record StintRun(
         if (candidates.isEmpty()) {
             return Optional.empty();
         }
-        FittedCar car = Identifier.identify(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet);
+        FittedCar car = Identifier.identify(
+                List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
         return Optional.of(Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car.belief())
                 .predict(candidates));
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import setwright.core.car.body.Body;
+import setwright.core.car.model.CarModel;
+import setwright.core.car.model.MountedTyre;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.HandlingTrace;
@@ -14,8 +16,8 @@ import setwright.core.recording.Quantity;
  * Front share of the brake force from the slip of the wheels.
  *
  * <p>At small slip a tyre's longitudinal force is its stiffness times its slip, and the stiffness is about in proportion to the
- * load (1987 published set: 283 N per percent and kN at 2 kN, 359 at 8 kN); so the share is {@code N_f k_f / (N_f k_f + N_r
- * k_r)}. Speed is taken from the laps, and each axle's rolling radius from where nothing brakes or drives.
+ * peak force D (1987 published set: 0.257 of it per percent of slip at 2 kN, 0.368 at 8 kN); so the share is {@code D_f k_f /
+ * (D_f k_f + D_r k_r)}, of which what the engine brakes at the driven axle is taken out. Speed is taken from the laps, and each axle's rolling radius from where nothing brakes or drives.
  *
  * @param share   front share, 0..1
  * @param spread  standard deviation, including what unlike tyres at the two axles make
@@ -30,8 +32,12 @@ record BrakeSplit(double share, double spread) {
     /** Tyres of unlike width differ in stiffness over load by up to a tenth: that much of the ratio of the axles' forces. */
     private static final double UNLIKE_TYRES = 0.1;
 
+    /** What an engine brakes differs by this share between engines, and with how the driver blips it. */
+    private static final double ENGINE_DOUBT = 0.5;
+
     /** Returns the share, or a value that is not a number where wheel speeds are missing or braking is too gentle to tell. */
-    static BrakeSplit of(Stint stint, HandlingTrace trace, Body body) {
+    static BrakeSplit of(Stint stint, HandlingTrace trace, CarModel car) {
+        Body body = car.body();
         BrakeSplit unknown = new BrakeSplit(Double.NaN, Double.NaN);
         List<Quantity> wheels = List.of(
                 Quantity.WHEEL_SPEED_FRONT_LEFT,
@@ -47,6 +53,7 @@ record BrakeSplit(double share, double spread) {
         double frontFree = free(speed[0], speed[1], stint, trace);
         double rearFree = free(speed[2], speed[3], stint, trace);
         List<Double> shares = new ArrayList<>();
+        List<Double> engines = new ArrayList<>();
         for (Lap lap : stint.goodLaps()) {
             for (int i = lap.from(); i < lap.to(); i++) {
                 double v = trace.speed().get(i);
@@ -57,9 +64,16 @@ record BrakeSplit(double share, double spread) {
                 double rear = 1.0 - 0.5 * (speed[2][i] + speed[3][i]) / v / rearFree;
                 if (braking && front + rear > LEAST_SLIP && front < MOST_SLIP && rear < MOST_SLIP) {
                     double transfer = -body.massKg() * trace.forward().get(i) * body.heightM() / body.wheelbaseM();
-                    double frontForce = (2.0 * body.staticFrontN() + transfer) * front;
-                    double rearForce = (2.0 * body.staticRearN() - transfer) * rear;
-                    shares.add(frontForce / (frontForce + rearForce));
+                    double frontForce = grip(car.front(), body.staticFrontN() + 0.5 * transfer) * front;
+                    double rearForce = grip(car.rear(), body.staticRearN() - 0.5 * transfer) * rear;
+                    double whole = -body.massKg() * trace.forward().get(i) - car.resistanceN(v);
+                    double engine = car.engineBrakingNm()
+                            * car.powertrain().leverage(car.powertrain().lowestGear(v));
+                    if (whole > 3.0 * engine) {
+                        double frontBrake = whole * frontForce / (frontForce + rearForce) - engine * car.driveFront();
+                        shares.add(frontBrake / (whole - engine));
+                        engines.add(engine / whole);
+                    }
                 }
             }
         }
@@ -69,7 +83,16 @@ record BrakeSplit(double share, double spread) {
         double[] values = shares.stream().mapToDouble(Double::doubleValue).toArray();
         double share = Robust.median(values);
         double scatter = Robust.scaledMad(values) / Math.sqrt(values.length / 10.0);
-        return new BrakeSplit(share, Math.hypot(scatter, UNLIKE_TYRES * share * (1.0 - share)));
+        double engine =
+                Robust.median(engines.stream().mapToDouble(Double::doubleValue).toArray());
+        double unlike = UNLIKE_TYRES * share * (1.0 - share);
+        double axle = car.driveFront() > 0.5 ? 1.0 - share : share;
+        return new BrakeSplit(share, Math.hypot(scatter, Math.hypot(unlike, ENGINE_DOUBT * engine * axle)));
+    }
+
+    /** Longitudinal peak force of one tyre, N, to which its stiffness is in proportion. */
+    private static double grip(MountedTyre tyre, double loadN) {
+        return tyre.tyre().longitudinalPeak(Math.max(loadN, 0.0), tyre.inclination(), tyre.pressure());
     }
 
     /** Wheel speed over speed where the wheels roll freely: scale of the sensor and rolling radius. */

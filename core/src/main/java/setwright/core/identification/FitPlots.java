@@ -45,8 +45,8 @@ final class FitPlots {
         for (int i = 0; i < CURVE_POINTS; i++) {
             double v = from + (to - from) * i / (CURVE_POINTS - 1.0);
             grid[i] = MPS_TO_KMH * v;
-            was[i] = Evidence.modelled(before, v);
-            is[i] = Evidence.modelled(after, v);
+            was[i] = StintEvidence.modelled(before, v);
+            is[i] = StintEvidence.modelled(after, v);
         }
         return new FitEvidence(
                 "Acceleration at full throttle on straights",

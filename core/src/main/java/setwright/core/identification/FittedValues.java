@@ -11,6 +11,7 @@ import setwright.core.car.body.Body;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarModel;
+import setwright.core.car.model.MountedTyre;
 import setwright.core.car.model.Parameter;
 import setwright.core.numerics.Robust;
 
@@ -57,14 +58,14 @@ final class FittedValues {
         if (wings) {
             out.add(
                     "lift_front",
-                    "downforce area of the front axle",
+                    "downforce area, front",
                     "m²",
                     car -> car.aero().liftFrontM2(),
                     "grip and balance against speed",
                     "needs fast and slow corners at the limit, or suspension travel or ride heights on straights");
             out.add(
                     "lift_rear",
-                    "downforce area of the rear axle",
+                    "downforce area, rear",
                     "m²",
                     car -> car.aero().liftRearM2(),
                     "grip and balance against speed",
@@ -81,7 +82,7 @@ final class FittedValues {
         }
         out.add(
                 "grip",
-                "lateral friction of the tyres",
+                "lateral friction",
                 "",
                 car -> car.front().tyre().lateralFriction(),
                 "the accelerations in corners that are not flat out",
@@ -89,7 +90,7 @@ final class FittedValues {
         out.addParameter(
                 GRIP_SPLIT,
                 "grip_front_over_rear",
-                "friction of the front tyres over that of the rear",
+                "friction, front over rear",
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "the rise of the balance angle toward the limit",
@@ -97,7 +98,7 @@ final class FittedValues {
         out.addParameter(
                 GRIP_ALONG,
                 "grip_along_over_sideways",
-                "longitudinal over lateral friction",
+                "friction, along over sideways",
                 "",
                 Math::exp,
                 "braking beside cornering",
@@ -105,21 +106,21 @@ final class FittedValues {
         out.addParameter(
                 LOAD_SENSITIVITY,
                 "load_sensitivity",
-                "loss of friction for a load greater by its usual self",
+                "friction lost at double load",
                 "%",
                 value -> 100.0 * value,
                 "balance against load transfer and downforce",
                 "needs laps at two bar or spring settings");
         out.add(
                 "peak_slip_front",
-                "slip angle of the front tyres at their peak",
+                "slip angle at the peak, front",
                 "deg",
                 car -> Math.toDegrees(car.front().tyre().peakSlipAngle()),
                 "balance angles near the limit",
                 "needs the car's sideslip (optical sensor or two antennas)");
         out.add(
                 "peak_slip_rear",
-                "slip angle of the rear tyres at their peak",
+                "slip angle at the peak, rear",
                 "deg",
                 car -> Math.toDegrees(car.rear().tyre().peakSlipAngle()),
                 "balance angles near the limit",
@@ -127,23 +128,22 @@ final class FittedValues {
         out.addParameter(
                 PEAK_SLIP_SPLIT,
                 "peak_slip_front_over_rear",
-                "slip angle at the peak, front over rear (with compliance of the steering)",
+                "slip at the peak, front over rear",
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "the balance angle at low and middle lateral acceleration",
                 "needs gentle cornering");
-        out.addParameter(
-                BRAKE_SHARE,
+        out.add(
                 "brake_share",
-                "front share of the brake force, beyond the sheet's",
+                "front share of the brakes",
                 "%",
-                value -> 100.0 * value,
+                car -> 100.0 * car.brakes().frontShare(),
                 "the slip of the wheels under braking",
                 "needs wheel speeds of both axles, or brake pressures front and rear");
         out.addParameter(
                 ROLL_SPLIT,
                 "roll_split",
-                "front over rear roll stiffness, beyond springs and bars",
+                "front roll stiffness, correction",
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance against lateral acceleration",
@@ -151,7 +151,7 @@ final class FittedValues {
         out.addParameter(
                 LOCKING,
                 "locking",
-                "what the differential holds over what the sheet says",
+                "differential, correction",
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance on the overrun and on the throttle",
@@ -159,28 +159,40 @@ final class FittedValues {
         out.addParameter(
                 DAMPING,
                 "damping",
-                "damping over the usual two thirds of critical",
+                "damping, correction",
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance while the car rolls and pitches",
                 "needs suspension travel, or damper figures on the sheet");
-        out.addParameter(
-                CAMBER_BEST_FRONT,
-                "camber_best_front",
-                "best front camber from the middle of its range",
-                "deg",
-                Math::toDegrees,
-                "grip",
-                "needs laps at two cambers, or tyre temperatures across the tread");
-        out.addParameter(
-                PRESSURE_BEST_FRONT,
-                "pressure_best_front",
-                "best front pressure from the middle of its range",
-                "%",
-                value -> 100.0 * value,
-                "grip",
-                "needs laps at two pressures, or tyre temperatures across the tread");
+        out.bestCambersAndPressures(sheet);
         return out.values;
+    }
+
+    private void bestCambersAndPressures(CarSheet sheet) {
+        for (boolean front : new boolean[] {true, false}) {
+            String end = front ? "front" : "rear";
+            if (sheet.item(end + "_camber").isPresent()) {
+                add(
+                        "camber_best_" + end,
+                        "best camber, " + end,
+                        "deg",
+                        car -> Math.toDegrees(tyre(car, front).tyre().camber().bestInclination()),
+                        "grip",
+                        "needs laps at two cambers, or tyre temperatures across the tread");
+            }
+            sheet.item(end + "_tyre_pressure")
+                    .ifPresent(item -> add(
+                            "pressure_best_" + end,
+                            "best pressure, " + end,
+                            item.unit(),
+                            car -> item.value() / tyre(car, front).pressure(),
+                            "grip",
+                            "needs laps at two pressures, or tyre temperatures across the tread"));
+        }
+    }
+
+    private static MountedTyre tyre(CarModel car, boolean front) {
+        return front ? car.front() : car.rear();
     }
 
     private static double powerKw(CarModel car) {

@@ -18,8 +18,6 @@ import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
-import setwright.core.circuit.Stint;
-import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.SteeringScale;
 import setwright.core.replay.DrivenLap;
@@ -41,23 +39,33 @@ public final class Identifier {
     private Identifier() {}
 
     /**
-     * Identifies the car of a stint.
+     * Identifies a car from one or more stints in the same setup.
      *
-     * @param stint   laps on the circuit
-     * @param trace   of the same stint
-     * @param passes  of the same stint
+     * @param stints  with their evidence; stints without a good lap free of gaps tell nothing
      * @param sheet   of the car as driven
      */
-    public static FittedCar identify(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+    public static FittedCar identify(List<TracedStint> stints, CarSheet sheet) {
         CarPrior prior = CarPrior.of(sheet);
-        List<DrivenLap> laps = DrivenLap.of(stint, trace, passes);
-        if (laps.isEmpty()) {
+        CarModel assumed = new CarAssembler(sheet).build(prior.middle());
+        List<StintEvidence> parts = new ArrayList<>();
+        List<DrivenLap> laps = new ArrayList<>();
+        for (TracedStint stint : stints) {
+            List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
+            if (!own.isEmpty()) {
+                laps.addAll(own);
+                parts.add(new StintEvidence(
+                        sheet,
+                        own,
+                        stint.stint().circuit().corners().size(),
+                        0.1 * stint.trace().car().grip().at(0.0),
+                        BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
+            }
+        }
+        if (parts.isEmpty()) {
             return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
         }
-        double least = 0.1 * trace.car().grip().at(0.0);
-        CarModel assumed = new CarAssembler(sheet).build(prior.middle());
-        Evidence evidence = new Evidence(
-                sheet, laps, stint.circuit().corners().size(), least, BrakeSplit.of(stint, trace, assumed.body()));
+        Evidence evidence = new Evidence(parts);
+        HandlingTrace trace = stints.get(0).trace();
         double[] middle = prior.middle();
         double[] spread = prior.spread();
         LeastSquaresProblem problem = LeastSquaresFactory.create(
@@ -137,7 +145,7 @@ public final class Identifier {
         double factor = told ? scale.factor() : 1.0;
         return new FittedValue(
                 "steering_ratio",
-                "steering ratio that gentle cornering asks for (with compliance of the steering)",
+                "steering ratio",
                 "",
                 ratio,
                 ratio * (1.0 - NORMAL_TENTH * spread),
@@ -146,7 +154,9 @@ public final class Identifier {
                 ratio * (factor - width),
                 ratio * (factor + width),
                 told,
-                told ? "told by gentle cornering at several speeds" : "needs gentle cornering at several speeds");
+                told
+                        ? "told by gentle cornering at several speeds, with the compliance of the steering in it"
+                        : "needs gentle cornering at several speeds");
     }
 
     /** In units of the prior's spread, so that all coordinates are alike. */

@@ -287,7 +287,7 @@ public final class CarAssembler {
                 now.of("final_drive", 3.7),
                 driven.tyreRadiusM(),
                 limit,
-                SHIFT_SHARE * limit,
+                within(SHIFT_SHARE + draw.of(SHIFT), 0.8, 0.995) * limit,
                 engine.efficiency().orElse(DRIVELINE));
     }
 

@@ -55,6 +55,7 @@ public final class CarPrior {
         prior.set(RAKE_EFFECT, 0.1, 0.07);
         prior.set(POWER, 0.0, 0.35);
         prior.set(TORQUE_PEAK, 0.0, 0.05);
+        prior.set(SHIFT, 0.0, 0.015);
         prior.set(ENGINE_BRAKING, 0.0, 0.3);
         prior.set(LOCKING, 0.0, 0.25);
         prior.set(YAW_INERTIA, 0.0, 0.1);

@@ -65,6 +65,8 @@ public enum Parameter {
     POWER,
     /** Engine speed of the greatest torque over the limit, less the usual. */
     TORQUE_PEAK,
+    /** Engine speed at which the driver changes up over the limit, less the usual. */
+    SHIFT,
     /** Logarithm of the engine's braking torque over the usual. */
     ENGINE_BRAKING,
     /** Logarithm of what the differential's ramps hold over what the sheet says. */

@@ -1,0 +1,70 @@
+package setwright.app.predict;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.OptionalDouble;
+import java.util.stream.LongStream;
+import setwright.core.car.SetupItem;
+
+/**
+ * Which values an item can be turned to: whole steps away from its value, from its least one, and both ends of its range.
+ *
+ * @param item  of the sheet
+ */
+record ItemRange(SetupItem item) {
+    /** Sheets are written with few digits; a step is met when the rest is only rounding. */
+    private static final double OF_A_STEP = 1.0e-6;
+
+    boolean holds(double value) {
+        return value >= item.min() - OF_A_STEP * item.step() && value <= item.max() + OF_A_STEP * item.step();
+    }
+
+    boolean reaches(double value) {
+        return onStep(value - item.value())
+                || onStep(value - item.min())
+                || same(value, item.min())
+                || same(value, item.max());
+    }
+
+    boolean same(double one, double other) {
+        return Math.abs(one - other) <= OF_A_STEP * item.step();
+    }
+
+    private boolean onStep(double difference) {
+        double steps = difference / item.step();
+        return Math.abs(steps - Math.rint(steps)) <= OF_A_STEP;
+    }
+
+    /** Returns the value so many steps away, without the rounding of binary fractions; empty beyond the range. */
+    OptionalDouble stepsAway(long steps) {
+        double value = BigDecimal.valueOf(item.value())
+                .add(BigDecimal.valueOf(item.step()).multiply(BigDecimal.valueOf(steps)))
+                .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                .doubleValue();
+        return holds(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** Returns the nearest values below and above that can be reached, in words. */
+    String nearest(double value) {
+        long below = (long) Math.floor((value - item.value()) / item.step());
+        return LongStream.of(below, below + 1)
+                .mapToObj(this::stepsAway)
+                .flatMapToDouble(OptionalDouble::stream)
+                .filter(near -> !same(near, item.value()))
+                .mapToObj(ItemRange::plain)
+                .reduce((one, other) -> one + " or " + other)
+                .orElse("none");
+    }
+
+    /** Returns range and step in words. */
+    String words() {
+        String unit = item.unit().isEmpty() ? "" : " " + item.unit();
+        return item.name() + " is at " + plain(item.value()) + unit + " and goes from " + plain(item.min()) + " to "
+                + plain(item.max()) + unit + " in steps of " + plain(item.step());
+    }
+
+    static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

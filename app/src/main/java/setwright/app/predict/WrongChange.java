@@ -1,0 +1,10 @@
+package setwright.app.predict;
+
+/** A change that cannot be made, or that cannot be read; the message names item, value and what is allowed. */
+public final class WrongChange extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    WrongChange(String message) {
+        super(message);
+    }
+}
