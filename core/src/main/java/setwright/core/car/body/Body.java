@@ -70,6 +70,18 @@ public record Body(
                 / sprungMassKg();
     }
 
+    /**
+     * Returns the moment by which the sprung mass turns about the roll axis per unit of acceleration, kg m: sprung mass times its
+     * height above the roll axis (Milliken and Milliken, 1995, chapter 18, value from memory).
+     */
+    public double rollMassKgM() {
+        double frontSprung = massKg * toRearM / wheelbaseM() - front.unsprungMassKg();
+        double rearSprung = massKg * toFrontM / wheelbaseM() - rear.unsprungMassKg();
+        return sprungMassKg() * sprungHeightM()
+                - frontSprung * front.rollCentreHeightM()
+                - rearSprung * rear.rollCentreHeightM();
+    }
+
     /** Returns the static load of one front wheel, N. */
     public double staticFrontN() {
         return 0.5 * massKg * GRAVITY * toRearM / wheelbaseM();
@@ -106,8 +118,8 @@ public record Body(
         residual[1] = -massKg * action.forwardMps2() * heightM
                 - toFrontM * (frontSum + frontLink - action.liftFrontN())
                 + toRearM * (rearSum + rearLink - action.liftRearN());
-        double sprung = sprungMassKg();
-        double roll = sprung * sprungHeightM() * (action.lateralMps2() + GRAVITY * attitude[2]);
+        // the body leans about its roll axis: only what is above it moves out with the lean
+        double roll = sprungMassKg() * sprungHeightM() * action.lateralMps2() + rollMassKgM() * GRAVITY * attitude[2];
         residual[2] = roll
                 + 0.5 * front.trackM() * (loads[0] - loads[1] - 2.0 * frontSide)
                 + 0.5 * rear.trackM() * (loads[2] - loads[3] - 2.0 * rearSide);
@@ -119,6 +131,35 @@ public record Body(
         loads[1] += staticFront + frontSide + frontUnsprung;
         loads[2] += staticRear - rearSide - rearUnsprung;
         loads[3] += staticRear + rearSide + rearUnsprung;
+    }
+
+    /**
+     * Takes wheels that would have to hold the car down off the ground. The axle's other wheel then carries all of it, and the
+     * other axle the rest of the moment: sum and moment stay, as for a rigid body that leans until the other axle holds it.
+     *
+     * @param loads  of the four wheels, N
+     */
+    public void lift(double[] loads) {
+        lift(loads, 0, front.trackM() / rear.trackM());
+        lift(loads, 2, rear.trackM() / front.trackM());
+        // what is still negative: the car would roll over, or an axle has no load at all
+        for (int wheel = 0; wheel < 4; wheel++) {
+            loads[wheel] = Math.max(loads[wheel], 0.0);
+        }
+    }
+
+    private static void lift(double[] loads, int axle, double tracks) {
+        int up = loads[axle] < 0.0 ? axle : axle + 1;
+        double missing = -loads[up];
+        int across = up == axle ? axle + 1 : axle;
+        if (missing <= 0.0 || loads[across] < missing) {
+            return;
+        }
+        loads[up] = 0.0;
+        loads[across] -= missing;
+        int other = 2 - axle;
+        loads[other + up - axle] -= missing * tracks;
+        loads[other + across - axle] += missing * tracks;
     }
 
     /** Load that an axle's links move from left to right at once, N: lateral force on the sprung mass times the roll centre. */

@@ -27,7 +27,7 @@ public final class BodyMotion {
         this.body = body;
         axleStiffness(body.front(), body.toFrontM());
         axleStiffness(body.rear(), -body.toRearM());
-        stiffness[5] -= body.sprungMassKg() * body.sprungHeightM() * Body.GRAVITY;
+        stiffness[5] -= body.rollMassKgM() * Body.GRAVITY;
     }
 
     /** Goes to where the body rests under this action. */
@@ -43,6 +43,7 @@ public final class BodyMotion {
             }
         }
         body.forces(attitude, rates, action, loads, residual);
+        body.lift(loads);
     }
 
     /** Moves on by a step of time, s, under this action. */
@@ -67,11 +68,12 @@ public final class BodyMotion {
             attitude[i] += stepS * rates[i];
         }
         body.forces(attitude, rates, action, loads, residual);
+        body.lift(loads);
     }
 
     /** Returns the load of a wheel, N, never below zero. */
     public double loadN(int wheel) {
-        return Math.max(loads[wheel], 0.0);
+        return loads[wheel];
     }
 
     /** Returns the rise of the body over the front axle since rest without downforce, m. */

@@ -49,10 +49,17 @@ public final class CarAssembler {
     private final KindOfCar kind;
     private final CarDetail detail;
 
+    /** Masses as driven: what was bought for the car (tyres, dampers, wings) does not change with fuel and ballast. */
+    private final double drivenMass;
+
+    private final double drivenToFront;
+
     /** Makes an assembler for a car as it was driven. */
     public CarAssembler(CarSheet driven) {
         this.driven = driven;
         this.before = new Values(driven);
+        this.drivenMass = mass(before);
+        this.drivenToFront = toFront(before, drivenMass);
         this.kind = KindOfCar.of(driven);
         this.detail = UsualDetail.of(driven).detail();
     }
@@ -71,19 +78,16 @@ public final class CarAssembler {
     public CarModel build(CarSheet setup, double[] parameters) {
         Draw draw = new Draw(parameters);
         Values now = new Values(setup);
-        double ballast = now.of("ballast", 0.0);
-        double mass = driven.massKg() + now.of("fuel", driven.fuelStartKg()) + ballast;
-        double toFront = (driven.frontAxleToCentreM() * (mass - ballast)
-                        + ballast * now.of("ballast_position", driven.frontAxleToCentreM()))
-                / mass;
+        double mass = mass(now);
+        double toFront = toFront(now, mass);
         double toRear = driven.wheelbaseM() - toFront;
         double raisedFront = now.of("front_ride_height", 0.0) - before.of("front_ride_height", 0.0);
         double raisedRear = now.of("rear_ride_height", 0.0) - before.of("rear_ride_height", 0.0);
         double height = driven.centreOfMassHeightM() * draw.factor(HEIGHT)
                 + (raisedFront * toRear + raisedRear * toFront) / driven.wheelbaseM();
         double yawInertia = detail.body().yawInertiaKgM2().orElse(mass * toFront * toRear) * draw.factor(YAW_INERTIA);
-        Axle front = axle("front", now, draw, mass * toRear / driven.wheelbaseM(), raisedFront);
-        Axle rear = axle("rear", now, draw, mass * toFront / driven.wheelbaseM(), raisedRear);
+        Axle front = axle("front", now, draw, raisedFront);
+        Axle rear = axle("rear", now, draw, raisedRear);
         double sprung = mass - front.unsprungMassKg() - rear.unsprungMassKg();
         double halfTrack = 0.25 * (driven.trackFrontM() + driven.trackRearM());
         Body body = new Body(
@@ -98,7 +102,7 @@ public final class CarAssembler {
                 0.9 * sprung * toFront * toRear);
         return new CarModel(
                 body,
-                aero(now, draw, mass),
+                aero(now, draw),
                 raisedFront,
                 raisedRear,
                 powertrain(now, draw),
@@ -110,12 +114,22 @@ public final class CarAssembler {
                 driven.drivenAxle(),
                 driven.drivenAxle() == DrivenAxle.FRONT ? 1.0 : driven.drivenAxle() == DrivenAxle.REAR ? 0.0 : 0.4,
                 engineBraking(draw),
-                tyre("front", now, draw, mass, toRear),
-                tyre("rear", now, draw, mass, toFront),
+                tyre("front", now, draw, driven.wheelbaseM() - drivenToFront),
+                tyre("rear", now, draw, drivenToFront),
                 now.of("front_toe", 0.0),
                 now.of("rear_toe", 0.0),
                 yawInertia,
                 ROLLING);
+    }
+
+    private double mass(Values values) {
+        return driven.massKg() + values.of("fuel", driven.fuelStartKg()) + values.of("ballast", 0.0);
+    }
+
+    private double toFront(Values values, double mass) {
+        double ballast = values.of("ballast", 0.0);
+        double rest = driven.frontAxleToCentreM();
+        return (rest * (mass - ballast) + ballast * values.of("ballast_position", rest)) / mass;
     }
 
     private double brakeShare(Values now, double toRear, double height) {
@@ -124,15 +138,19 @@ public final class CarAssembler {
         return now.of("brake_bias_front", ideal);
     }
 
-    private Axle axle(String end, Values now, Draw draw, double axleMass, double raised) {
+    private Axle axle(String end, Values now, Draw draw, double raised) {
         boolean isFront = end.equals("front");
         CarDetail.Axle known = isFront ? detail.front() : detail.rear();
         double motionRatio = isFront ? driven.motionRatioFront() : driven.motionRatioRear();
         double unsprung = known.unsprungMassKg().orElseThrow();
-        double corner = 0.5 * (axleMass - unsprung);
+        double toOther = isFront ? driven.wheelbaseM() - drivenToFront : drivenToFront;
+        double corner = 0.5 * (drivenMass * toOther / driven.wheelbaseM() - unsprung);
         double usualRate = corner * Math.pow(2.0 * Math.PI * kind.rideHz(), 2);
+        double square = motionRatio * motionRatio;
         double split = Math.exp((isFront ? 0.5 : -0.5) * draw.of(ROLL_SPLIT));
-        double spring = now.has(end + "_spring") ? now.of(end + "_spring", 0.0) * motionRatio * motionRatio : usualRate;
+        double spring = now.has(end + "_spring") ? now.of(end + "_spring", 0.0) * square : usualRate;
+        // dampers stay when springs are changed: what is usual for them follows the springs as driven
+        double drivenSpring = before.has(end + "_spring") ? before.of(end + "_spring", 0.0) * square : usualRate;
         double bar = (isFront ? driven.barFront() : driven.barRear())
                 .map(rate -> rate.baseNPerM() + rate.perPositionNPerM() * now.of(end + "_bar", 0.0))
                 .orElse(0.0);
@@ -146,9 +164,9 @@ public final class CarAssembler {
                 spring,
                 Math.max((spring + bar) * split - spring, 0.0),
                 tyreRate,
-                damper(end, now, draw, spring, tyreRate, corner, motionRatio, known),
+                damper(end, now, draw, drivenSpring, tyreRate, corner, motionRatio, known),
                 stopGap,
-                known.bumpStopRateNPerM().orElse(150.0e3) * motionRatio * motionRatio,
+                known.bumpStopRateNPerM().orElse(150.0e3) * square,
                 rollCentre + raised,
                 draw.share(isFront ? ANTI_FRONT : ANTI_REAR),
                 isFront ? driven.trackFrontM() : driven.trackRearM(),
@@ -160,12 +178,12 @@ public final class CarAssembler {
             String end,
             Values now,
             Draw draw,
-            double spring,
+            double drivenSpring,
             double tyreRate,
             double corner,
             double motionRatio,
             CarDetail.Axle given) {
-        double critical = 2.0 * Math.sqrt(spring * tyreRate / (spring + tyreRate) * corner);
+        double critical = 2.0 * Math.sqrt(drivenSpring * tyreRate / (drivenSpring + tyreRate) * corner);
         double usual = DAMPING_RATIO * critical * draw.factor(DAMPING);
         double range = Math.log(DAMPER_ENDS) + draw.of(DAMPER_RANGE);
         double square = motionRatio * motionRatio;
@@ -198,9 +216,9 @@ public final class CarAssembler {
         return Math.exp(range * place);
     }
 
-    private AeroMap aero(Values now, Draw draw, double mass) {
+    private AeroMap aero(Values now, Draw draw) {
         double density = detail.air().densityKgPerM3().orElse(STANDARD_DENSITY);
-        double usual = kind.liftAt50() * mass * Body.GRAVITY / (0.5 * density * 50.0 * 50.0);
+        double usual = kind.liftAt50() * drivenMass * Body.GRAVITY / (0.5 * density * 50.0 * 50.0);
         double frontGiven = detail.air().downforceFrontM2().orElse(usual * (driven.frontWeightShare() - 0.02));
         double rearGiven = detail.air().downforceRearM2().orElse(usual * (1.02 - driven.frontWeightShare()));
         double total = (frontGiven + rearGiven) * draw.factor(LIFT);
@@ -280,11 +298,11 @@ public final class CarAssembler {
         return detail.engine().brakingTorqueNm().orElse(0.125 * power / (0.9 * limit)) * draw.factor(ENGINE_BRAKING);
     }
 
-    private MountedTyre tyre(String end, Values now, Draw draw, double mass, double toOther) {
+    private MountedTyre tyre(String end, Values now, Draw draw, double toOther) {
         boolean isFront = end.equals("front");
         double side = isFront ? 0.5 : -0.5;
-        double ownLoad = 0.5 * mass * Body.GRAVITY * toOther / driven.wheelbaseM();
-        double meanLoad = 0.25 * mass * Body.GRAVITY;
+        double ownLoad = 0.5 * drivenMass * Body.GRAVITY * toOther / driven.wheelbaseM();
+        double meanLoad = 0.25 * drivenMass * Body.GRAVITY;
         // tyres are sized for their axle; a front-drive car often has four alike
         double nominal = driven.drivenAxle() == DrivenAxle.FRONT ? 0.5 * (ownLoad + meanLoad) : ownLoad;
         double camberMiddle = before.middle(end + "_camber", Math.toRadians(-2.5));

@@ -45,9 +45,17 @@ public record CarModel(
         double yawInertiaKgM2,
         double rollingShare) {
 
+    /** Some grip lengthwise is always left, or a differential had nothing to work with. */
+    private static final double MOST_SIDEWAYS = 0.95;
+
     /** Returns the resistance of air and rolling at a speed, N. */
     public double resistanceN(double speedMps) {
         return aero.dragN(speedMps) + rollingShare * body.massKg() * Body.GRAVITY;
+    }
+
+    /** Returns the force with which the engine brakes at the driven wheels with the throttle closed, N. */
+    public double engineBrakingN(double speedMps) {
+        return engineBrakingNm * powertrain.leverage(powertrain.lowestGear(speedMps));
     }
 
     /** Returns the downforce at the front axle with the body at rest there, N. */
@@ -58,5 +66,29 @@ public record CarModel(
     /** Returns the downforce at the rear axle, N. */
     public double liftRearN(double speedMps, double riseFrontM, double riseRearM) {
         return aero.rearN(speedMps, raisedFrontM + riseFrontM, raisedRearM + riseRearM);
+    }
+
+    /**
+     * Returns the force that the differential hands from the outer to the inner wheel of a driven axle, N; negative when the
+     * inner wheel would lead.
+     *
+     * @param tyre       of the axle
+     * @param innerPeak  greatest longitudinal force of the inner wheel, N
+     * @param outerPeak  of the outer wheel, N
+     * @param sideways   share of the axle's lateral peak in use
+     * @param engine     drive force of the axle, N; negative on the overrun
+     * @param lead       share by which the outer wheel's path is longer than the inner one's, over the mean
+     */
+    double handedN(MountedTyre tyre, double innerPeak, double outerPeak, double sideways, double engine, double lead) {
+        double radius = powertrain.tyreRadiusM();
+        double used = Math.min(sideways, MOST_SIDEWAYS);
+        double left = Math.sqrt(1.0 - used * used);
+        double half = 0.5 * Math.abs(engine);
+        double innerSlip = tyre.ratioAt(half / Math.max(innerPeak * left, 1.0));
+        double outerSlip = tyre.ratioAt(half / Math.max(outerPeak * left, 1.0));
+        double more = engine >= 0.0 ? innerSlip - outerSlip : outerSlip - innerSlip;
+        double stiffness =
+                2.0 * innerPeak * outerPeak / Math.max(innerPeak + outerPeak, 1.0) * left * tyre.alongStiffnessShare();
+        return differential.handedN(lead - more, stiffness, engine * radius, radius);
     }
 }

@@ -76,10 +76,7 @@ public final class Cornering {
         } else {
             engine = moment.throttle() > CLOSED || moment.speed() < 1.0
                     ? 0.0
-                    : -Math.min(
-                            -along,
-                            car.engineBrakingNm()
-                                    * car.powertrain().leverage(car.powertrain().lowestGear(moment.speed())));
+                    : -Math.min(-along, car.engineBrakingN(moment.speed()));
             brake = along - engine;
         }
         double frontEngine = engine * car.driveFront();
@@ -111,21 +108,14 @@ public final class Cornering {
         if (!driven || speed < 1.0) {
             return 0.0;
         }
-        MountedTyre tyre = axle == front ? car.front() : car.rear();
-        double radius = car.powertrain().tyreRadiusM();
-        double sideways = Math.min(Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0), 0.95);
-        double left = Math.sqrt(1.0 - sideways * sideways);
-        double half = 0.5 * Math.abs(engine);
-        double innerSlip = tyre.ratioAt(half / Math.max(axle.innerAlongPeak * left, 1.0));
-        double outerSlip = tyre.ratioAt(half / Math.max(axle.outerAlongPeak * left, 1.0));
-        double more = engine >= 0.0 ? innerSlip - outerSlip : outerSlip - innerSlip;
-        double stiffness = 2.0
-                * axle.innerAlongPeak
-                * axle.outerAlongPeak
-                / Math.max(axle.alongPeak(), 1.0)
-                * left
-                * tyre.alongStiffnessShare();
-        return car.differential().handedN(track * turning / speed - more, stiffness, engine * radius, radius);
+        double sideways = Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0);
+        return car.handedN(
+                axle == front ? car.front() : car.rear(),
+                axle.innerAlongPeak,
+                axle.outerAlongPeak,
+                sideways,
+                engine,
+                track * turning / speed);
     }
 
     /** How much of its grip an axle uses, 1 at its limit; a driving axle whose inner wheel spins first is at its limit then. */
