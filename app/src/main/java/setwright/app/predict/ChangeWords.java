@@ -116,7 +116,7 @@ public final class ChangeWords {
         }
         if (!range.reaches(value)) {
             throw new WrongChange(word + ": " + ItemRange.plain(value) + " lies between two steps. " + range.words()
-                    + "; the nearest are " + range.nearest(value) + ".");
+                    + "; " + range.nearest(value) + ".");
         }
         return value;
     }

@@ -3,6 +3,7 @@ package setwright.app.predict;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.LongStream;
 import setwright.core.car.SetupItem;
@@ -45,16 +46,16 @@ record ItemRange(SetupItem item) {
         return holds(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    /** Returns the nearest values below and above that can be reached, in words. */
+    /** Returns which values below and above can be reached, in words; the present one is no choice. */
     String nearest(double value) {
         long below = (long) Math.floor((value - item.value()) / item.step());
-        return LongStream.of(below, below + 1)
+        List<String> near = LongStream.of(below, below + 1)
                 .mapToObj(this::stepsAway)
                 .flatMapToDouble(OptionalDouble::stream)
-                .filter(near -> !same(near, item.value()))
+                .filter(other -> !same(other, item.value()))
                 .mapToObj(ItemRange::plain)
-                .reduce((one, other) -> one + " or " + other)
-                .orElse("none");
+                .toList();
+        return near.size() == 1 ? "the nearest is " + near.get(0) : "the nearest are " + String.join(" or ", near);
     }
 
     /** Returns range and step in words. */

@@ -52,9 +52,9 @@ final class ChangeWordsTest {
                 "front_bar= | neither a number nor steps",
                 "front_bar=NaN | neither a number nor steps",
                 "front_bar=5 | front_bar is at 5 already. Name another value, from 1 to 11 in steps of 1.",
-                "front_camber=-3.5 | -3.5 lies between two steps. front_camber is at -3.4 deg and goes from -5 to -1 deg in steps of 0.2; the nearest are -3.6.",
+                "front_camber=-3.5 | -3.5 lies between two steps. front_camber is at -3.4 deg and goes from -5 to -1 deg in steps of 0.2; the nearest is -3.6.",
                 "front_camber=-2.7 | the nearest are -2.8 or -2.6.",
-                "rear_wing=7.5 | 7.5 lies between two steps. rear_wing is at 7 step and goes from 1 to 14 step in steps of 1; the nearest are 8."
+                "rear_wing=7.5 | 7.5 lies between two steps. rear_wing is at 7 step and goes from 1 to 14 step in steps of 1; the nearest is 8."
             })
     void whatCannotBeTurnedIsSaid(String word, String message) {
         assertThatThrownBy(() -> words.read(List.of(word)))
