@@ -22,12 +22,17 @@ record EffectLayout(List<SpeedClass> speedClasses, List<Pool> pools, int bins) {
     static final int PHASES = Phase.values().length;
 
     /** Returns the place of a phase among all. */
+    @SuppressWarnings("EnumOrdinal") // the one place where order and arrays meet
     static int index(Phase phase) {
-        return List.of(Phase.values()).indexOf(phase);
+        return phase.ordinal();
     }
 
     /** One pooled effect; of all corners when the class is empty. */
-    record Pool(Phase phase, Optional<SpeedClass> speedClass) {}
+    record Pool(Phase phase, Optional<SpeedClass> speedClass) {
+        boolean takes(SpeedClass other) {
+            return speedClass.isEmpty() || speedClass.get() == other;
+        }
+    }
 
     static EffectLayout of(Stint stint, List<CornerPass> passes) {
         List<SpeedClass> classes = new ArrayList<>();

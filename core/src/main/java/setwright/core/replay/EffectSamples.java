@@ -9,7 +9,6 @@ import java.util.Random;
 import setwright.core.car.SetupChange;
 import setwright.core.circuit.Corner;
 import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Channel;
 
@@ -39,8 +38,8 @@ final class EffectSamples {
         this.corner = new double[corners * EffectLayout.PHASES][draws];
         this.pool = new double[layout.pools().size()][draws];
         this.cornerTime = new double[corners][draws];
-        this.lapBalance = new float[layout.bins()][draws];
-        this.lapTime = new float[layout.bins()][draws];
+        this.lapBalance = new float[draws][layout.bins()];
+        this.lapTime = new float[draws][layout.bins()];
     }
 
     /** Takes one draw: change of balance at each moment, rad, and of time, s. */
@@ -48,6 +47,7 @@ final class EffectSamples {
         int corners = layout.speedClasses().size();
         double[] weight = new double[corners * EffectLayout.PHASES];
         double[] sum = new double[weight.length];
+        double[] timeOf = new double[corners];
         double[] binWeight = new double[layout.bins()];
         double[] binSum = new double[layout.bins()];
         double[] binTime = new double[layout.bins()];
@@ -56,7 +56,7 @@ final class EffectSamples {
             if (bin >= 0) {
                 binTime[bin] += time[k];
             }
-            cornerTime[lap.corner()[k]][draw] += time[k];
+            timeOf[lap.corner()[k]] += time[k];
             if (Double.isNaN(balance[k])) {
                 continue;
             }
@@ -71,6 +71,9 @@ final class EffectSamples {
                 sum[cell] += w * balance[k];
             }
         }
+        for (int c = 0; c < corners; c++) {
+            cornerTime[c][draw] = timeOf[c];
+        }
         for (int cell = 0; cell < weight.length; cell++) {
             corner[cell][draw] = sum[cell] / weight[cell];
         }
@@ -80,8 +83,8 @@ final class EffectSamples {
         double passed = 0.0;
         for (int bin = 0; bin < layout.bins(); bin++) {
             passed += binTime[bin];
-            lapTime[bin][draw] = (float) passed;
-            lapBalance[bin][draw] = (float) (binSum[bin] / binWeight[bin]);
+            lapTime[draw][bin] = (float) passed;
+            lapBalance[draw][bin] = (float) (binSum[bin] / binWeight[bin]);
         }
     }
 
@@ -89,8 +92,7 @@ final class EffectSamples {
         double allWeight = 0.0;
         double all = 0.0;
         for (int c = 0; c < layout.speedClasses().size(); c++) {
-            SpeedClass own = layout.speedClasses().get(c);
-            if (at.speedClass().map(wanted -> wanted == own).orElse(true)) {
+            if (at.takes(layout.speedClasses().get(c))) {
                 int cell = c * EffectLayout.PHASES + EffectLayout.index(at.phase());
                 allWeight += weight[cell];
                 all += sum[cell];
@@ -148,12 +150,12 @@ final class EffectSamples {
         double[] time = new double[bins];
         for (int bin = 0; bin < bins; bin++) {
             station[bin] = (bin + 0.5) * EffectLayout.BIN_M;
-            double[] draws = finite(lapBalance[bin]);
-            boolean known = 2 * draws.length > lapBalance[bin].length;
+            double[] draws = finite(lapBalance, bin);
+            boolean known = 2 * draws.length > lapBalance.length;
             middle[bin] = known ? Robust.median(draws) : Double.NaN;
             low[bin] = known ? Robust.quantile(draws, LOW) : Double.NaN;
             high[bin] = known ? Robust.quantile(draws, HIGH) : Double.NaN;
-            time[bin] = Robust.median(finite(lapTime[bin]));
+            time[bin] = Robust.median(finite(lapTime, bin));
         }
         return new LapEffect(
                 Channel.of(station),
@@ -164,14 +166,16 @@ final class EffectSamples {
                 Channel.of(speeds));
     }
 
-    private static double[] finite(float[] values) {
+    /** One bin of all draws, without gaps and in rising order: quantiles of what is sorted cost little. */
+    private static double[] finite(float[][] values, int bin) {
         double[] out = new double[values.length];
         int count = 0;
-        for (float value : values) {
-            if (Float.isFinite(value)) {
-                out[count++] = value;
+        for (float[] draw : values) {
+            if (Float.isFinite(draw[bin])) {
+                out[count++] = draw[bin];
             }
         }
+        Arrays.sort(out, 0, count);
         return Arrays.copyOf(out, count);
     }
 

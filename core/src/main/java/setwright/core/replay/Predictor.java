@@ -85,14 +85,14 @@ public final class Predictor {
                 .mapToDouble(lap -> lap.size() * lap.stepS())
                 .average()
                 .orElse(0.0);
-        List<Prediction> out = new ArrayList<>();
-        for (int c = 0; c < candidates.size(); c++) {
-            CarModel changed = assembler.build(setups.get(c), belief.middle());
-            out.add(samples.get(c)
-                    .summary(candidates.get(c), corners, speeds, lapTimeS)
-                    .because(ChangeReasons.of(driven, changed), ChangeReasons.doubts(candidates.get(c))));
-        }
-        return out;
+        return IntStream.range(0, candidates.size())
+                .parallel()
+                .mapToObj(c -> samples.get(c)
+                        .summary(candidates.get(c), corners, speeds, lapTimeS)
+                        .because(
+                                ChangeReasons.of(driven, assembler.build(setups.get(c), belief.middle())),
+                                ChangeReasons.doubts(candidates.get(c))))
+                .toList();
     }
 
     private void replay(

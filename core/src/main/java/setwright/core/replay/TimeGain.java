@@ -25,20 +25,65 @@ final class TimeGain {
     /** Time without drive while changing up, between a sequential box and a lever (common practice: 0.05 to 0.3 s). */
     private static final double SHIFT_S = 0.12;
 
+    private static final double LEAST_DILUTION = 0.5;
     private static final int ROUNDS = 2;
 
     private final DrivenLap lap;
     private final CarModel before;
     private final DriveTable same;
     private final boolean[] rising;
+    private final boolean[] full;
+    private final double[] speed;
+    /** On the tyres: what the margin adds, and what is left of it all after more speed has asked for its share. */
+    private final double[] tyreGain;
+
+    private final double[] tyreKeep;
+    /** On the engine: what force adds, the force as driven, N, and what is left on the way out and on the way back. */
+    private final double[] engineGain;
+
+    private final double[] drivenN;
+    private final double[] engineKeepOut;
+    private final double[] engineKeepBack;
     private final double[] relative;
 
     TimeGain(DrivenLap lap, CarModel before) {
+        int count = lap.size();
         this.lap = lap;
         this.before = before;
         this.same = DriveTable.of(before);
         this.rising = SpeedTrend.rising(lap);
-        this.relative = new double[lap.size()];
+        this.full = new boolean[count];
+        this.speed = new double[count];
+        this.tyreGain = new double[count];
+        this.tyreKeep = new double[count];
+        this.engineGain = new double[count];
+        this.drivenN = new double[count];
+        this.engineKeepOut = new double[count];
+        this.engineKeepBack = new double[count];
+        this.relative = new double[count];
+        for (int k = 0; k < count; k++) {
+            lay(k, lap.moments().get(k));
+        }
+    }
+
+    /** Keeps of a moment what does not depend on the change. */
+    private void lay(int k, Moment moment) {
+        full[k] = moment.throttle() >= FULL;
+        speed[k] = moment.speed();
+        double w = moment.speed() * moment.speed();
+        double twice = 2.0 * moment.speed() * lap.stepS() / w;
+        // the same form on the way in and on the way out: away from the slowest point, w grows with the margin of |ax|
+        double along = Math.abs(moment.forward()
+                + before.resistanceN(moment.speed()) / before.body().massKg());
+        double used = Math.max(along, LEAST_ALONG);
+        double lateral = moment.lateral() * moment.lateral();
+        tyreGain[k] = twice * (along * along + lateral) / used;
+        // w itself changes along the way: relative change is diluted as w grows and condensed as it falls
+        tyreKeep[k] = 1.0 / (1.0 + twice * lateral / used + twice * Math.abs(moment.forward()));
+        engineGain[k] = twice / before.body().massKg();
+        drivenN[k] = same.forceN(moment.speed());
+        engineKeepOut[k] = 1.0 / Math.max(1.0 + twice * moment.forward(), LEAST_DILUTION);
+        engineKeepBack[k] = 1.0 / Math.max(1.0 - twice * moment.forward(), LEAST_DILUTION);
     }
 
     /**
@@ -50,15 +95,15 @@ final class TimeGain {
      */
     double[] faster(double[] scale, CarModel after) {
         int count = lap.size();
-        DriveTable table = differs(after) ? DriveTable.of(before, after) : same;
+        DriveTable table = differs(after) ? same.changed(after) : same;
         double carried = 0.0;
         for (int round = 0; round < ROUNDS; round++) {
             for (int k = 0; k < count; k++) {
                 if (rising[k]) {
-                    carried = forward(k, carried, scale[k], table);
+                    carried = full[k] ? onEngine(k, carried, table) : onTyres(k, carried, scale[k]);
                     relative[k] = carried;
                 } else {
-                    carried = scale[k]; // the slowest point ahead is set by its own grip, see backward
+                    carried = scale[k]; // the slowest point ahead is set by its own grip, see below
                 }
             }
             double back = relative[0];
@@ -66,7 +111,7 @@ final class TimeGain {
                 if (rising[k]) {
                     back = relative[k];
                 } else {
-                    back = backward(k, back, scale[k], table);
+                    back = full[k] ? backOnEngine(k, back, table) : onTyres(k, back, scale[k]);
                     relative[k] = back;
                 }
             }
@@ -84,49 +129,34 @@ final class TimeGain {
         return time;
     }
 
-    private double forward(int k, double carried, double scale, DriveTable table) {
-        Moment moment = lap.moments().get(k);
-        double w = moment.speed() * moment.speed();
-        double distance = moment.speed() * lap.stepS();
-        if (moment.throttle() >= FULL) {
-            return onEngine(moment, carried, distance, w, table);
+    private double onEngine(int k, double carried, DriveTable table) {
+        double extra = extraN(k, carried, table);
+        if (table.otherGears()) {
+            double forward = lap.moments().get(k).forward();
+            if (forward > 0.0) {
+                // while the gears change nothing drives: an impulse that the driven lap holds already for its own
+                // changes
+                extra -= table.extraShifts(speed[k], speed[k] + forward * lap.stepS())
+                        * before.body().massKg()
+                        * forward
+                        * SHIFT_S
+                        / lap.stepS();
+            }
         }
-        return onTyres(moment, carried, scale, distance, w);
+        return bounded((carried + engineGain[k] * extra) * engineKeepOut[k]);
     }
 
-    private double backward(int k, double back, double scale, DriveTable table) {
-        Moment moment = lap.moments().get(k);
-        double w = moment.speed() * moment.speed();
-        double distance = moment.speed() * lap.stepS();
-        if (moment.throttle() >= FULL) {
-            return onEngine(moment, back, -distance, w, table);
-        }
-        return onTyres(moment, back, scale, distance, w);
+    private double backOnEngine(int k, double back, DriveTable table) {
+        return bounded((back - engineGain[k] * extraN(k, back, table)) * engineKeepBack[k]);
     }
 
-    private double onEngine(Moment moment, double relative, double distance, double w, DriveTable table) {
-        double extra = table.extraN(moment.speed(), relative) / before.body().massKg();
-        double next = moment.speed() + moment.forward() * lap.stepS();
-        if (next > moment.speed() && distance > 0.0) {
-            // while the gears change nothing drives: an impulse that the driven lap holds already for its own changes
-            extra -= table.extraShifts(moment.speed(), next) * moment.forward() * SHIFT_S / lap.stepS();
-        }
-        double dilution = 2.0 * distance * moment.forward() / w;
-        return bounded((relative + 2.0 * distance * extra / w) / Math.max(1.0 + dilution, 0.5));
+    /** Force that the changed car has more at its own speed, N. */
+    private double extraN(int k, double faster, DriveTable table) {
+        return table.forceN(speed[k] * Math.sqrt(1.0 + faster)) - drivenN[k];
     }
 
-    /** The same form on the way in and on the way out: away from the slowest point, w grows with the margin of |ax|. */
-    private double onTyres(Moment moment, double relative, double scale, double distance, double w) {
-        double along = Math.abs(moment.forward()
-                + before.resistanceN(moment.speed()) / before.body().massKg());
-        double used = Math.max(along, LEAST_ALONG);
-        double lateral = moment.lateral() * moment.lateral();
-        double whole = along * along + lateral;
-        double gain = 2.0 * distance * whole * scale / (used * w);
-        double loss = 2.0 * distance * lateral / (used * w);
-        // w itself changes along the way: relative change is diluted as w grows and condensed as it falls
-        double dilution = 2.0 * distance * Math.abs(moment.forward()) / w;
-        return bounded((relative + gain) / (1.0 + loss + dilution));
+    private double onTyres(int k, double carried, double scale) {
+        return bounded((carried + tyreGain[k] * scale) * tyreKeep[k]);
     }
 
     private static double bounded(double relative) {

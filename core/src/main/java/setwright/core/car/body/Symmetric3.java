@@ -11,15 +11,16 @@ final class Symmetric3 {
      * @param b  right-hand side; receives the solution
      */
     static void solve(double[] m, double[] b) {
-        double l21 = m[1] / m[0];
-        double l31 = m[2] / m[0];
-        double d2 = m[3] - l21 * m[1];
-        double l32 = (m[4] - l31 * m[1]) / d2;
-        double d3 = m[5] - l31 * m[2] - l32 * l32 * d2;
+        double first = 1.0 / m[0];
+        double l21 = m[1] * first;
+        double l31 = m[2] * first;
+        double second = 1.0 / (m[3] - l21 * m[1]);
+        double rest = m[4] - l31 * m[1];
+        double l32 = rest * second;
         double y2 = b[1] - l21 * b[0];
         double y3 = b[2] - l31 * b[0] - l32 * y2;
-        b[2] = y3 / d3;
-        b[1] = y2 / d2 - l32 * b[2];
-        b[0] = b[0] / m[0] - l21 * b[1] - l31 * b[2];
+        b[2] = y3 / (m[5] - l31 * m[2] - l32 * rest);
+        b[1] = y2 * second - l32 * b[2];
+        b[0] = b[0] * first - l21 * b[1] - l31 * b[2];
     }
 }

@@ -68,7 +68,8 @@ public final class Cornering {
         double wheelbase = toFront + toRear;
         double evenFront = (mass * toRear * lateral + car.yawInertiaKgM2() * yawRise) / wheelbase;
         // steered wheels drag: what the front gives sideways across its hub slows the car too
-        double along = wanted + evenFront * Math.sin(steer);
+        double sine = Math.sin(steer);
+        double along = wanted + evenFront * sine;
         double engine = 0.0;
         double brake = 0.0;
         if (along >= 0.0 || moment.throttle() > 0.5) {
@@ -93,7 +94,7 @@ public final class Cornering {
         double frontNeeded = evenFront - moment2 / wheelbase;
         rearLateral = mass * lateral - frontNeeded;
         double frontAlong = frontEngine + frontBrake;
-        frontLateral = (frontNeeded - frontAlong * Math.sin(steer)) / Math.cos(steer);
+        frontLateral = (frontNeeded - frontAlong * sine) / Math.sqrt(1.0 - sine * sine);
         frontInner = 0.5 * frontAlong + frontHanded;
         frontOuter = 0.5 * frontAlong - frontHanded;
         rearInner = 0.5 * (rearEngine + rearBrake) + rearHanded;
@@ -129,7 +130,10 @@ public final class Cornering {
             most = smoothMinimum(most, Math.max(spin, 1.0));
         }
         double sideways = Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0);
-        return Math.hypot(Math.max(sideways - axle.givenByToe(sideways), 0.0), along / Math.max(most, 1.0));
+        double across = Math.max(sideways - axle.givenByToe(sideways), 0.0);
+        double lengthwise = along / Math.max(most, 1.0);
+        // shares near 1 need no guard against overflow, which is what makes the library's hypotenuse slow
+        return Math.sqrt(across * across + lengthwise * lengthwise);
     }
 
     /** Eighth-power minimum of two positive numbers. */

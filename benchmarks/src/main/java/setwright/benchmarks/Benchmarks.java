@@ -1,0 +1,127 @@
+package setwright.benchmarks;
+
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.openjdk.jmh.profile.StackProfiler;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.VerboseMode;
+import org.openjdk.jmh.util.Statistics;
+
+/** The command {@code ./benchmark}: measures and prints a table. */
+public final class Benchmarks {
+    private static final String HELP = """
+            Usage: ./benchmark [--quick] [--profile]
+
+            Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
+            prediction of 40 candidate changes with 200 draws of the car's parameters. Prints a table.
+
+              --quick    one short run each, to see that all works; its figures say little
+              --profile  samples where the prediction spends its time, and prints that too
+              -h, --help shows this text
+
+            The figures hold only while nothing else runs: the table shows the load of the machine.
+            """;
+    private static final Set<String> OPTIONS = Set.of("--quick", "--profile");
+    /** As ./setwright starts the program. */
+    private static final String[] JVM = {"-XX:+UseSerialGC", "-XX:MaxRAMPercentage=50"};
+
+    private static final int USAGE = 2;
+
+    private Benchmarks() {}
+
+    /** Runs the command. */
+    public static void main(String[] arguments) throws RunnerException {
+        List<String> words = Arrays.asList(arguments);
+        if (words.contains("-h") || words.contains("--help")) {
+            System.out.print(HELP);
+            return;
+        }
+        for (String word : words) {
+            if (!OPTIONS.contains(word)) {
+                System.err.println("benchmark: unknown option " + word + "; options are --quick, --profile and --help");
+                System.exit(USAGE);
+            }
+        }
+        boolean quick = words.contains("--quick");
+        double load = load();
+        Collection<RunResult> results = measure(quick);
+        print(System.out, results, load, quick);
+        if (words.contains("--profile")) {
+            System.out.print(profile(quick));
+        }
+    }
+
+    private static Collection<RunResult> measure(boolean quick) throws RunnerException {
+        return new Runner(options(quick).include(StintBenchmark.class.getName()).build()).run();
+    }
+
+    private static ChainedOptionsBuilder options(boolean quick) {
+        return new OptionsBuilder()
+                .verbosity(VerboseMode.SILENT)
+                .shouldFailOnError(true)
+                .forks(quick ? 1 : 2)
+                .warmupIterations(quick ? 0 : 3)
+                .measurementIterations(quick ? 1 : 5)
+                .jvmArgs(JVM)
+                .jvmArgsAppend("-D" + TenLaps.HOME + "=" + System.getProperty(TenLaps.HOME, ".."));
+    }
+
+    private static void print(PrintStream out, Collection<RunResult> results, double loadBefore, boolean quick) {
+        double diagnosis = results.stream()
+                .filter(result -> name(result).equals("diagnose"))
+                .mapToDouble(result -> result.getPrimaryResult().getStatistics().getMean())
+                .findFirst()
+                .orElse(Double.NaN);
+        out.printf(
+                Locale.ROOT,
+                "%d cores, Java %s, load %.2f before and %.2f after%s%n%n",
+                Runtime.getRuntime().availableProcessors(),
+                System.getProperty("java.version"),
+                loadBefore,
+                load(),
+                quick ? "; --quick, so not warmed up" : "");
+        out.printf("%-10s %9s %9s %9s %5s %15s%n", "part", "mean", "least", "most", "runs", "over diagnosis");
+        for (RunResult result : results) {
+            Statistics times = result.getPrimaryResult().getStatistics();
+            out.printf(
+                    Locale.ROOT,
+                    "%-10s %7.0fms %7.0fms %7.0fms %5d %15.2f%n",
+                    name(result),
+                    times.getMean(),
+                    times.getMin(),
+                    times.getMax(),
+                    times.getN(),
+                    times.getMean() / diagnosis);
+        }
+    }
+
+    private static String name(RunResult result) {
+        return result.getPrimaryResult().getLabel();
+    }
+
+    private static String profile(boolean quick) throws RunnerException {
+        RunResult result = new Runner(options(quick)
+                        .forks(1)
+                        .include(StintBenchmark.class.getName() + ".predict")
+                        .addProfiler(StackProfiler.class, "lines=1;top=25;period=5")
+                        .build())
+                .runSingle();
+        return result.getSecondaryResults().values().stream()
+                .map(found -> found.extendedInfo())
+                .reduce("", String::concat);
+    }
+
+    /** Processes that want a core, mean of the last minute; negative where the system does not tell. */
+    private static double load() {
+        return ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+    }
+}
