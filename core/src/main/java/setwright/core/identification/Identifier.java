@@ -35,6 +35,7 @@ public final class Identifier {
     private static final double NORMAL_TENTH = 1.2816;
 
     private static final int MOST_EVALUATIONS = 60;
+    private static final double COST_SETTLED = 1.0e-4;
 
     private Identifier() {}
 
@@ -65,15 +66,29 @@ public final class Identifier {
             return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
         }
         Evidence evidence = new Evidence(parts);
-        HandlingTrace trace = stints.get(0).trace();
+        CarBelief belief = fit(evidence, prior);
+        return new FittedCar(
+                belief,
+                shown(
+                        sheet,
+                        prior,
+                        belief,
+                        evidence,
+                        assumed,
+                        laps,
+                        stints.get(0).trace()));
+    }
+
+    /** Finds the parameters that fit evidence and prior best, and how far they may be off. */
+    static CarBelief fit(Evidence evidence, CarPrior prior) {
         double[] middle = prior.middle();
         double[] spread = prior.spread();
         LeastSquaresProblem problem = LeastSquaresFactory.create(
                 jacobian(evidence, middle, spread),
                 new ArrayRealVector(evidence.size() + middle.length),
                 new ArrayRealVector(middle.length),
-                (iteration, previous, current) ->
-                        iteration > 0 && Math.abs(previous.getCost() - current.getCost()) < 1.0e-4 * current.getCost(),
+                (iteration, previous, current) -> iteration > 0
+                        && Math.abs(previous.getCost() - current.getCost()) < COST_SETTLED * current.getCost(),
                 MOST_EVALUATIONS,
                 MOST_EVALUATIONS);
         LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer().optimize(problem);
@@ -88,8 +103,7 @@ public final class Identifier {
                 covariance[i][k] = 0.5 * (inverse.getEntry(i, k) + inverse.getEntry(k, i)) * spread[i] * spread[k];
             }
         }
-        CarBelief belief = new CarBelief(found, covariance);
-        return new FittedCar(belief, shown(sheet, prior, belief, evidence, assumed, laps, trace));
+        return new CarBelief(found, covariance);
     }
 
     private static CarFit shown(
