@@ -55,8 +55,11 @@ final class ChangeTables {
         ChangeCell.ALL.forEach(cell -> headers.add(cell.words()));
         List<List<String>> rows = new ArrayList<>();
         for (ChangeComparison stint : stints) {
-            List<String> row = new ArrayList<>(
-                    List.of(stint.name(), Agreement.figure(stint.lapTimeRanks()), Agreement.figure(stint.meanRanks())));
+            List<String> row = new ArrayList<>(List.of(
+                    stint.name(),
+                    Agreement.figure(stint.lapTimeRanks()),
+                    words(stint.lapTimeUpAgainstDown()),
+                    Agreement.figure(stint.meanRanks())));
             ChangeCell.ALL.forEach(cell -> row.add(Agreement.figure(stint.ranks(cell))));
             rows.add(row);
         }
