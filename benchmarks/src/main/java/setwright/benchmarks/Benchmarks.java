@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.openjdk.jmh.profile.StackProfiler;
+import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -28,7 +29,8 @@ public final class Benchmarks {
               --profile  samples where the prediction spends its time, and prints that too
               -h, --help shows this text
 
-            The figures hold only while nothing else runs: the table shows the load of the machine.
+            The figures hold only while nothing else runs: the table shows the load of the machine, and the processor time of
+            all threads together beside the time on the clock.
             """;
     private static final Set<String> OPTIONS = Set.of("--quick", "--profile");
     /** As ./setwright starts the program. */
@@ -72,6 +74,7 @@ public final class Benchmarks {
                 .warmupIterations(quick ? 0 : 3)
                 .measurementIterations(quick ? 1 : 5)
                 .jvmArgs(JVM)
+                .addProfiler(ProcessorTime.class)
                 .jvmArgsAppend("-D" + TenLaps.HOME + "=" + System.getProperty(TenLaps.HOME, ".."));
     }
 
@@ -89,19 +92,27 @@ public final class Benchmarks {
                 loadBefore,
                 load(),
                 quick ? "; --quick, so not warmed up" : "");
-        out.printf("%-10s %9s %9s %9s %5s %15s%n", "part", "mean", "least", "most", "runs", "over diagnosis");
+        out.printf(
+                "%-10s %9s %9s %9s %10s %5s %15s%n",
+                "part", "mean", "least", "most", "processor", "runs", "over diagnosis");
         for (RunResult result : results) {
             Statistics times = result.getPrimaryResult().getStatistics();
             out.printf(
                     Locale.ROOT,
-                    "%-10s %7.0fms %7.0fms %7.0fms %5d %15.2f%n",
+                    "%-10s %7.0fms %7.0fms %7.0fms %8.0fms %5d %15.2f%n",
                     name(result),
                     times.getMean(),
                     times.getMin(),
                     times.getMax(),
+                    processor(result),
                     times.getN(),
                     times.getMean() / diagnosis);
         }
+    }
+
+    private static double processor(RunResult result) {
+        Result<?> found = result.getSecondaryResults().get(ProcessorTime.LABEL);
+        return found == null ? Double.NaN : found.getScore();
     }
 
     private static String name(RunResult result) {
@@ -117,6 +128,7 @@ public final class Benchmarks {
                 .runSingle();
         return result.getSecondaryResults().values().stream()
                 .map(found -> found.extendedInfo())
+                .filter(text -> !text.isBlank())
                 .reduce("", String::concat);
     }
 

@@ -25,7 +25,7 @@ import setwright.core.recording.Recording;
  * An invented stint whose balance is known: a point mass laps a ring of eight corners, and the steering is what the wanted
  * balance angle asks for, {@code delta = L r / v + B}. Everything that the judgement should find is put in here.
  */
-final class Drive {
+public final class Drive {
     static final int CORNERS = 8;
     private static final double SEGMENT_M = 420.0;
     private static final double STRAIGHT_M = 190.0;
@@ -54,11 +54,12 @@ final class Drive {
     private IntPredicate pushes = corner -> false;
     private IntPredicate saws = corner -> false;
 
-    Drive(long seed) {
+    /** The same seed gives the same stint. */
+    public Drive(long seed) {
         random = new Random(seed);
     }
 
-    Drive laps(int count) {
+    public Drive laps(int count) {
         laps = count;
         return this;
     }
@@ -104,7 +105,7 @@ final class Drive {
         return Sheets.plain(DrivenAxle.REAR, 1100.0, 0.48, 2.5, 12.0, 0.35);
     }
 
-    Stint stint() {
+    public Stint stint() {
         BalancedCar car = new BalancedCar(sheet(), GRIP, BalancedCar.USUAL_PEAK_SLIP_RAD, Math.toRadians(1.5));
         List<double[]> rows = new ArrayList<>();
         List<Lap> cut = new ArrayList<>();

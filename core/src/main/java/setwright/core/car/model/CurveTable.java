@@ -4,7 +4,7 @@ import setwright.core.car.tyre.CurveShape;
 
 /*
  * Design note. A replay reads the tyre curve and its inverse some hundred million times; sine, arc tangent and arc sine would be
- * most of its time. Linear interpolation in a table of this fineness is wrong by less than 2e-6 of the peak, a tenth of
+ * most of its time. Linear interpolation in a table of this fineness is wrong by less than 3.1e-6 of the peak, a tenth of
  * what the last digit of any parameter is worth. A test compares it with the curve itself.
  */
 

@@ -6,7 +6,7 @@ import setwright.core.car.tyre.RaceTyre;
 /*
  * Design note. A replay asks for axle forces tens of millions of times, always at the camber and pressure of one setup. This
  * form keeps what is then left of a tyre: two peaks that bend with load and two shapes. The slip angle at the peak, a power
- * of the load in the full tyre, is its expansion to second order about the nominal load: within 2 % from half to twice
+ * of the load in the full tyre, is its expansion to second order about the nominal load: within 3 % from half to twice
  * of it for exponents up to 0.3.
  */
 
