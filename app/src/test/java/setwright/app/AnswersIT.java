@@ -52,10 +52,7 @@ final class AnswersIT {
         Outcome outcome =
                 run("diagnose", recording.toString(), "--car", car.toString(), "--json", "--html", "report.html");
         assertThat(outcome.exitCode()).isZero();
-        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
-                        .validate(outcome.results(), InputFormat.JSON))
-                .isEmpty();
+        assertKeeps("../docs/diagnose.schema.json", outcome.results());
         JsonNode json = JsonMapper.shared().readTree(outcome.results());
         assertThat(json.at("/recording/used").size()).isGreaterThan(4);
         assertThat(json.at("/driving/corners").size()).isGreaterThan(5);
@@ -97,6 +94,50 @@ final class AnswersIT {
         Outcome outcome = run("car", "check", "some.yaml");
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.results()).contains("some car", "2.600", "Assumed");
+    }
+
+    /** Common practice: a rear bar that is stiffer, or a smaller rear wing, takes understeer out; more slowly, less so. */
+    @Test
+    void predictionsHaveTheSignsOfTheTradeAndKeepToTheirSchema() throws Exception {
+        JsonNode bar = predicted("rear_bar=+2steps");
+        JsonNode wing = predicted("rear_wing=-2steps");
+        assertThat(balance(bar, "mid", "medium")).isNegative();
+        assertThat(balance(wing, "mid", "high")).isNegative();
+        assertThat(Math.abs(balance(wing, "mid", "high"))).isGreaterThan(Math.abs(balance(wing, "mid", "low")));
+    }
+
+    private JsonNode predicted(String change) throws Exception {
+        Outcome outcome = run("predict", recording.toString(), "--car", car.toString(), change, "--json");
+        assertThat(outcome.exitCode()).as(outcome.messages()).isZero();
+        assertKeeps("../docs/predict.schema.json", outcome.results());
+        return JsonMapper.shared().readTree(outcome.results()).at("/predictions/0");
+    }
+
+    private static double balance(JsonNode prediction, String phase, String speed) {
+        for (JsonNode pooled : prediction.get("phases")) {
+            if (pooled.get("phase").asString().equals(phase)
+                    && pooled.get("speed").asString().equals(speed)) {
+                return pooled.at("/balance_deg/value").asDouble();
+            }
+        }
+        throw new AssertionError("no " + phase + " in corners of " + speed + " speed: " + prediction.get("phases"));
+    }
+
+    @Test
+    void theFitTellsWhatLapsTellAndWhatTheyDoNot() throws Exception {
+        Outcome outcome =
+                run("car", "fit", recording.toString(), "--car", car.toString(), "--json", "--html", "f.html");
+        assertThat(outcome.exitCode()).as(outcome.messages()).isZero();
+        assertKeeps("../docs/car-fit.schema.json", outcome.results());
+        assertThat(outcome.results()).contains("\"engine_power\"", "needs suspension travel");
+        assertThat(folder.resolve("f.html")).content().contains("Acceleration at full throttle");
+    }
+
+    private static void assertKeeps(String schema, String json) throws IOException {
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of(schema)), InputFormat.JSON)
+                        .validate(json, InputFormat.JSON))
+                .isEmpty();
     }
 
     @Test

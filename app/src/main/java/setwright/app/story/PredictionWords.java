@@ -103,7 +103,7 @@ public final class PredictionWords {
     }
 
     private static boolean shows(Effect effect) {
-        return Math.max(Math.abs(effect.low()), Math.abs(effect.high())) >= LEAST_TIME_S;
+        return Math.abs(effect.central()) >= LEAST_TIME_S;
     }
 
     private String sizes(Effect effect) {

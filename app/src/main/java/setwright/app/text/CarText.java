@@ -73,7 +73,8 @@ public final class CarText {
         figures.understeerGradient()
                 .ifPresent(gradient -> paragraph("Understeer gradient "
                         + shown.signed(Math.toDegrees(gradient) * Gravity.STANDARD_MPS2, 2)
-                        + " deg/g at low lateral acceleration."));
+                        + " deg/g at low lateral acceleration, by the model with tyres sized for their axles; car fit reads"
+                        + " it off laps."));
         if (figures.rakeRad().isPresent()) {
             double rake = figures.rakeRad().getAsDouble();
             double millimetres = 1000.0 * Math.tan(rake) * sheet.wheelbaseM();
