@@ -78,8 +78,8 @@ final class PredictorTest {
         for (String item : List.of("front_bar", "rear_spring", "rear_wing")) {
             double up = mid(turned(item, 1));
             double down = mid(turned(item, -1));
-            // what is not linear in one step: a tenth of it
-            assertThat(down).as(item).isCloseTo(-up, within(0.1 * Math.abs(up)));
+            // what is not linear in one step: less than a fifth of it
+            assertThat(down).as(item).isCloseTo(-up, within(0.2 * Math.abs(up)));
             assertThat(up).as(item).isNotZero();
         }
     }
