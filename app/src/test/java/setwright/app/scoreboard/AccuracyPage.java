@@ -30,7 +30,7 @@ final class AccuracyPage {
             A predicted change of setup counts by its sign, where the true effect is clear of its noise: lap time beyond twice the
             noise that the case gives; balance, by speed class and phase, beyond twice the noise that follows from symmetry. An item
             turned up and turned down should do about the opposite; what both have in common is chance, curvature and the chance in
-            the run they are compared with, and 1.4826 times its median size over the items is taken for one standard deviation. A
+            the run they are compared with, and 1.71 times its median size over the items is taken for one standard deviation. A
             change that ended in a spin is left out. A sign is claimed when nine tenths of the draws agree on it.
             """;
 

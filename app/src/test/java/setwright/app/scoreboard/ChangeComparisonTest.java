@@ -41,7 +41,8 @@ final class ChangeComparisonTest {
 
     @Test
     void noiseIsTheMedianSizeOfWhatBothDirectionsShare() {
-        assertThat(ChangeNoise.clearAboveDeg(changes, CELL).orElseThrow()).isCloseTo(2 * 1.4826 * 0.01, within(1e-12));
+        assertThat(ChangeNoise.clearAboveDeg(changes, CELL).orElseThrow())
+                .isCloseTo(2 * Math.sqrt(4.0 / 3.0) * 1.4826 * 0.01, within(1e-12));
     }
 
     @Test
