@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
@@ -44,15 +45,32 @@ public final class ChangeWords {
         return changes;
     }
 
-    /** Returns each item turned by one step each way, as far as its range goes, each a candidate of its own. */
+    /**
+     * Returns each item that is modelled turned by one step each way, as far as its range goes, each a candidate of its
+     * own.
+     *
+     * @throws WrongChange when that leaves none
+     */
     public List<List<SetupChange>> oneStepEach() {
         List<List<SetupChange>> candidates = new ArrayList<>();
         for (SetupItem item : car.setup()) {
+            if (new Modelled(car).obstacle(item).isPresent()) {
+                continue;
+            }
             for (long steps : new long[] {1, -1}) {
                 new ItemRange(item)
                         .stepsAway(steps)
                         .ifPresent(value -> candidates.add(List.of(new SetupChange(item.name(), item.value(), value))));
             }
+        }
+        if (candidates.isEmpty()) {
+            throw new WrongChange("no item of the car sheet can be turned and predicted: "
+                    + car.setup().stream()
+                            .map(item -> new Modelled(car)
+                                    .obstacle(item)
+                                    .orElse(item.name() + " has no step within its range"))
+                            .collect(Collectors.joining("; "))
+                    + ".");
         }
         return candidates;
     }
@@ -64,6 +82,9 @@ public final class ChangeWords {
                     "\"" + word + "\" is no change: expected ITEM=VALUE, such as front_bar=3, or" + " ITEM=+1step.");
         }
         ItemRange range = new ItemRange(item(parts.group(1)));
+        new Modelled(car).obstacle(range.item()).ifPresent(obstacle -> {
+            throw new WrongChange(word + ": " + obstacle + ".");
+        });
         String text = parts.group(2).strip();
         Matcher steps = STEPS.matcher(text);
         double value =

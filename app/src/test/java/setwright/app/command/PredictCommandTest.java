@@ -25,6 +25,8 @@ import setwright.core.identification.CarFit;
 /** {@code predict} and {@code car fit} with the work behind them replaced. */
 final class PredictCommandTest {
     private static final String SHEET = """
+            bar_wheel_rate_front_N_per_mm: {base: 9.0, per_position: 3.6}
+            bar_wheel_rate_rear_N_per_mm: {base: 3.5, per_position: 2.3}
             setup:
               front_bar: {value: 5, unit: position, min: 1, max: 11, step: 1}
               front_camber: {value: -3.4, unit: deg, min: -5, max: -1, step: 0.2}

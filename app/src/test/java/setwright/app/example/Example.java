@@ -208,8 +208,8 @@ public final class Example {
                 OptionalDouble.empty(),
                 0.72,
                 0.76,
-                Optional.empty(),
-                Optional.empty(),
+                Optional.of(new CarSheet.BarRate(9000.0, 3600.0)),
+                Optional.of(new CarSheet.BarRate(3500.0, 2300.0)),
                 Downforce.MODERATE,
                 List.of(
                         new SetupItem("front_bar", 5.0, "position", 1.0, 11.0, 1.0),

@@ -3,12 +3,18 @@ package setwright.app.predict;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import setwright.app.example.Example;
+import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
+import setwright.intake.car.CarSheetReader;
 
 final class ChangeWordsTest {
     private final ChangeWords words = new ChangeWords(Example.answer().car());
@@ -78,5 +84,41 @@ final class ChangeWordsTest {
                 .allMatch(candidate -> candidate.size() == 1)
                 .contains(List.of(new SetupChange("rear_tyre_pressure", 1.86, 1.84)))
                 .doesNotContain(List.of(new SetupChange("rear_bar", 5.0, 6.0)));
+    }
+
+    /** Nothing known is not the same as no effect. */
+    @Test
+    void whatIsNotModelledIsNotPredicted(@TempDir Path folder) throws IOException {
+        ChangeWords unknown = new ChangeWords(sheet(folder, """
+                setup:
+                  front_bar: {value: 4, unit: position, min: 1, max: 9, step: 1}
+                  other_flap: {value: 3, unit: hole, min: 1, max: 5, step: 1}
+                  rear_wing: {value: 4, unit: step, min: 1, max: 9, step: 1}
+                """));
+        assertThat(unknown.oneStepEach())
+                .containsExactly(
+                        List.of(new SetupChange("rear_wing", 4.0, 5.0)),
+                        List.of(new SetupChange("rear_wing", 4.0, 3.0)));
+        assertThatThrownBy(() -> unknown.read(List.of("front_bar=5")))
+                .isInstanceOf(WrongChange.class)
+                .hasMessageContaining("Give bar_wheel_rate_front_N_per_mm");
+        assertThatThrownBy(() -> unknown.read(List.of("other_flap=4")))
+                .isInstanceOf(WrongChange.class)
+                .hasMessageContaining("other_flap does to a car is not modelled");
+    }
+
+    @Test
+    void aSheetWithoutAnItemThatIsModelledIsRefused(@TempDir Path folder) throws IOException {
+        ChangeWords unknown = new ChangeWords(sheet(folder, """
+                setup:
+                  other_flap: {value: 3, unit: hole, min: 1, max: 5, step: 1}
+                """));
+        assertThatThrownBy(unknown::oneStepEach)
+                .isInstanceOf(WrongChange.class)
+                .hasMessageContaining("other_flap does to a car is not modelled");
+    }
+
+    private static CarSheet sheet(Path folder, String text) throws IOException {
+        return CarSheetReader.read(Files.writeString(folder.resolve("car.yaml"), text));
     }
 }
