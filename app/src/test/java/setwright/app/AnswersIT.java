@@ -129,7 +129,7 @@ final class AnswersIT {
                 run("car", "fit", recording.toString(), "--car", car.toString(), "--json", "--html", "f.html");
         assertThat(outcome.exitCode()).as(outcome.messages()).isZero();
         assertKeeps("../docs/car-fit.schema.json", outcome.results());
-        assertThat(outcome.results()).contains("\"engine_power\"", "needs suspension travel");
+        assertThat(outcome.results()).contains("\"engine_power\"", "needs damper figures");
         assertThat(folder.resolve("f.html")).content().contains("Acceleration at full throttle");
     }
 

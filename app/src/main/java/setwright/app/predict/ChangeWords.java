@@ -101,6 +101,9 @@ public final class ChangeWords {
 
     private SetupItem item(String name) {
         List<String> known = car.setup().stream().map(SetupItem::name).toList();
+        if (car.label(name).isPresent()) {
+            throw new WrongChange(name + " is a word, not a number: what another compound does is not predicted.");
+        }
         return car.item(name)
                 .orElseThrow(() -> new WrongChange("the car sheet has no item \"" + name + "\". "
                         + Spelling.nearest(name, known)

@@ -232,7 +232,8 @@ public final class PredictionText {
         lines.faint(
                 "One step each way, quickest first. Lap time in s, - is quicker; balance by phase over all corners in"
                         + " deg, + toward understeer. In brackets: the sign is not sure, " + PredictionWords.OPEN
-                        + ". For one of them in full: predict with ITEM=VALUE.");
+                        + ". A narrow window leaves columns out; --json and --html have all. For one change in full: predict with"
+                        + " ITEM=VALUE.");
     }
 
     private List<Cell> candidate(Prediction prediction) {

@@ -11,6 +11,7 @@ import setwright.core.car.body.Body;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarModel;
+import setwright.core.car.model.LinearUndersteer;
 import setwright.core.car.model.MountedTyre;
 import setwright.core.car.model.Parameter;
 import setwright.core.numerics.Robust;
@@ -62,14 +63,14 @@ final class FittedValues {
                     "m²",
                     car -> car.aero().liftFrontM2(),
                     "grip and balance against speed",
-                    "needs fast and slow corners at the limit, or suspension travel or ride heights on straights");
+                    "needs fast and slow corners at the limit");
             out.add(
                     "lift_rear",
                     "downforce area, rear",
                     "m²",
                     car -> car.aero().liftRearM2(),
                     "grip and balance against speed",
-                    "needs fast and slow corners at the limit, or suspension travel or ride heights on straights");
+                    "needs fast and slow corners at the limit");
             out.add(
                     "lift_front_share",
                     "front share of the downforce",
@@ -78,7 +79,7 @@ final class FittedValues {
                             * car.aero().liftFrontM2()
                             / (car.aero().liftFrontM2() + car.aero().liftRearM2()),
                     "the change of balance from slow to fast corners",
-                    "needs slow and fast corners at the limit, or suspension travel or ride heights on straights");
+                    "needs slow and fast corners at the limit");
         }
         out.add(
                 "grip",
@@ -139,7 +140,7 @@ final class FittedValues {
                 "%",
                 car -> 100.0 * car.brakes().frontShare(),
                 "the slip of the wheels under braking",
-                "needs wheel speeds of both axles, or brake pressures front and rear");
+                "needs wheel speeds of both axles and clear braking in a straight line");
         out.addParameter(
                 ROLL_SPLIT,
                 "roll_split",
@@ -147,7 +148,7 @@ final class FittedValues {
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance against lateral acceleration",
-                "needs suspension travel, or laps at two bar settings");
+                "needs laps at two bar settings");
         out.addParameter(
                 LOCKING,
                 "locking",
@@ -155,7 +156,7 @@ final class FittedValues {
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance on the overrun and on the throttle",
-                "needs wheel speeds left and right of the driven axle");
+                "needs laps at two settings of the differential");
         out.addParameter(
                 DAMPING,
                 "damping",
@@ -163,7 +164,7 @@ final class FittedValues {
                 "%",
                 value -> 100.0 * (Math.exp(value) - 1.0),
                 "balance while the car rolls and pitches",
-                "needs suspension travel, or damper figures on the sheet");
+                "needs damper figures on the sheet");
         out.bestCambersAndPressures(sheet);
         return out.values;
     }
@@ -248,6 +249,16 @@ final class FittedValues {
                 Robust.quantile(found, HIGH),
                 isTold,
                 isTold ? "told by " + told : untold));
+    }
+
+    /** Returns what is assumed of the understeer gradient, rad/(m/s²), low, middle and high. */
+    static double[] assumedUndersteer(CarSheet sheet, CarBelief prior) {
+        CarAssembler assembler = new CarAssembler(sheet);
+        double[] gradients = Arrays.stream(prior.draw(DRAWS, SEED))
+                .mapToDouble(draw -> LinearUndersteer.of(assembler.build(draw)))
+                .toArray();
+        return new double[] {Robust.quantile(gradients, LOW), Robust.median(gradients), Robust.quantile(gradients, HIGH)
+        };
     }
 
     /** Standard acceleration of free fall, for figures per g. */

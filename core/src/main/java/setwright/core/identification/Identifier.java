@@ -117,7 +117,7 @@ public final class Identifier {
         List<FittedValue> values = new ArrayList<>(
                 FittedValues.of(sheet, CarBelief.of(prior), belief, sheet.downforce() != Downforce.NONE));
         UndersteerGradient gradient = UndersteerGradient.of(laps, trace.car().grip());
-        values.add(understeer(gradient));
+        values.add(understeer(gradient, FittedValues.assumedUndersteer(sheet, CarBelief.of(prior))));
         values.add(steering(sheet, trace.steering()));
         CarModel fitted = new CarAssembler(sheet).build(belief.middle());
         return new CarFit(
@@ -132,22 +132,22 @@ public final class Identifier {
                         gradient));
     }
 
-    private static FittedValue understeer(UndersteerGradient found) {
-        // road and racing cars lie between a little oversteer and a few degrees per g of understeer (common practice)
+    private static FittedValue understeer(UndersteerGradient found, double[] assumed) {
         boolean told = Double.isFinite(found.gradient());
         return new FittedValue(
                 "understeer_gradient",
                 "understeer gradient",
                 "deg/g",
-                1.0,
-                -0.3,
-                2.3,
-                told ? FittedValues.perG(found.gradient()) : 1.0,
-                told ? FittedValues.perG(found.low()) : -0.3,
-                told ? FittedValues.perG(found.high()) : 2.3,
+                FittedValues.perG(assumed[1]),
+                FittedValues.perG(assumed[0]),
+                FittedValues.perG(assumed[2]),
+                FittedValues.perG(told ? found.gradient() : assumed[1]),
+                FittedValues.perG(told ? found.low() : assumed[0]),
+                FittedValues.perG(told ? found.high() : assumed[2]),
                 told,
                 told
-                        ? "told by gentle cornering in " + found.laps() + " laps"
+                        ? "told by gentle cornering in " + found.laps()
+                                + " laps, with the compliance of the steering in it"
                         : "needs three laps with gentle, steady cornering: a slow lap, or a skid pad");
     }
 

@@ -3,13 +3,12 @@ package setwright.core.replay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import setwright.core.car.SetupChange;
 import setwright.core.car.body.Axle;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.MountedTyre;
 
-/** Says why a change acts as predicted: what it moves in the car, with figures; and what the prediction rests on. */
+/** Says why a change acts as predicted: what it moves in the car, with figures. */
 final class ChangeReasons {
     private static final double REFERENCE_MPS = 50.0;
 
@@ -203,39 +202,6 @@ final class ChangeReasons {
                     "The centre of gravity moves by %+.1f mm: %s load is transferred.",
                     1000.0 * (is.heightM() - was.heightM()), is.heightM() < was.heightM() ? "less" : "more"));
         }
-    }
-
-    /** Returns what the prediction rests on that is assumed, and where handbooks disagree. */
-    static List<String> doubts(List<SetupChange> changes) {
-        List<String> out = new ArrayList<>();
-        for (SetupChange change : changes) {
-            String item = change.item();
-            if (item.contains("bump_stop")) {
-                out.add(
-                        "Bump stops act only where the travel reaches them; without suspension travel this is the model's word alone.");
-            } else if (item.contains("bump") || item.contains("rebound")) {
-                out.add("Handbooks disagree on what slow damping does on entry and exit; the track decides.");
-            } else if (item.contains("pressure")) {
-                out.add(
-                        "The best pressure is taken to lie near the middle of the allowed range; the tyre maker and a pyrometer"
-                                + " know better.");
-            } else if (item.contains("camber")) {
-                out.add(
-                        "The best camber is taken to lie near the middle of the allowed range; tyre temperatures across the tread"
-                                + " know better.");
-            } else if (item.equals("diff_power_lock")) {
-                out.add(
-                        "On the throttle more locking first pushes, then lets both rear wheels slide together; where the sign turns,"
-                                + " the track decides.");
-            } else if (item.contains("wing") || item.contains("ride_height")) {
-                out.add(
-                        "What one step does to the downforce is assumed from cars of the kind, not measured on this one.");
-            } else if (item.equals("brake_bias_front")) {
-                out.add(
-                        "A locking axle is not in the prediction: check for lock at the end of the hardest stop first.");
-            }
-        }
-        return out.stream().distinct().toList();
     }
 
     private static String text(String format, Object... values) {

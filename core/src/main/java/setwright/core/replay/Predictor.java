@@ -9,6 +9,7 @@ import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarModel;
+import setwright.core.car.model.Moment;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.NotEnoughLaps;
 import setwright.core.circuit.Stint;
@@ -81,17 +82,25 @@ public final class Predictor {
         IntStream.range(0, DRAWS).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
         CarModel driven = assembler.build(belief.middle());
         double[] speeds = speeds();
+        double topSpeed = laps.stream()
+                .flatMap(lap -> lap.moments().stream())
+                .mapToDouble(Moment::speed)
+                .max()
+                .orElse(0.0);
         double lapTimeS = laps.stream()
                 .mapToDouble(lap -> lap.size() * lap.stepS())
                 .average()
                 .orElse(0.0);
         return IntStream.range(0, candidates.size())
                 .parallel()
-                .mapToObj(c -> samples.get(c)
-                        .summary(candidates.get(c), corners, speeds, lapTimeS)
-                        .because(
-                                ChangeReasons.of(driven, assembler.build(setups.get(c), belief.middle())),
-                                ChangeReasons.doubts(candidates.get(c))))
+                .mapToObj(c -> {
+                    CarModel changed = assembler.build(setups.get(c), belief.middle());
+                    return samples.get(c)
+                            .summary(candidates.get(c), corners, speeds, lapTimeS)
+                            .because(
+                                    ChangeReasons.of(driven, changed),
+                                    ChangeDoubts.of(setups.get(c), candidates.get(c), changed, topSpeed));
+                })
                 .toList();
     }
 

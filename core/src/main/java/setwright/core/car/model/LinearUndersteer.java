@@ -15,7 +15,12 @@ public final class LinearUndersteer implements UndersteerModel {
 
     @Override
     public OptionalDouble gradient(CarSheet sheet) {
-        CarModel car = new CarAssembler(sheet).build(CarPrior.of(sheet).middle());
+        return OptionalDouble.of(
+                of(new CarAssembler(sheet).build(CarPrior.of(sheet).middle())));
+    }
+
+    /** Returns the gradient of a car at low lateral acceleration, rad/(m/s²). */
+    public static double of(CarModel car) {
         double toFront = car.body().toFrontM();
         double toRear = car.body().toRearM();
         SingleTrack track = new SingleTrack(
@@ -25,6 +30,6 @@ public final class LinearUndersteer implements UndersteerModel {
                 toRear,
                 2.0 * car.front().corneringStiffness(car.body().staticFrontN()),
                 2.0 * car.rear().corneringStiffness(car.body().staticRearN()));
-        return OptionalDouble.of(track.understeerGradient());
+        return track.understeerGradient();
     }
 }
