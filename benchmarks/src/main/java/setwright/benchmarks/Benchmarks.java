@@ -127,8 +127,8 @@ public final class Benchmarks {
                         .build())
                 .runSingle();
         return result.getSecondaryResults().values().stream()
+                .filter(found -> !found.getLabel().equals(ProcessorTime.LABEL))
                 .map(found -> found.extendedInfo())
-                .filter(text -> !text.isBlank())
                 .reduce("", String::concat);
     }
 
