@@ -15,9 +15,9 @@ import setwright.core.recording.Quantity;
 /**
  * Front share of the brake force from the slip of the wheels.
  *
- * <p>At small slip a tyre's longitudinal force is its stiffness times its slip, and the stiffness is about in proportion to the
- * peak force D (1987 published set: 0.257 of it per percent of slip at 2 kN, 0.368 at 8 kN); so the share is {@code D_f k_f /
- * (D_f k_f + D_r k_r)}, of which what the engine brakes at the driven axle is taken out. Speed is taken from the laps, and each axle's rolling radius from where nothing brakes or drives.
+ * <p>Each axle's force is read off its tyres' curve at the slip and at the load that deceleration and downforce give it; only the
+ * ratio of both counts. What the engine brakes at the driven axle is taken out. Speed is taken from the laps, and each axle's
+ * rolling radius from where nothing brakes or drives.
  *
  * @param share   front share, 0..1
  * @param spread  standard deviation, including what unlike tyres at the two axles make
@@ -64,8 +64,10 @@ record BrakeSplit(double share, double spread) {
                 double rear = 1.0 - 0.5 * (speed[2][i] + speed[3][i]) / v / rearFree;
                 if (braking && front + rear > LEAST_SLIP && front < MOST_SLIP && rear < MOST_SLIP) {
                     double transfer = -body.massKg() * trace.forward().get(i) * body.heightM() / body.wheelbaseM();
-                    double frontForce = grip(car.front(), body.staticFrontN() + 0.5 * transfer) * front;
-                    double rearForce = grip(car.rear(), body.staticRearN() - 0.5 * transfer) * rear;
+                    double frontForce = force(
+                            car.front(), body.staticFrontN() + 0.5 * (transfer + car.liftFrontN(v, 0.0, 0.0)), front);
+                    double rearForce =
+                            force(car.rear(), body.staticRearN() + 0.5 * (car.liftRearN(v, 0.0, 0.0) - transfer), rear);
                     double whole = -body.massKg() * trace.forward().get(i) - car.resistanceN(v);
                     double engine = car.engineBrakingNm()
                             * car.powertrain().leverage(car.powertrain().lowestGear(v));
@@ -90,9 +92,9 @@ record BrakeSplit(double share, double spread) {
         return new BrakeSplit(share, Math.hypot(scatter, Math.hypot(unlike, ENGINE_DOUBT * engine * axle)));
     }
 
-    /** Longitudinal peak force of one tyre, N, to which its stiffness is in proportion. */
-    private static double grip(MountedTyre tyre, double loadN) {
-        return tyre.tyre().longitudinalPeak(Math.max(loadN, 0.0), tyre.inclination(), tyre.pressure());
+    /** Braking force of one tyre at a slip, N. */
+    private static double force(MountedTyre tyre, double loadN, double slip) {
+        return tyre.tyre().longitudinal(slip, Math.max(loadN, 0.0), tyre.inclination(), tyre.pressure());
     }
 
     /** Wheel speed over speed where the wheels roll freely: scale of the sensor and rolling radius. */
