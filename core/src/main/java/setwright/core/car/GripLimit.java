@@ -1,5 +1,6 @@
 package setwright.core.car;
 
+import setwright.core.car.sums.Gravity;
 import setwright.core.numerics.Robust;
 
 /**
@@ -9,9 +10,6 @@ import setwright.core.numerics.Robust;
  * @param liftPerM   downforce over mass and v², 1/m; 0 for a car without wings
  */
 public record GripLimit(double friction, double liftPerM) {
-
-    /** Standard acceleration of free fall, m/s² (ISO 80000-3). */
-    public static final double GRAVITY = 9.80665;
 
     /**
      * Share of the grip that a driver uses where he uses most. Common practice puts good drivers above nine tenths; the
@@ -28,7 +26,7 @@ public record GripLimit(double friction, double liftPerM) {
 
     /** Returns vertical load over mass at a speed, m/s². */
     public double loadPerMass(double speedMps) {
-        return GRAVITY + liftPerM * speedMps * speedMps;
+        return Gravity.STANDARD_MPS2 + liftPerM * speedMps * speedMps;
     }
 
     /** Returns the greatest acceleration at a speed, m/s². */
@@ -38,7 +36,7 @@ public record GripLimit(double friction, double liftPerM) {
 
     /** Returns the share of the vertical load that the air adds at a speed, 0..1. */
     public double airShare(double speedMps) {
-        return 1.0 - GRAVITY / loadPerMass(speedMps);
+        return 1.0 - Gravity.STANDARD_MPS2 / loadPerMass(speedMps);
     }
 
     /**
@@ -90,13 +88,13 @@ public record GripLimit(double friction, double liftPerM) {
             case MODERATE -> 0.25;
             case STRONG -> 0.7;
         };
-        return shareOfWeightAt50 * GRAVITY / (50.0 * 50.0);
+        return shareOfWeightAt50 * Gravity.STANDARD_MPS2 / (50.0 * 50.0);
     }
 
     private static double frictionAt(double lift, double[] speed, double[] combined) {
         double[] ratio = new double[speed.length];
         for (int i = 0; i < speed.length; i++) {
-            ratio[i] = combined[i] / (GRAVITY + lift * speed[i] * speed[i]);
+            ratio[i] = combined[i] / (Gravity.STANDARD_MPS2 + lift * speed[i] * speed[i]);
         }
         double friction = Robust.quantile(ratio, QUANTILE);
         return Double.isFinite(friction) ? friction : 1.0;

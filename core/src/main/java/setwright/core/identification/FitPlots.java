@@ -3,8 +3,8 @@ package setwright.core.identification;
 import java.util.ArrayList;
 import java.util.List;
 import setwright.core.car.GripLimit;
-import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
+import setwright.core.car.sums.Gravity;
 import setwright.core.identification.FitEvidence.Series;
 import setwright.core.recording.Channel;
 import setwright.core.replay.DrivenLap;
@@ -102,7 +102,7 @@ final class FitPlots {
         for (DrivenLap lap : laps) {
             for (int k = 0; k < lap.size(); k += 3) {
                 if (UndersteerGradient.gentle(lap.moments().get(k), grip) && Double.isFinite(lap.balance()[k])) {
-                    x.add(Math.abs(lap.moments().get(k).lateral()) / Body.GRAVITY);
+                    x.add(Math.abs(lap.moments().get(k).lateral()) / Gravity.STANDARD_MPS2);
                     y.add(Math.toDegrees(lap.balance()[k]));
                 }
             }

@@ -7,13 +7,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import setwright.core.car.CarSheet;
-import setwright.core.car.body.Body;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.LinearUndersteer;
 import setwright.core.car.model.MountedTyre;
 import setwright.core.car.model.Parameter;
+import setwright.core.car.sums.Gravity;
 import setwright.core.numerics.Robust;
 
 /** Says in the units people use what is believed of a car before and after its laps. */
@@ -263,6 +263,6 @@ final class FittedValues {
 
     /** Standard acceleration of free fall, for figures per g. */
     static double perG(double perMps2) {
-        return Math.toDegrees(perMps2) * Body.GRAVITY;
+        return Math.toDegrees(perMps2) * Gravity.STANDARD_MPS2;
     }
 }

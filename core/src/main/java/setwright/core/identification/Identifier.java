@@ -58,7 +58,7 @@ public final class Identifier {
                         sheet,
                         own,
                         stint.stint().circuit().corners().size(),
-                        0.1 * stint.trace().car().grip().at(0.0),
+                        DrivenLap.leastLateral(stint.trace()),
                         BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
             }
         }

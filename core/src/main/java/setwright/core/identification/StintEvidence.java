@@ -16,14 +16,16 @@ import setwright.core.replay.LapRun;
  *   - balance: mean measured less mean modelled balance angle of each corner and phase. What remains is not noise but what a
  *     model of this kind cannot say; published observers of slip miss by half a degree on average (Meccanica 2021,
  *     abstract seen), and so it is weighed;
- *   - grip: where a corner asks most, a driver uses nearly all that the limiting axle has. Corners that are flat out tell nothing. Ninety-two hundredths; more than the limit cannot be, a good deal less can
- *     (a driver keeps something in hand, or the line and not the grip limits him);
+ *   - grip: where a corner asks most, a driver uses nearly all that the limiting axle has. Corners that are flat out tell
+ *     nothing. Ninety-two hundredths; more than the limit cannot be, a good deal less can (a driver keeps something in
+ *     hand, or the line and not the grip limits him);
  *   - drive: acceleration at full throttle on straights, by speed;
  *   - brakes: front share of the force from the slip of the wheels, where their speeds were recorded.
  */
 
 /** What the laps of one stint show of the car, compared with a model of it. */
 final class StintEvidence {
+    private static final int PHASES = DrivenLap.PHASES;
     private static final double BALANCE_SD = Math.toRadians(0.5);
     private static final double USE = 0.92;
     private static final double USE_SD_BELOW = 0.12;
@@ -60,7 +62,7 @@ final class StintEvidence {
         this.drive = straights(all);
         this.cells = new ArrayList<>();
         for (int corner = 0; corner < corners; corner++) {
-            for (int phase = 0; phase < 4; phase++) {
+            for (int phase = 0; phase < PHASES; phase++) {
                 if (count(corner, phase) >= 6) {
                     cells.add(new int[] {corner, phase});
                 }
@@ -79,7 +81,7 @@ final class StintEvidence {
         double[] out = new double[size()];
         int at = 0;
         for (int[] cell : cells) {
-            int i = 4 * cell[0] + cell[1];
+            int i = PHASES * cell[0] + cell[1];
             out[at++] = (run.modelled[i] - run.measured[i]) / run.weight[i] / BALANCE_SD;
         }
         for (int corner = 0; corner < corners; corner++) {
@@ -100,7 +102,7 @@ final class StintEvidence {
         Run run = run(assembler.build(parameters));
         double[][] out = new double[2][cells.size()];
         for (int c = 0; c < cells.size(); c++) {
-            int i = 4 * cells.get(c)[0] + cells.get(c)[1];
+            int i = PHASES * cells.get(c)[0] + cells.get(c)[1];
             out[0][c] = Math.toDegrees(run.measured[i] / run.weight[i]);
             out[1][c] = Math.toDegrees(run.modelled[i] / run.weight[i]);
         }
@@ -114,7 +116,7 @@ final class StintEvidence {
             for (int k = 0; k < lap.size(); k++) {
                 if (lap.phase()[k] >= 0 && Double.isFinite(run.balance(k)) && Double.isFinite(lap.balance()[k])) {
                     double w = Math.abs(lap.moments().get(k).lateral());
-                    int cell = 4 * lap.corner()[k] + lap.phase()[k];
+                    int cell = PHASES * lap.corner()[k] + lap.phase()[k];
                     out.weight[cell] += w;
                     out.modelled[cell] += w * run.balance(k);
                     out.measured[cell] += w * lap.balance()[k];
@@ -135,9 +137,9 @@ final class StintEvidence {
         private final double[][] uses;
 
         private Run(int corners) {
-            weight = new double[4 * corners];
-            modelled = new double[4 * corners];
-            measured = new double[4 * corners];
+            weight = new double[PHASES * corners];
+            modelled = new double[PHASES * corners];
+            measured = new double[PHASES * corners];
             uses = new double[corners][0];
         }
     }

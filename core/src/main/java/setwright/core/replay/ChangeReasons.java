@@ -7,6 +7,7 @@ import setwright.core.car.body.Axle;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.MountedTyre;
+import setwright.core.car.sums.Gravity;
 
 /** Says why a change acts as predicted: what it moves in the car, with figures. */
 final class ChangeReasons {
@@ -61,7 +62,7 @@ final class ChangeReasons {
 
     private static void heave(String end, Axle was, Axle is, double load, List<String> out) {
         if (was.springNPerM() != is.springNPerM()) {
-            double mass = load / Body.GRAVITY - 0.5 * was.unsprungMassKg();
+            double mass = load / Gravity.STANDARD_MPS2 - 0.5 * was.unsprungMassKg();
             out.add(text(
                     "The %s ride frequency goes from %.2f to %.2f Hz: under braking, on the throttle and under downforce that"
                             + " end moves %s.",
@@ -90,7 +91,7 @@ final class ChangeReasons {
         if (was.damper().equals(is.damper()) || was.springNPerM() != is.springNPerM()) {
             return;
         }
-        double mass = load / Body.GRAVITY - 0.5 * was.unsprungMassKg();
+        double mass = load / Gravity.STANDARD_MPS2 - 0.5 * was.unsprungMassKg();
         double critical = 2.0 * Math.sqrt(was.rideRate() * mass);
         out.add(text(
                 "The %s slow damping goes from %.2f to %.2f of critical in bump and from %.2f to %.2f in rebound: it acts only"

@@ -8,6 +8,7 @@ import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.numerics.LocalPolynomial;
 
@@ -29,6 +30,17 @@ public record DrivenLap(
     private static final double RATE_HZ = 25.0;
 
     private static final double DERIVATIVE_WINDOW_S = 0.4;
+
+    /** Share of the limit below which no setup change shows in the balance angle, and what is left is noise. */
+    private static final double LEAST_LATERAL_USE = 0.1;
+
+    /** How many phases there are. */
+    public static final int PHASES = Phase.values().length;
+
+    /** Returns the lateral acceleration below which balance is left out, m/s². */
+    public static double leastLateral(HandlingTrace trace) {
+        return LEAST_LATERAL_USE * trace.car().grip().at(0.0);
+    }
 
     /** Returns the good laps without gaps. */
     public static List<DrivenLap> of(Stint stint, HandlingTrace trace, List<CornerPass> passes) {

@@ -19,7 +19,7 @@ import setwright.core.numerics.Robust;
  */
 record EffectLayout(List<SpeedClass> speedClasses, List<Pool> pools, int bins) {
     static final double BIN_M = 10.0;
-    static final int PHASES = Phase.values().length;
+    static final int PHASES = DrivenLap.PHASES;
 
     /** Returns the place of a phase among all. */
     @SuppressWarnings("EnumOrdinal") // the one place where order and arrays meet

@@ -62,9 +62,7 @@ public final class Predictor {
         if (laps.isEmpty()) {
             throw new NotEnoughLaps("no good lap is free of gaps, so that none can be replayed");
         }
-        // below a tenth of the limit no setup change shows in the balance angle
-        double least = 0.1 * trace.car().grip().at(0.0);
-        return new Predictor(sheet, belief, laps, stint, EffectLayout.of(stint, passes), least);
+        return new Predictor(sheet, belief, laps, stint, EffectLayout.of(stint, passes), DrivenLap.leastLateral(trace));
     }
 
     /**

@@ -8,13 +8,13 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import setwright.core.car.Sheets;
-import setwright.core.car.body.Body;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
 import setwright.core.car.model.Cornering;
 import setwright.core.car.model.Moment;
 import setwright.core.car.model.Parameter;
+import setwright.core.car.sums.Gravity;
 
 final class LapRunTest {
     private static final double LEAST_LATERAL = 1.5;
@@ -89,7 +89,7 @@ final class LapRunTest {
         double[] loads = LapLoads.of(car, lap);
         int k = 2 * EACH - 1;
         double sum = loads[4 * k] + loads[4 * k + 1] + loads[4 * k + 2] + loads[4 * k + 3];
-        double weight = car.body().massKg() * Body.GRAVITY;
+        double weight = car.body().massKg() * Gravity.STANDARD_MPS2;
         double lift = car.liftFrontN(28.0, 0.0, 0.0) + car.liftRearN(28.0, 0.0, 0.0);
         // the ride height under load is not that at rest: at most a fifth of the downforce comes and goes with it
         assertThat(sum).isBetween(weight + 0.8 * lift, weight + 1.2 * lift);

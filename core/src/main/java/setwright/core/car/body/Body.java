@@ -1,5 +1,7 @@
 package setwright.core.car.body;
 
+import setwright.core.car.sums.Gravity;
+
 /*
  * Design note. One set of equations of the sprung mass in heave, pitch and roll serves three users: the time integration
  * (a step of the replay, or the right-hand side for an ODE solver) and the equilibrium (all rates zero). Their common
@@ -31,9 +33,6 @@ public record Body(
         Axle rear,
         double rollInertiaKgM2,
         double pitchInertiaKgM2) {
-
-    /** Standard acceleration of free fall, m/s² (ISO 80000-3). */
-    public static final double GRAVITY = 9.80665;
 
     /**
      * What acts on the car at a moment.
@@ -84,12 +83,12 @@ public record Body(
 
     /** Returns the static load of one front wheel, N. */
     public double staticFrontN() {
-        return 0.5 * massKg * GRAVITY * toRearM / wheelbaseM();
+        return 0.5 * massKg * Gravity.STANDARD_MPS2 * toRearM / wheelbaseM();
     }
 
     /** Returns the static load of one rear wheel, N. */
     public double staticRearN() {
-        return 0.5 * massKg * GRAVITY * toFrontM / wheelbaseM();
+        return 0.5 * massKg * Gravity.STANDARD_MPS2 * toFrontM / wheelbaseM();
     }
 
     /**
@@ -119,7 +118,8 @@ public record Body(
                 - toFrontM * (frontSum + frontLink - action.liftFrontN())
                 + toRearM * (rearSum + rearLink - action.liftRearN());
         // the body leans about its roll axis: only what is above it moves out with the lean
-        double roll = sprungMassKg() * sprungHeightM() * action.lateralMps2() + rollMassKgM() * GRAVITY * attitude[2];
+        double roll = sprungMassKg() * sprungHeightM() * action.lateralMps2()
+                + rollMassKgM() * Gravity.STANDARD_MPS2 * attitude[2];
         residual[2] = roll
                 + 0.5 * front.trackM() * (loads[0] - loads[1] - 2.0 * frontSide)
                 + 0.5 * rear.trackM() * (loads[2] - loads[3] - 2.0 * rearSide);

@@ -1,6 +1,7 @@
 package setwright.core.car.body;
 
 import setwright.core.car.body.Body.Action;
+import setwright.core.car.sums.Gravity;
 
 /*
  * Design note. A step is linearly implicit: M (v1 - v0) / h = F(x0 + h v1, v1) with springs linear and each damper on its chord
@@ -27,7 +28,7 @@ public final class BodyMotion {
         this.body = body;
         axleStiffness(body.front(), body.toFrontM());
         axleStiffness(body.rear(), -body.toRearM());
-        stiffness[5] -= body.rollMassKgM() * Body.GRAVITY;
+        stiffness[5] -= body.rollMassKgM() * Gravity.STANDARD_MPS2;
     }
 
     /** Goes to where the body rests under this action. */

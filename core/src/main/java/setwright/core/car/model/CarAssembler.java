@@ -13,6 +13,7 @@ import setwright.core.car.drive.Brakes;
 import setwright.core.car.drive.Differential;
 import setwright.core.car.drive.Powertrain;
 import setwright.core.car.figures.UsualDetail;
+import setwright.core.car.sums.Gravity;
 import setwright.core.car.tyre.CamberEffect;
 import setwright.core.car.tyre.CurveShape;
 import setwright.core.car.tyre.PressureEffect;
@@ -218,7 +219,7 @@ public final class CarAssembler {
 
     private AeroMap aero(Values now, Draw draw) {
         double density = detail.air().densityKgPerM3().orElse(STANDARD_DENSITY);
-        double usual = kind.liftAt50() * drivenMass * Body.GRAVITY / (0.5 * density * 50.0 * 50.0);
+        double usual = kind.liftAt50() * drivenMass * Gravity.STANDARD_MPS2 / (0.5 * density * 50.0 * 50.0);
         double frontGiven = detail.air().downforceFrontM2().orElse(usual * (driven.frontWeightShare() - 0.02));
         double rearGiven = detail.air().downforceRearM2().orElse(usual * (1.02 - driven.frontWeightShare()));
         double total = (frontGiven + rearGiven) * draw.factor(LIFT);
@@ -301,8 +302,8 @@ public final class CarAssembler {
     private MountedTyre tyre(String end, Values now, Draw draw, double toOther) {
         boolean isFront = end.equals("front");
         double side = isFront ? 0.5 : -0.5;
-        double ownLoad = 0.5 * drivenMass * Body.GRAVITY * toOther / driven.wheelbaseM();
-        double meanLoad = 0.25 * drivenMass * Body.GRAVITY;
+        double ownLoad = 0.5 * drivenMass * Gravity.STANDARD_MPS2 * toOther / driven.wheelbaseM();
+        double meanLoad = 0.25 * drivenMass * Gravity.STANDARD_MPS2;
         // tyres are sized for their axle; a front-drive car often has four alike
         double nominal = driven.drivenAxle() == DrivenAxle.FRONT ? 0.5 * (ownLoad + meanLoad) : ownLoad;
         double camberMiddle = before.middle(end + "_camber", Math.toRadians(-2.5));

@@ -6,6 +6,7 @@ import setwright.core.car.body.Body;
 import setwright.core.car.drive.Brakes;
 import setwright.core.car.drive.Differential;
 import setwright.core.car.drive.Powertrain;
+import setwright.core.car.sums.Gravity;
 
 /**
  * A car with every number settled: one setup, one value for each uncertain parameter.
@@ -50,7 +51,7 @@ public record CarModel(
 
     /** Returns the resistance of air and rolling at a speed, N. */
     public double resistanceN(double speedMps) {
-        return aero.dragN(speedMps) + rollingShare * body.massKg() * Body.GRAVITY;
+        return aero.dragN(speedMps) + rollingShare * body.massKg() * Gravity.STANDARD_MPS2;
     }
 
     /** Returns the force with which the engine brakes at the driven wheels with the throttle closed, N. */

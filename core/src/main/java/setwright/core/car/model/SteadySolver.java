@@ -9,6 +9,7 @@ import org.hipparchus.linear.LUDecomposition;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.Equilibrium.Axes;
 import setwright.core.car.model.Equilibrium.End;
+import setwright.core.car.sums.Gravity;
 
 /*
  * Design note. Eight unknowns: lateral acceleration, sideslip, steer, force along, the front axle's lateral force, heave, pitch,
@@ -62,8 +63,8 @@ final class SteadySolver {
         this.car = car;
         this.axes = axes;
         this.wheels = wheels;
-        double weight = car.body().massKg() * Body.GRAVITY;
-        scale[LATERAL] = Body.GRAVITY;
+        double weight = car.body().massKg() * Gravity.STANDARD_MPS2;
+        scale[LATERAL] = Gravity.STANDARD_MPS2;
         scale[SIDESLIP] = 0.1;
         scale[STEER] = 0.1;
         scale[ALONG] = weight;
@@ -181,7 +182,7 @@ final class SteadySolver {
                 mass * lateralInCar - at[FRONT]);
         frontSlip = at[STEER] - Math.atan2(speedMps * sin + body.toFrontM() * yawRate, speedMps * cos);
         rearSlip = -Math.atan2(speedMps * sin - body.toRearM() * yawRate, speedMps * cos);
-        double weight = mass * Body.GRAVITY;
+        double weight = mass * Gravity.STANDARD_MPS2;
         out[0] = (wheels.forwardSum - mass * forwardInCar) / weight;
         out[1] = (wheels.lateralSum - mass * lateralInCar) / weight;
         out[2] = wheels.yawSum / (weight * body.wheelbaseM());
@@ -190,7 +191,7 @@ final class SteadySolver {
         out[5] = wheels.bodySum[1] / (weight * body.wheelbaseM());
         out[6] = wheels.bodySum[2] / (weight * body.front().trackM());
         out[7] = switch (wanted) {
-            case LATERAL -> (at[LATERAL] - value) / Body.GRAVITY;
+            case LATERAL -> (at[LATERAL] - value) / Gravity.STANDARD_MPS2;
             case STEER -> at[STEER] - value;
             case SLIP -> frontSlip + rearSlip - value;
         };

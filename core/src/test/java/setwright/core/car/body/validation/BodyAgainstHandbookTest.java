@@ -12,6 +12,7 @@ import setwright.core.car.body.Body;
 import setwright.core.car.body.Body.Action;
 import setwright.core.car.body.BodyMotion;
 import setwright.core.car.body.Damper;
+import setwright.core.car.sums.Gravity;
 
 /**
  * The body at rest and swinging against handbook formulas (Milliken and Milliken, Race Car Vehicle Dynamics, SAE 1995, ch. 16
@@ -127,7 +128,7 @@ final class BodyAgainstHandbookTest {
             };
             double[] rates = {0.1 * random.nextGaussian(), 0.1 * random.nextGaussian(), 0.2 * random.nextGaussian()};
             body.forces(attitude, rates, action, loads, sums);
-            double weight = body.massKg() * Body.GRAVITY + action.liftFrontN() + action.liftRearN();
+            double weight = body.massKg() * Gravity.STANDARD_MPS2 + action.liftFrontN() + action.liftRearN();
             // the sum of the body is its mass times its acceleration upward
             assertThat(sum(loads)).isCloseTo(weight + sums[0], within(1.0e-6 * weight));
             BodyMotion motion = new BodyMotion(body);

@@ -20,6 +20,7 @@ import setwright.core.car.model.SingleTrack;
 import setwright.core.car.model.SteadyState;
 import setwright.core.car.model.StepResponse;
 import setwright.core.car.model.VehicleEquations;
+import setwright.core.car.sums.Gravity;
 import setwright.core.car.tyre.RaceTyre;
 
 /**
@@ -82,7 +83,7 @@ final class LinearRangeAgainstSingleTrackTest {
 
     private static double axleStiffness(double axleMass) {
         RaceTyre tyre = car(1.5, 1.5, RACING).front().tyre();
-        double load = 0.5 * axleMass * Body.GRAVITY;
+        double load = 0.5 * axleMass * Gravity.STANDARD_MPS2;
         double low = tyre.slipAngleGiven(0.5 * axleMass * 2.0, 0.0, load, 0.0, 1.0);
         double high = tyre.slipAngleGiven(0.5 * axleMass * 4.0, 0.0, load, 0.0, 1.0);
         return axleMass * 2.0 / (high - low);

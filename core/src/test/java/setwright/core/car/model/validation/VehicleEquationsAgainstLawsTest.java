@@ -19,6 +19,7 @@ import setwright.core.car.model.Controls;
 import setwright.core.car.model.MountedTyre;
 import setwright.core.car.model.PlainCars;
 import setwright.core.car.model.VehicleEquations;
+import setwright.core.car.sums.Gravity;
 import setwright.core.car.tyre.Tyre;
 
 /**
@@ -139,7 +140,7 @@ final class VehicleEquationsAgainstLawsTest {
                 + 0.5 * PITCH_INERTIA * Math.pow(s[VehicleEquations.PITCH_RATE], 2)
                 + 0.5 * ROLL_INERTIA * Math.pow(s[VehicleEquations.ROLL_RATE], 2);
         double springs = 16_000.0 * (front * front + rear * rear) + 0.5 * 70_000.0 * roll * roll;
-        return moving + springs - 0.5 * SPRUNG * Body.GRAVITY * HEIGHT * roll * roll;
+        return moving + springs - 0.5 * SPRUNG * Gravity.STANDARD_MPS2 * HEIGHT * roll * roll;
     }
 
     private static double[] swung() {

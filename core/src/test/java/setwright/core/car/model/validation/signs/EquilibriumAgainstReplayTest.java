@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Cornering;
 import setwright.core.car.model.Equilibrium;
 import setwright.core.car.model.Equilibrium.Limit;
 import setwright.core.car.model.Moment;
 import setwright.core.car.model.SteadyState;
+import setwright.core.car.sums.Gravity;
 
 /** The same state by the equations of motion and by the replay, which reads forces off the motion and inverts the tyres. */
 final class EquilibriumAgainstReplayTest {
@@ -47,7 +47,7 @@ final class EquilibriumAgainstReplayTest {
         double tolerance = Math.toRadians(0.05) + 0.04 * state.frontSlipRad();
         assertThat(cornering.frontSlip()).isCloseTo(state.frontSlipRad(), within(tolerance));
         assertThat(cornering.rearSlip()).isCloseTo(state.rearSlipRad(), within(tolerance));
-        double weight = car.body().massKg() * Body.GRAVITY;
+        double weight = car.body().massKg() * Gravity.STANDARD_MPS2;
         double lift = car.liftFrontN(speed, rise(state, car, true), rise(state, car, false))
                 + car.liftRearN(speed, rise(state, car, true), rise(state, car, false));
         assertThat(state.loadsN().stream().mapToDouble(Double::doubleValue).sum())
