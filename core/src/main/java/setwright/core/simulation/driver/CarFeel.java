@@ -90,6 +90,11 @@ final class CarFeel {
         return at(braking, speedMps);
     }
 
+    /** Returns the acceleration in a straight line that the tyres would take, m/s². */
+    double tractionMps2(double speedMps) {
+        return at(driving, speedMps);
+    }
+
     /** Returns the acceleration in a straight line that tyres and engine give, m/s². */
     double drivingMps2(double speedMps) {
         double engine = (car.powertrain().driveN(speedMps) - car.resistanceN(speedMps))

@@ -7,8 +7,8 @@ import java.util.Arrays;
  * the axle that slides first is where he wants it.
  */
 final class CornerTrust {
-    private static final double GAIN = 0.5;
-    private static final double MOST_UP = 1.01;
+    private static final double GAIN = 0.7;
+    private static final double MOST_UP = 1.025;
     private static final double MOST_DOWN = 0.94;
     private static final double LEAST = 0.5;
     private static final double MOST = 1.08;
@@ -16,11 +16,16 @@ final class CornerTrust {
     private final double[] entry;
     private final double[] middle;
     private final double[] exit;
+    private final double[] best;
+    private final double[][] kept;
 
     CornerTrust(int corners, double first) {
         entry = new double[corners];
         middle = new double[corners];
         exit = new double[corners];
+        best = new double[corners];
+        kept = new double[3][corners];
+        Arrays.fill(best, Double.POSITIVE_INFINITY);
         Arrays.fill(entry, first);
         Arrays.fill(middle, first * first);
         Arrays.fill(exit, first);
@@ -53,11 +58,37 @@ final class CornerTrust {
         exit[corner] = moved(exit[corner], exitUse, target);
     }
 
+    /**
+     * Keeps what was tried when it was the quickest so far.
+     *
+     * @param seconds  time from this corner's approach to the next
+     */
+    void keep(int corner, double seconds) {
+        if (seconds < best[corner]) {
+            best[corner] = seconds;
+            kept[0][corner] = entry[corner];
+            kept[1][corner] = middle[corner];
+            kept[2][corner] = exit[corner];
+        }
+    }
+
+    /** Goes back to the quickest that was tried in every corner; where none was timed, all stays. */
+    void settle() {
+        for (int corner = 0; corner < best.length; corner++) {
+            if (Double.isFinite(best[corner])) {
+                entry[corner] = kept[0][corner];
+                middle[corner] = kept[1][corner];
+                exit[corner] = kept[2][corner];
+            }
+        }
+    }
+
     /** Takes a corner back after the car was lost there. */
     void frighten(int corner) {
         entry[corner] *= 0.93;
         middle[corner] *= 0.93;
         exit[corner] *= 0.9;
+        best[corner] = Double.POSITIVE_INFINITY;
     }
 
     private static double moved(double trust, double use, double target) {

@@ -13,6 +13,9 @@ final class Feet {
     /** Share by which he brakes harder than planned when he is too fast. */
     private static final double LATE = 1.06;
 
+    /** Acceleration that is asked for even when all grip is taken sideways: it keeps the speed, m/s². */
+    private static final double LEAST_DRIVE = 0.3;
+
     /** The plan must ask for this much braking before a foot goes over, m/s². */
     private static final double WORTH_BRAKING = 0.8;
 
@@ -52,6 +55,12 @@ final class Feet {
         double demand = asked + SPEED_GAIN * (wanted - speed);
         // a driver who is late does not brake harder than he knows that the tyres can
         demand = Math.max(demand, LATE * Math.min(asked, -WORTH_BRAKING));
+        // and what the car takes sideways at this moment he does not ask for again lengthwise
+        double used = Math.min(1.0, Math.abs(now.lateralMps2()) / feel.lateralMps2(speed));
+        double stops = style.brakeShare() * feel.brakingMps2(speed) * SpeedPlan.left(used, style.trail());
+        demand = Math.max(demand, -LATE * Math.max(stops, WORTH_BRAKING));
+        double goes = feel.tractionMps2(speed) * SpeedPlan.left(used, style.power());
+        demand = Math.min(demand, LATE * Math.max(goes, LEAST_DRIVE));
         double coasting = -feel.coastingMps2(speed);
         boolean wantsBrake = demand < coasting - (braking ? 0.0 : WORTH_BRAKING);
         if (wantsBrake != braking) {

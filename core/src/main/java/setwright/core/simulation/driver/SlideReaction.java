@@ -15,8 +15,11 @@ final class SlideReaction {
     /** An axle that works below this share of its slip at the peak does not slide, whatever the other does. */
     private static final double SLIDING_USE = 0.8;
 
+    /** Beyond this wheels are about to lock or to spin, and a driver feels it in pedal and car. */
+    private static final double OVERDONE_USE = 1.05;
+
     private static final double OVER_RAD = Math.toRadians(0.5);
-    private static final double DANGER_RAD = Math.toRadians(4.0);
+    private static final double DANGER_RAD = Math.toRadians(3.0);
     private static final double LONGEST_HOLD_S = 0.6;
     private static final double LIFT_S = 0.35;
     private static final double WIND_ON = 1.25;
@@ -25,6 +28,7 @@ final class SlideReaction {
     private final CarFeel feel;
     private final DriverStyle style;
     private final double[] felt;
+    private final double[] usedThen;
     private final List<DriverEvent> events = new ArrayList<>();
     private int head;
     private Reaction now = Reaction.NONE;
@@ -34,11 +38,13 @@ final class SlideReaction {
     private double lifted;
     private double counter;
     private boolean danger;
+    private boolean overdone;
 
     SlideReaction(CarFeel feel, DriverStyle style, double stepS) {
         this.feel = feel;
         this.style = style;
         this.felt = new double[Math.max(1, (int) Math.round(style.delayS() / stepS))];
+        this.usedThen = new double[felt.length];
     }
 
     /** Moves on to a time, s. */
@@ -46,9 +52,11 @@ final class SlideReaction {
         double slide = slide(car);
         double old = felt[head];
         felt[head] = slide;
-        head = (head + 1) % felt.length;
         lifted = Math.max(0.0, lifted - stepS);
         danger = Math.abs(old) > DANGER_RAD;
+        overdone = usedThen[head] > OVERDONE_USE;
+        usedThen[head] = Math.max(car.use(true), car.use(false));
+        head = (head + 1) % felt.length;
         boolean rearNow = old < 0.0;
         double size = Math.abs(old);
         if (now == Reaction.NONE && size > FELT_RAD) {
@@ -71,7 +79,7 @@ final class SlideReaction {
         }
         boolean corrects = (now == Reaction.CORRECT && rear) || (danger && rearNow);
         // the slide's own angle, with the sign of the bend that the car is in
-        counter = corrects ? side(car) * 0.6 * Math.min(old + OVER_RAD, 0.0) : 0.0;
+        counter = corrects ? side(car) * Math.min(old + OVER_RAD, 0.0) : 0.0;
     }
 
     /** Balance angle beside that of the bend, rad; negative when the rear slides. */
@@ -105,15 +113,15 @@ final class SlideReaction {
 
     /** Returns the share of the throttle that is kept. */
     double throttleKept() {
-        return lifted > 0.0 ? 0.4 : 1.0;
+        return lifted > 0.0 ? 0.4 : overdone ? 0.7 : 1.0;
     }
 
     /** Returns the share of the brake that is kept: a rear that comes round is given its grip back. */
     double brakeKept() {
         if (danger && felt[head] < 0.0) {
-            return 0.3;
+            return 0.15;
         }
-        return now != Reaction.NONE && rear ? 0.75 : 1.0;
+        return now != Reaction.NONE && rear ? 0.6 : overdone ? 0.75 : 1.0;
     }
 
     List<DriverEvent> events() {

@@ -63,7 +63,8 @@ final class SpeedPlan {
         return Math.min(used, 1.0);
     }
 
-    private static double left(double used, double exponent) {
+    /** Share of the grip lengthwise that is left beside a share sideways. */
+    static double left(double used, double exponent) {
         return Math.pow(Math.max(0.0, 1.0 - Math.pow(used, exponent)), 1.0 / exponent);
     }
 

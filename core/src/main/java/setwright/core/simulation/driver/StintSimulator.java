@@ -26,10 +26,10 @@ public final class StintSimulator {
     public static final double RECORD_S = 0.004;
 
     private static final int STEPS_PER_RECORD = (int) Math.round(RECORD_S / TransientCar.STEP_S);
-    private static final double FIRST_TRUST = 0.9;
+    private static final double FIRST_TRUST = 0.87;
     private static final double OUT_LAP_PACE = 0.86;
     private static final double AFTER_S = 1.0;
-    private static final int MOST_LOST = 6;
+    private static final int MOST_LOST = 20;
 
     private final StintPlan plan;
     private final ReferenceLine line;
@@ -62,19 +62,16 @@ public final class StintSimulator {
         while (laps < plan.practice() && lost < MOST_LOST) {
             Run run = new Run(plan.style().withScatter(DriverScatter.NONE), 1.0, plan.seed());
             while (laps < plan.practice() && run.lap(1.0)) {
-                run.watch.teach(trust, plan.style().effort());
+                run.watch.teach(trust, plan.style().effort(), true);
                 laps++;
             }
             if (run.car.lost()) {
                 lost++;
-                int corner = run.watch.corner(run.path.stationM());
-                for (int c = 0; c < corners.size(); c++) {
-                    if (corner < 0 || c == corner) {
-                        trust.frighten(c);
-                    }
-                }
+                run.watch.teach(trust, plan.style().effort(), false);
+                run.watch.lastCorner().ifPresent(trust::frighten);
             }
         }
+        trust.settle();
     }
 
     private DrivenStint record() {

@@ -1,6 +1,7 @@
 package setwright.core.simulation.driver;
 
 import java.util.List;
+import java.util.OptionalInt;
 import setwright.core.car.model.MountedTyre;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.ReferenceLine;
@@ -12,6 +13,9 @@ final class UseWatch {
     /** A driver feels what lasts, not single milliseconds. */
     private static final double SMOOTH_S = 0.08;
 
+    /** A corner in which the tyres were asked for more than this above what is wanted is not one to repeat. */
+    private static final double CALM = 0.025;
+
     private static final double FREE_M = 1.5;
     private static final double WIDE_PER_M = 0.03;
 
@@ -19,12 +23,16 @@ final class UseWatch {
     private final List<Corner> corners;
     private final double length;
     private final double[][] most;
+    private final double[] seconds;
+    private double sinceS;
     private double smooth;
+    private OptionalInt last = OptionalInt.empty();
 
     UseWatch(ReferenceLine line, List<Corner> corners) {
         this.corners = corners;
         this.length = line.lengthM();
         this.most = new double[3][corners.size()];
+        this.seconds = new double[corners.size()];
         this.cornerAt = new int[line.nodeCount()];
         java.util.Arrays.fill(cornerAt, -1);
         for (int c = 0; c < corners.size(); c++) {
@@ -40,9 +48,16 @@ final class UseWatch {
         double use = Math.max(effort(car.use(true)), effort(car.use(false)));
         smooth += (use - smooth) * Math.min(1.0, stepS / SMOOTH_S);
         int c = corner(stationM);
+        // a corner's time goes on until the next one's approach begins
+        sinceS += stepS;
+        last.ifPresent(corner -> seconds[corner] = sinceS);
         if (c < 0) {
             return;
         }
+        if (last.isEmpty() || last.getAsInt() != c) {
+            sinceS = 0.0;
+        }
+        last = OptionalInt.of(c);
         Corner corner = corners.get(c);
         double place = stationM;
         if (place > corner.startM() + length) {
@@ -62,15 +77,29 @@ final class UseWatch {
         return use < 1.0 ? MountedTyre.SHAPE.share(use) : 1.0 + 0.2 * (use - 1.0);
     }
 
+    /** Returns the index of the corner that the car was in last. */
+    OptionalInt lastCorner() {
+        return last;
+    }
+
     /** Returns the index of the corner at a station, -1 on a straight. */
-    int corner(double stationM) {
+    private int corner(double stationM) {
         return cornerAt[(int) (stationM / length * cornerAt.length) % cornerAt.length];
     }
 
-    /** Teaches the driver and forgets the lap. */
-    void teach(CornerTrust trust, double target) {
+    /**
+     * Teaches the driver and forgets the lap.
+     *
+     * @param effort  share of the limiting axle's force that he wants
+     * @param whole   whether the lap was finished
+     */
+    void teach(CornerTrust trust, double effort, boolean whole) {
         for (int c = 0; c < corners.size(); c++) {
-            trust.learn(c, most[0][c], most[1][c], most[2][c], target);
+            boolean calm = Math.max(most[0][c], Math.max(most[1][c], most[2][c])) < effort + CALM;
+            if (whole && calm) {
+                trust.keep(c, seconds[c]);
+            }
+            trust.learn(c, most[0][c], most[1][c], most[2][c], effort);
             most[0][c] = 0.0;
             most[1][c] = 0.0;
             most[2][c] = 0.0;
