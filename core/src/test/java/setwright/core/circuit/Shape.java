@@ -171,6 +171,10 @@ final class Shape {
         return at(y, station) + offset * Math.cos(at(heading, station));
     }
 
+    double heading(double station) {
+        return at(heading, station);
+    }
+
     double curvatureAt(double station) {
         double place = station / STEP_M;
         int node = (int) Math.floor(place);

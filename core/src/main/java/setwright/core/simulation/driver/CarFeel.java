@@ -1,5 +1,6 @@
 package setwright.core.simulation.driver;
 
+import java.util.Optional;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Equilibrium;
 import setwright.core.car.model.Equilibrium.Axes;
@@ -20,7 +21,8 @@ final class CarFeel {
     private final double[] lateral = new double[SPEEDS];
     private final double[] braking = new double[SPEEDS];
     private final double[] driving = new double[SPEEDS];
-    private final double[][] balance = new double[SPEEDS][LEVELS.length];
+    private final double[][] frontSlip = new double[SPEEDS][LEVELS.length];
+    private final double[][] rearSlip = new double[SPEEDS][LEVELS.length];
     private final double topMps;
 
     CarFeel(CarModel car) {
@@ -34,10 +36,11 @@ final class CarFeel {
                     .map(Equilibrium.Limit::lateralMps2)
                     .orElse(1.0);
             for (int k = 1; k < LEVELS.length; k++) {
-                double before = balance[i][k - 1];
-                balance[i][k] = steady.at(speed, 0.0, LEVELS[k] * lateral[i])
-                        .map(SteadyState::balanceRad)
-                        .orElse(before);
+                Optional<SteadyState> state = steady.at(speed, 0.0, LEVELS[k] * lateral[i]);
+                double frontBefore = frontSlip[i][k - 1];
+                double rearBefore = rearSlip[i][k - 1];
+                frontSlip[i][k] = state.map(SteadyState::frontSlipRad).orElse(frontBefore);
+                rearSlip[i][k] = state.map(SteadyState::rearSlipRad).orElse(rearBefore);
             }
             braking[i] = straight(steady, speed, -1.0);
             driving[i] = straight(steady, speed, 1.0);
@@ -110,6 +113,12 @@ final class CarFeel {
 
     /** Returns the balance angle that belongs to a bend, rad, with the sign of the bend. */
     double balanceRad(double speedMps, double lateralMps2) {
+        return slipRad(true, speedMps, lateralMps2) - slipRad(false, speedMps, lateralMps2);
+    }
+
+    /** Returns the slip angle of an axle that belongs to a bend, rad, with the sign of the bend. */
+    double slipRad(boolean isFront, double speedMps, double lateralMps2) {
+        double[][] slip = isFront ? frontSlip : rearSlip;
         double share = Math.min(Math.abs(lateralMps2) / lateralMps2(speedMps), LEVELS[LEVELS.length - 1]);
         int level = 1;
         while (level < LEVELS.length - 1 && LEVELS[level] < share) {
@@ -119,8 +128,8 @@ final class CarFeel {
         double place = place(speedMps);
         int i = (int) place;
         double rest = place - i;
-        double low = mix(balance[i][level - 1], balance[i][level], part);
-        double high = mix(balance[i + 1][level - 1], balance[i + 1][level], part);
+        double low = mix(slip[i][level - 1], slip[i][level], part);
+        double high = mix(slip[i + 1][level - 1], slip[i + 1][level], part);
         return Math.copySign(1.0, lateralMps2) * mix(low, high, rest);
     }
 

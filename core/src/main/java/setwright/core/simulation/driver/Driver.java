@@ -20,7 +20,7 @@ final class Driver {
 
     /** Returns what he does in the next step. */
     Inputs act(double stepS, double timeS, TransientCar car, LinePath path, LapIntent intent, int lap) {
-        slides.step(stepS, timeS, car, lap, path.stationM());
+        slides.step(timeS, car, lap, path.stationM());
         hands.step(stepS, car, path, slides.holds(), slides.counterRad(), slides.lockFactor());
         double ahead = path.stationM() + car.speedMps() * feet.leadS();
         feet.step(

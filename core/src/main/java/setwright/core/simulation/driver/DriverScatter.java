@@ -19,7 +19,7 @@ public record DriverScatter(
 
     /** Returns a good driver: braking points within three metres (orientation values of the trade, common practice). */
     public static DriverScatter steady() {
-        return new DriverScatter(1.3, 0.002, 0.2, 0.03, 1.3, 0.0008, 0.0005);
+        return new DriverScatter(2.0, 0.002, 0.2, 0.03, 1.3, 0.0008, 0.0005);
     }
 
     /** Returns a multiple of these deviations. */

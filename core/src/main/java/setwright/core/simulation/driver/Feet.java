@@ -11,7 +11,10 @@ final class Feet {
     private static final double THROTTLE_PER_S = 7.0;
     private static final double PEDAL_LAG_S = 0.04;
     /** Share by which he brakes harder than planned when he is too fast. */
-    private static final double LATE = 1.06;
+    private static final double LATE = 1.12;
+
+    /** Share of the straight-line braking that is dared even when all grip is taken sideways: who is too fast must slow down. */
+    private static final double LEAST_STOP = 0.18;
 
     /** Acceleration that is asked for even when all grip is taken sideways: it keeps the speed, m/s². */
     private static final double LEAST_DRIVE = 0.3;
@@ -58,7 +61,7 @@ final class Feet {
         // and what the car takes sideways at this moment he does not ask for again lengthwise
         double used = Math.min(1.0, Math.abs(now.lateralMps2()) / feel.lateralMps2(speed));
         double stops = style.brakeShare() * feel.brakingMps2(speed) * SpeedPlan.left(used, style.trail());
-        demand = Math.max(demand, -LATE * Math.max(stops, WORTH_BRAKING));
+        demand = Math.max(demand, -LATE * Math.max(stops, LEAST_STOP * feel.brakingMps2(speed)));
         double goes = feel.tractionMps2(speed) * SpeedPlan.left(used, style.power());
         demand = Math.min(demand, LATE * Math.max(goes, LEAST_DRIVE));
         double coasting = -feel.coastingMps2(speed);

@@ -9,6 +9,8 @@ import setwright.core.simulation.driver.SpeedPlan.Trust;
 
 /** What a driver means to do in one lap: his plan, moved here and there because nobody is a machine. */
 final class LapIntent {
+    private static final double MOST_DEVIATIONS = 2.2;
+
     private final ReferenceLine line;
     private final SpeedPlan plan;
     private final double[] offset;
@@ -44,14 +46,14 @@ final class LapIntent {
         double[] offset = new double[n];
         double[] shift = new double[n];
         DriverScatter scatter = style.scatter();
-        double lap = 1.0 + scatter.lapPace() * random.nextGaussian();
+        double lap = 1.0 + scatter.lapPace() * gauss(random);
         for (int c = 0; c < corners.size(); c++) {
             Corner corner = corners.get(c);
-            double speedier = lap * lap * Math.pow(1.0 + scatter.pace() * random.nextGaussian(), 2);
-            double deeper = 1.0 + scatter.trail() * random.nextGaussian();
-            double later = scatter.brakePointM() * random.nextGaussian();
-            double aside = scatter.lineM() * random.nextGaussian();
-            double pickUp = -style.pickUpEarlyM() + scatter.pickUpM() * random.nextGaussian();
+            double speedier = lap * lap * Math.pow(1.0 + scatter.pace() * gauss(random), 2);
+            double deeper = 1.0 + scatter.trail() * gauss(random);
+            double later = scatter.brakePointM() * gauss(random);
+            double aside = scatter.lineM() * gauss(random);
+            double pickUp = -style.pickUpEarlyM() + scatter.pickUpM() * gauss(random);
             int first = (int) Math.floor(corner.startM() / line.stepM());
             int last = (int) Math.ceil(corner.endM() / line.stepM());
             for (int k = first; k <= last; k++) {
@@ -61,15 +63,20 @@ final class LapIntent {
                 at.entry()[i] = pace * trust.entry(c) * deeper;
                 at.exit()[i] = pace * trust.exit(c);
                 offset[i] = aside * hump(s, corner.startM(), corner.apexM(), corner.endM());
-                // braking later and then harder: the plan is met again at the apex
+                // braking later and then harder: the plan is met again soon after turn-in
                 shift[i] = s < corner.apexM()
-                        ? later * fade(s, corner.turnInM(), corner.apexM())
+                        ? later * fade(s, corner.startM(), 0.7 * corner.turnInM() + 0.3 * corner.apexM())
                         : pickUp
                                 * (1.0 - fade(s, corner.apexM(), corner.turnOutM()))
                                 * fade(s, corner.turnOutM(), corner.endM());
             }
         }
         return new LapIntent(line, new SpeedPlan(line, feel, style, at), offset, shift);
+    }
+
+    /** A driver who is far off notices before it is too late. */
+    private static double gauss(Random random) {
+        return Math.max(-MOST_DEVIATIONS, Math.min(random.nextGaussian(), MOST_DEVIATIONS));
     }
 
     /** 1 before, 0 after, smooth between. */

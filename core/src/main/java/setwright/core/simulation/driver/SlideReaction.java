@@ -5,30 +5,45 @@ import java.util.List;
 import setwright.core.simulation.vehicle.TransientCar;
 
 /**
- * What a driver does about a slide that he feels: seen a reaction time late, as the balance angle beside what belongs to the bend.
- * A car that is about to turn round is caught by anyone who can.
+ * What a driver does about a slide that he feels: the slip angle beyond what belongs to the bend, seen a reaction time late. A car
+ * that is about to turn round is caught by anyone who can, looking ahead by how quickly it comes round.
  */
 final class SlideReaction {
-    /** A slide is felt from here: the just noticeable change of sideslip is about a degree (value from memory). */
-    private static final double FELT_RAD = Math.toRadians(1.2);
+    /** A slide is felt from here; racing drivers sense less than the degree of sideslip that is usually given (own choice). */
+    private static final double FELT_RAD = Math.toRadians(0.8);
 
-    /** An axle that works below this share of its slip at the peak does not slide, whatever the other does. */
-    private static final double SLIDING_USE = 0.8;
+    /** An axle below this share of its slip at the peak, where it gives nine tenths of its force, does not slide (own choice). */
+    private static final double SLIDING_USE = 0.55;
 
     /** Beyond this wheels are about to lock or to spin, and a driver feels it in pedal and car. */
     private static final double OVERDONE_USE = 1.05;
 
-    private static final double OVER_RAD = Math.toRadians(0.5);
+    private static final double OVER_RAD = Math.toRadians(0.4);
     private static final double DANGER_RAD = Math.toRadians(3.0);
+    /** Lock against a slide over the slide; steering for the line does its part as well, and more would swing the car round. */
+    private static final double CORRECTION_GAIN = 0.35;
+
+    private static final double DANGER_GAIN = 0.7;
     private static final double LONGEST_HOLD_S = 0.6;
     private static final double LIFT_S = 0.35;
     private static final double WIND_ON = 1.25;
     private static final double SLOWEST = 8.0;
+    /** Time over which he sees how quickly the slide grows, s. */
+    private static final double TREND_S = 0.05;
+
+    private static final double MOST_TREND_RAD = Math.toRadians(6.0);
 
     private final CarFeel feel;
     private final DriverStyle style;
-    private final double[] felt;
-    private final double[] usedThen;
+    private final double stepS;
+    /** Slip angle of the sliding axle beyond that of the bend, rad, left positive, from now back by reaction time and trend. */
+    private final double[] beside;
+
+    private final double[] used;
+    /** +1 the front slides, -1 the rear, 0 neither. */
+    private final int[] axle;
+
+    private final int delay;
     private final List<DriverEvent> events = new ArrayList<>();
     private int head;
     private Reaction now = Reaction.NONE;
@@ -37,64 +52,78 @@ final class SlideReaction {
     private double sinceStation;
     private double lifted;
     private double counter;
-    private boolean danger;
+    private boolean rearInDanger;
     private boolean overdone;
 
     SlideReaction(CarFeel feel, DriverStyle style, double stepS) {
         this.feel = feel;
         this.style = style;
-        this.felt = new double[Math.max(1, (int) Math.round(style.delayS() / stepS))];
-        this.usedThen = new double[felt.length];
+        this.stepS = stepS;
+        this.delay = Math.max(1, (int) Math.round(style.delayS() / stepS));
+        int length = delay + (int) Math.round(TREND_S / stepS) + 1;
+        this.beside = new double[length];
+        this.used = new double[length];
+        this.axle = new int[length];
     }
 
     /** Moves on to a time, s. */
-    void step(double stepS, double timeS, TransientCar car, int lap, double stationM) {
-        double slide = slide(car);
-        double old = felt[head];
-        felt[head] = slide;
+    void step(double timeS, TransientCar car, int lap, double stationM) {
+        see(car);
+        int then = Math.floorMod(head - delay, beside.length);
+        int before = Math.floorMod(head + 1, beside.length);
+        double seen = beside[then];
+        double size = axle[then] == 0 ? 0.0 : Math.abs(seen);
+        boolean rearNow = axle[then] < 0;
+        overdone = used[then] > OVERDONE_USE;
+        rearInDanger = rearNow && size > DANGER_RAD;
         lifted = Math.max(0.0, lifted - stepS);
-        danger = Math.abs(old) > DANGER_RAD;
-        overdone = usedThen[head] > OVERDONE_USE;
-        usedThen[head] = Math.max(car.use(true), car.use(false));
-        head = (head + 1) % felt.length;
-        boolean rearNow = old < 0.0;
-        double size = Math.abs(old);
         if (now == Reaction.NONE && size > FELT_RAD) {
-            rear = rearNow;
-            Reaction reaction = rear ? style.rearSlides() : style.frontSlides();
-            if (reaction != Reaction.NONE) {
-                now = reaction;
-                since = timeS;
-                sinceStation = stationM;
-            }
+            begin(rearNow, timeS, stationM);
         } else if (now != Reaction.NONE) {
-            boolean tooLong = now == Reaction.HOLD && (timeS - since > LONGEST_HOLD_S || (danger && rear));
+            boolean tooLong = now == Reaction.HOLD && (timeS - since > LONGEST_HOLD_S || rearInDanger);
             if (size < OVER_RAD || rearNow != rear || tooLong) {
                 events.add(new DriverEvent(now, rear, since, timeS, lap, sinceStation));
                 now = Reaction.NONE;
             }
         }
-        if (now == Reaction.LIFT || (danger && rearNow)) {
+        if (now == Reaction.LIFT || rearInDanger) {
             lifted = LIFT_S;
         }
-        boolean corrects = (now == Reaction.CORRECT && rear) || (danger && rearNow);
-        // the slide's own angle, with the sign of the bend that the car is in
-        counter = corrects ? side(car) * Math.min(old + OVER_RAD, 0.0) : 0.0;
-    }
-
-    /** Balance angle beside that of the bend, rad; negative when the rear slides. */
-    private double slide(TransientCar car) {
-        if (car.speedMps() < SLOWEST) {
-            return 0.0;
+        counter = 0.0;
+        if ((now == Reaction.CORRECT && rear) || rearInDanger) {
+            double ahead = (seen - beside[before]) / TREND_S * (delay * stepS + 1.6 / style.handsRadPerS());
+            ahead = Math.max(-MOST_TREND_RAD, Math.min(ahead, MOST_TREND_RAD));
+            double gain = rearInDanger ? DANGER_GAIN : CORRECTION_GAIN;
+            counter = -gain * (seen + ahead);
         }
-        double lateral = car.lateralMps2();
-        double balance = car.slip(true) - car.slip(false);
-        double beside = side(car) * (balance - feel.balanceRad(car.speedMps(), lateral));
-        return car.use(beside > 0.0) > SLIDING_USE ? beside : 0.0;
     }
 
-    private static double side(TransientCar car) {
-        return car.lateralMps2() >= 0.0 ? 1.0 : -1.0;
+    private void begin(boolean rearNow, double timeS, double stationM) {
+        rear = rearNow;
+        now = rear ? style.rearSlides() : style.frontSlides();
+        since = timeS;
+        sinceStation = stationM;
+    }
+
+    private void see(TransientCar car) {
+        head = (head + 1) % beside.length;
+        used[head] = Math.max(car.use(true), car.use(false));
+        axle[head] = 0;
+        beside[head] = 0.0;
+        if (car.speedMps() > SLOWEST) {
+            double rearMore = more(car, false);
+            double frontMore = more(car, true);
+            boolean isRear = Math.abs(rearMore) > Math.abs(frontMore);
+            // more of the slip that the axle has, not less
+            boolean slides = (isRear ? rearMore * car.slip(false) : frontMore * car.slip(true)) > 0.0;
+            axle[head] = !slides || car.use(!isRear) < SLIDING_USE ? 0 : isRear ? -1 : 1;
+            beside[head] = isRear ? rearMore : frontMore;
+        }
+    }
+
+    /** Slip angle of an axle beyond what belongs to the bend, rad, left positive. */
+    private double more(TransientCar car, boolean isFront) {
+        return car.slip(isFront) - feel.slipRad(isFront, car.speedMps(), car.lateralMps2());
     }
 
     boolean holds() {
@@ -118,7 +147,7 @@ final class SlideReaction {
 
     /** Returns the share of the brake that is kept: a rear that comes round is given its grip back. */
     double brakeKept() {
-        if (danger && felt[head] < 0.0) {
+        if (rearInDanger) {
             return 0.15;
         }
         return now != Reaction.NONE && rear ? 0.6 : overdone ? 0.75 : 1.0;
