@@ -152,7 +152,7 @@ final class StintSimulatorTest {
     void a_pushing_car_is_met_with_more_lock_by_those_who_do() {
         CarModel pushing = car(-0.15, List.of());
         DriverStyle style = DriverStyle.good().withReactions(Reaction.CORRECT, Reaction.WIND_ON);
-        assertThat(drive(pushing, style, 3, 12, 2L).events())
+        assertThat(drive(pushing, style.withEffort(0.985), 3, 12, 2L).events())
                 .anyMatch(event -> !event.rear() && event.reaction() == Reaction.WIND_ON);
     }
 
