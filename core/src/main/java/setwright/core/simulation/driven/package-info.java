@@ -5,4 +5,7 @@
  * a recording and a judge of the truth reads directly. To add a signal, add a constant to {@link
  * setwright.core.simulation.driven.Signal} and write it where the step is recorded.
  */
+@NullMarked
 package setwright.core.simulation.driven;
+
+import org.jspecify.annotations.NullMarked;
