@@ -21,7 +21,7 @@ final class Driver {
     /** Returns what he does in the next step. */
     Inputs act(double stepS, double timeS, TransientCar car, LinePath path, LapIntent intent, int lap) {
         slides.step(timeS, car, lap, path.stationM());
-        hands.step(stepS, car, path, slides.holds(), slides.counterRad(), slides.lockFactor());
+        hands.step(stepS, car, path, slides.holds(), slides.catching(), slides.lockFactor());
         double ahead = path.stationM() + car.speedMps() * feet.leadS();
         feet.step(
                 stepS,

@@ -41,8 +41,8 @@ public record DriverStyle(
                 1.6,
                 0.0,
                 0.9,
-                0.13,
-                22.0,
+                0.11,
+                26.0,
                 Reaction.CORRECT,
                 Reaction.NONE,
                 DriverScatter.steady());

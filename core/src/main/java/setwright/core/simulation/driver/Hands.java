@@ -19,11 +19,14 @@ final class Hands {
     private static final double NEAREST_M = 7.0;
     private static final double STEER_RATE = 0.9;
     private static final double MOST_STEER = 0.45;
+    private static final double TREND_S = 0.05;
+    private static final double MOST_AHEAD = 0.12;
     private static final double NOISE_S = 0.12;
 
     private final CarFeel feel;
     private final DriverStyle style;
     private final double wheelbase;
+    private final double toFront;
     private final Random random;
     private final double[][] seen;
     private int head;
@@ -31,13 +34,16 @@ final class Hands {
     private double angle;
     private double rate;
     private double restless;
+    private double slidBefore;
+    private double slidTrend;
 
     Hands(CarModel car, CarFeel feel, DriverStyle style, double stepS, Random random) {
         this.feel = feel;
         this.style = style;
         this.wheelbase = car.body().wheelbaseM();
+        this.toFront = car.body().toFrontM();
         this.random = random;
-        this.seen = new double[Math.max(1, (int) Math.round(style.delayS() / stepS))][6];
+        this.seen = new double[Math.max(1, (int) Math.round(style.delayS() / stepS))][7];
     }
 
     /** What the driver knows of the car now: where it was a reaction time ago and how it moved. */
@@ -50,6 +56,7 @@ final class Hands {
         old[3] = car.speedMps();
         old[4] = car.yawRate();
         old[5] = stationM;
+        old[6] = Math.atan2(car.lateralMps() + toFront * car.yawRate(), Math.max(car.forwardMps(), 1.0));
         head = (head + 1) % seen.length;
         full |= head == 0;
         return out == null ? old.clone() : out;
@@ -58,13 +65,14 @@ final class Hands {
     /**
      * Moves on.
      *
-     * @param hold     whether the wheel is held still
-     * @param counter  steer against a slide, rad, added
-     * @param factor   on the lock wanted, more than 1 for a driver who winds on
+     * @param hold      whether the wheel is held still
+     * @param catching  how far the front wheels are turned to where the car slides to, instead of for the line, 0..1
+     * @param factor    on the lock wanted, more than 1 for a driver who winds on
      */
-    void step(double stepS, TransientCar car, LinePath path, boolean hold, double counter, double factor) {
+    void step(double stepS, TransientCar car, LinePath path, boolean hold, double catching, double factor) {
         double[] then = look(car, path.stationM());
-        double wanted = hold ? angle : factor * wanted(then, path, seen.length * stepS) + counter;
+        double forLine = factor * wanted(then, path, seen.length * stepS);
+        double wanted = hold ? angle : forLine + catching * (sliding(then, stepS) - forLine);
         wanted = Math.max(-MOST_STEER, Math.min(wanted, MOST_STEER));
         double share = stepS / NOISE_S;
         restless += -share * restless + Math.sqrt(2.0 * share) * style.scatter().steerRad() * random.nextGaussian();
@@ -72,6 +80,15 @@ final class Hands {
         rate += stepS * (omega * omega * (wanted + restless - angle) - 2.0 * DAMPING * omega * rate);
         rate = Math.max(-STEER_RATE, Math.min(rate, STEER_RATE));
         angle += stepS * rate;
+    }
+
+    /** Where the front axle will be sliding to when the hands get there: wheels that point there have no slip angle. */
+    private double sliding(double[] then, double stepS) {
+        double trend = (then[6] - slidBefore) / stepS;
+        slidBefore = then[6];
+        slidTrend += (trend - slidTrend) * Math.min(1.0, stepS / TREND_S);
+        double ahead = slidTrend * (seen.length * stepS + 1.6 / style.handsRadPerS());
+        return then[6] + Math.max(-MOST_AHEAD, Math.min(ahead, MOST_AHEAD));
     }
 
     private double wanted(double[] then, LinePath path, double delay) {

@@ -20,10 +20,9 @@ final class SlideReaction {
 
     private static final double OVER_RAD = Math.toRadians(0.4);
     private static final double DANGER_RAD = Math.toRadians(3.0);
-    /** Lock against a slide over the slide; steering for the line does its part as well, and more would swing the car round. */
-    private static final double CORRECTION_GAIN = 0.35;
+    /** From this much on, the hands only catch the car and forget the line. */
+    private static final double WHOLE_RAD = Math.toRadians(7.0);
 
-    private static final double DANGER_GAIN = 0.7;
     private static final double LONGEST_HOLD_S = 0.6;
     private static final double LIFT_S = 0.35;
     private static final double WIND_ON = 1.25;
@@ -51,7 +50,7 @@ final class SlideReaction {
     private double since;
     private double sinceStation;
     private double lifted;
-    private double counter;
+    private double catching;
     private boolean rearInDanger;
     private boolean overdone;
 
@@ -89,13 +88,10 @@ final class SlideReaction {
         if (now == Reaction.LIFT || rearInDanger) {
             lifted = LIFT_S;
         }
-        counter = 0.0;
-        if ((now == Reaction.CORRECT && rear) || rearInDanger) {
-            double ahead = (seen - beside[before]) / TREND_S * (delay * stepS + 1.6 / style.handsRadPerS());
-            ahead = Math.max(-MOST_TREND_RAD, Math.min(ahead, MOST_TREND_RAD));
-            double gain = rearInDanger ? DANGER_GAIN : CORRECTION_GAIN;
-            counter = -gain * (seen + ahead);
-        }
+        double ahead = (seen - beside[before]) / TREND_S * (delay * stepS + 1.6 / style.handsRadPerS());
+        double expected = Math.abs(seen + Math.max(-MOST_TREND_RAD, Math.min(ahead, MOST_TREND_RAD)));
+        boolean corrects = (now == Reaction.CORRECT && rear) || rearInDanger;
+        catching = corrects ? Math.max(0.0, Math.min((expected - OVER_RAD) / WHOLE_RAD, 1.0)) : 0.0;
     }
 
     private void begin(boolean rearNow, double timeS, double stationM) {
@@ -130,9 +126,9 @@ final class SlideReaction {
         return now == Reaction.HOLD;
     }
 
-    /** Returns the steer against the slide, rad. */
-    double counterRad() {
-        return counter;
+    /** Returns how far the hands catch the car instead of following the line, 0..1. */
+    double catching() {
+        return catching;
     }
 
     /** Returns the factor on the lock that the driver would want. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Random;
 import setwright.core.car.model.CarModel;
 import setwright.core.circuit.Corner;
-import setwright.core.circuit.CornerFinder;
 import setwright.core.circuit.ReferenceLine;
 import setwright.core.simulation.driven.DriveHistory;
 import setwright.core.simulation.driven.Signal;
@@ -45,7 +44,7 @@ public final class StintSimulator {
         double[] one = new double[n];
         java.util.Arrays.fill(one, FIRST_TRUST);
         double[] speeds = new SpeedPlan(line, feel, plan.style(), new Trust(one, one, one)).speeds();
-        this.corners = CornerFinder.find(line, speeds, 0.0);
+        this.corners = BendSplitter.split(line, speeds);
         this.trust = new CornerTrust(corners.size(), FIRST_TRUST);
     }
 

@@ -34,8 +34,10 @@ public final class BalancedTruth {
     public static final double FAST_MPS = 50.0;
 
     private static final double BRAKING_MPS = 30.0;
-    /** Front use at which the brakes are looked at: hard, short of locking. */
-    private static final double BRAKING_USE = 0.85;
+    /** Use of the front at which the brakes are looked at: short of locking, and as hard as a driver trails them. */
+    private static final double HARD_USE = 0.85;
+
+    private static final double TRAILED_USE = 0.6;
     /** Slight understeer at the limit (common practice: a car that drivers call neutral). */
     private static final double REAR_DRIVE_MARGIN = 0.02;
     /** Front-drive cars are set up with more, for the throttle takes from the front. */
@@ -101,12 +103,25 @@ public final class BalancedTruth {
      * @param parameters  drawn, by index of {@link Parameter}; all others are kept
      */
     public static BalancedTruth balance(CarSheet sheet, double[] parameters) {
-        return new Balancer(sheet, parameters).balanced();
+        return new Balancer(sheet, parameters, usualMargin(sheet)).balanced();
+    }
+
+    /**
+     * Returns the car with the rear's limit above the front's by a margin of choice.
+     *
+     * @param margin  share, such as 0.02; more understeers more
+     */
+    public static BalancedTruth balance(CarSheet sheet, double[] parameters, double margin) {
+        return new Balancer(sheet, parameters, margin).balanced();
+    }
+
+    private static double usualMargin(CarSheet sheet) {
+        return sheet.drivenAxle() == DrivenAxle.FRONT ? FRONT_DRIVE_MARGIN : REAR_DRIVE_MARGIN;
     }
 
     /** Returns what a car is like as it stands. */
     public static BalancedTruth measure(CarSheet sheet, double[] parameters) {
-        return new Balancer(sheet, parameters).measured();
+        return new Balancer(sheet, parameters, usualMargin(sheet)).measured();
     }
 
     /** Returns a copy of the true values, by index of {@link Parameter}. */
@@ -119,7 +134,10 @@ public final class BalancedTruth {
         return margins;
     }
 
-    /** Returns by which share the front axle uses more of its grip than the rear on the brakes. */
+    /**
+     * Returns by which share the front axle uses more of its grip than the rear on the brakes, hard or trailed, whichever is
+     * less.
+     */
     public double brakeLead() {
         return lead;
     }
@@ -179,11 +197,11 @@ public final class BalancedTruth {
         private final double target;
         private final boolean lifts;
 
-        Balancer(CarSheet sheet, double[] parameters) {
+        Balancer(CarSheet sheet, double[] parameters, double target) {
             this.assembler = new CarAssembler(sheet);
             this.prior = CarPrior.of(sheet);
             this.parameters = parameters.clone();
-            this.target = sheet.drivenAxle() == DrivenAxle.FRONT ? FRONT_DRIVE_MARGIN : REAR_DRIVE_MARGIN;
+            this.target = target;
             this.lifts = sheet.downforce() != Downforce.NONE;
         }
 
@@ -212,7 +230,11 @@ public final class BalancedTruth {
         }
 
         private double lead() {
-            return BalancedTruth.brakeLead(assembler.build(parameters), BRAKING_MPS, BRAKING_USE);
+            CarModel car = assembler.build(parameters);
+            // load moves forward with braking, and the engine drags at one axle only: either may be the worse
+            return Math.min(
+                    BalancedTruth.brakeLead(car, BRAKING_MPS, HARD_USE),
+                    BalancedTruth.brakeLead(car, BRAKING_MPS, TRAILED_USE));
         }
 
         /** Bisects on an excess that grows with the parameter; stays at a bound when the root lies beyond. */

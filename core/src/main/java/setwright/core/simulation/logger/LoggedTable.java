@@ -1,12 +1,14 @@
 package setwright.core.simulation.logger;
 
 import java.util.List;
+import java.util.Optional;
+import setwright.core.recording.Quantity;
 
 /**
- * A recording as a table.
+ * What a logger wrote: columns of equal length, one row for each moment.
  *
  * @param rateHz   rows per second
- * @param columns  of equal length; the first is time
+ * @param columns  in the order of the file; one of them is time
  */
 public record LoggedTable(double rateHz, List<LoggedColumn> columns) {
     public LoggedTable {
@@ -14,7 +16,12 @@ public record LoggedTable(double rateHz, List<LoggedColumn> columns) {
     }
 
     /** Returns the number of rows. */
-    public int rows() {
-        return columns.get(0).values().length;
+    public int rowCount() {
+        return columns.isEmpty() ? 0 : columns.get(0).size();
+    }
+
+    /** Returns the column that holds a quantity. */
+    public Optional<LoggedColumn> column(Quantity quantity) {
+        return columns.stream().filter(column -> column.quantity() == quantity).findFirst();
     }
 }

@@ -1,9 +1,10 @@
 /**
- * A data logger: what is left of a simulated drive when a real recorder has had it.
+ * A data logger on board of a simulated car: what it keeps, how often, how wrongly, and what it calls it.
  *
- * <p>In: a {@link setwright.core.simulation.driven.DriveHistory}, the car's sheet and a {@link
- * setwright.core.simulation.logger.LoggerPlan}. Out: a {@link setwright.core.simulation.logger.LoggedTable} with noise, offsets, chosen
- * units and signs, and gaps. To add a channel, add a line to {@link setwright.core.simulation.logger.Logger}.
+ * <p>In: a {@link setwright.core.simulation.driven.DriveHistory} without noise and a {@link
+ * setwright.core.simulation.logger.LoggerPlan}. Out: a {@link setwright.core.simulation.logger.LoggedTable}, to be written as a
+ * file and read in again like any recording. To log another quantity, add it to {@link
+ * setwright.core.simulation.logger.ChannelSet}, {@code Sensed}, {@code TypicalNoise} and {@code Headers}.
  */
 @NullMarked
 package setwright.core.simulation.logger;
