@@ -1,7 +1,8 @@
 package setwright.app.truthbench;
 
 import java.util.List;
-import setwright.app.simulate.CsvStyle;
+import java.util.Optional;
+import setwright.app.world.RecordingWriter;
 import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
 import setwright.core.simulation.driver.DriverStyle;
@@ -43,7 +44,7 @@ record BenchCase(
         double fuelKgPerM,
         long driverSeed,
         LoggerPlan logger,
-        CsvStyle csv) {
+        RecordingWriter.Form csv) {
 
     /** Returns the same case with another mood of the driver. */
     BenchCase inAnotherMood(long otherSeed) {
@@ -63,6 +64,28 @@ record BenchCase(
                 otherSeed,
                 logger,
                 csv);
+    }
+
+    /** Returns the same case with the last change taken back; empty when only one is left. */
+    Optional<BenchCase> milder() {
+        return changes.size() < 2
+                ? Optional.empty()
+                : Optional.of(new BenchCase(
+                        number,
+                        kind,
+                        fault,
+                        trigger,
+                        car,
+                        parameters,
+                        changes.subList(0, changes.size() - 1),
+                        circuit,
+                        style,
+                        cured,
+                        flying,
+                        fuelKgPerM,
+                        driverSeed,
+                        logger,
+                        csv));
     }
 
     String name() {

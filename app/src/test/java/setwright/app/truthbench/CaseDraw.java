@@ -5,7 +5,7 @@ import static setwright.app.truthbench.DrawnDriver.between;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import setwright.app.simulate.CsvStyle;
+import setwright.app.world.RecordingWriter;
 import setwright.app.world.World;
 import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
@@ -25,15 +25,8 @@ final class CaseDraw {
     private static final double TECHNIQUE = 0.10;
     private static final int FEWEST_LAPS = 6;
     private static final int MOST_LAPS = 12;
-    /** Sizes of a fault over the catalogue's usual. */
-    private static final double SMALLEST = 0.8;
-
-    private static final double LARGEST = 1.6;
     private static final double LEAST_KG_PER_M = 0.3e-3;
     private static final double MOST_KG_PER_M = 0.6e-3;
-    private static final CsvStyle[] STYLES = {
-        CsvStyle.PLAIN, new CsvStyle(';', true, false), new CsvStyle('\t', false, true), new CsvStyle(',', false, true)
-    };
 
     private CaseDraw() {}
 
@@ -58,9 +51,8 @@ final class CaseDraw {
                 ? DriverFault.INCONSISTENT
                 : only.flatMap(CaseDraw::driverFault).orElse(technique);
         Optional<Fault> fault = kind == Kind.SETUP ? Optional.of(fault(car, only, random)) : Optional.empty();
-        double size = between(random, SMALLEST, LARGEST);
-        List<SetupChange> changes =
-                fault.map(drawn -> drawn.changes(car.sheet(), size)).orElse(List.of());
+        List<SetupChange> changes = fault.map(drawn -> FaultDraw.changes(car.sheet(), parameters, drawn, random))
+                .orElse(List.of());
         boolean driver = kind == Kind.TECHNIQUE || kind == Kind.INCONSISTENT;
         return new BenchCase(
                 number,
@@ -77,7 +69,7 @@ final class CaseDraw {
                 between(random, LEAST_KG_PER_M, MOST_KG_PER_M),
                 random.nextLong(),
                 LoggerPlan.random(random.nextLong()),
-                STYLES[random.nextInt(STYLES.length)]);
+                RecordingWriter.Form.random(random.nextLong()));
     }
 
     private static Kind kind(double share) {

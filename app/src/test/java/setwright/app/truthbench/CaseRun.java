@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
-import setwright.app.simulate.RecordingCsv;
-import setwright.app.simulate.SheetText;
+import setwright.app.world.RecordingWriter;
+import setwright.app.world.SheetCopy;
+import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.Logger;
 
 /** Takes a case from its draw to its outcome. */
@@ -42,14 +43,14 @@ final class CaseRun {
 
     private static Outcome judged(Driven driven, CaseTruth truth, Path folder, boolean noted) throws IOException {
         BenchCase benchCase = driven.last();
-        Path recording = folder.resolve("stint1.csv");
+        Path recording = folder.resolve(benchCase.csv().gzip() ? "stint1.csv.gz" : "stint1.csv");
         Path sheet = folder.resolve("car.yaml");
-        RecordingCsv.write(
-                recording,
-                Logger.record(driven.recorded().history(), driven.sheet(), benchCase.logger()),
-                benchCase.csv());
-        Files.writeString(sheet, SheetText.with(benchCase.car().sheetText(), benchCase.changes()));
-        Outcome outcome = Outcome.of(driven, truth, CaseAnswer.of(recording, sheet, benchCase.trigger()));
+        LoggedTable table = Logger.log(driven.recorded().history(), driven.sheet(), benchCase.logger());
+        RecordingWriter.write(recording, table, benchCase.csv());
+        Files.writeString(
+                sheet, SheetCopy.with(benchCase.car().name(), benchCase.car().sheetText(), benchCase.changes()));
+        CaseAnswer answer = CaseAnswer.of(recording, sheet, benchCase.trigger());
+        Outcome outcome = Outcome.of(driven, truth, answer, Reading.faults(answer, table, benchCase.logger()));
         if (noted) {
             Files.writeString(folder.resolve("truth.txt"), Notes.of(driven, truth, outcome));
         }

@@ -45,7 +45,7 @@ record Outcome(
         String failure,
         List<BalancePair> pairs) {
 
-    static Outcome of(Driven driven, CaseTruth truth, CaseAnswer answer) {
+    static Outcome of(Driven driven, CaseTruth truth, CaseAnswer answer, List<String> misread) {
         return new Outcome(
                 driven.last(),
                 driven.lost(),
@@ -58,9 +58,7 @@ record Outcome(
                 answer.findings(),
                 answer.diagnosis().map(Diagnosis::verdict),
                 answer.triggerRight(),
-                answer.intake()
-                        .map(intake -> Reading.faults(intake, driven.last().logger()))
-                        .orElse(List.of()),
+                misread,
                 answer.failure(),
                 answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()));
     }

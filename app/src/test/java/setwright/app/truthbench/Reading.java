@@ -2,48 +2,58 @@ package setwright.app.truthbench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import setwright.core.recording.Quantity;
+import setwright.core.simulation.logger.LoggedColumn;
+import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.LoggerPlan;
-import setwright.intake.Intake;
 import setwright.intake.map.MapEntry;
 
-/** Whether columns that carry the judgement were taken for what they are, in their direction. */
+/** Whether the columns that carry the judgement were taken for what they are, in their direction. */
 final class Reading {
-    private static final Map<Quantity, String> COLUMNS = Map.of(
-            Quantity.SPEED, "speed",
-            Quantity.STEERING_WHEEL_ANGLE, "steering",
-            Quantity.YAW_RATE, "yaw_rate",
-            Quantity.LATERAL_ACCELERATION, "acc_lateral",
-            Quantity.THROTTLE, "throttle");
+    private static final Set<Quantity> MATTER = Set.of(
+            Quantity.SPEED,
+            Quantity.STEERING_WHEEL_ANGLE,
+            Quantity.YAW_RATE,
+            Quantity.LATERAL_ACCELERATION,
+            Quantity.THROTTLE,
+            Quantity.BRAKE);
 
     private Reading() {}
 
-    /** Returns what was read wrongly, in words; nothing when all is right. */
-    static List<String> faults(Intake intake, LoggerPlan plan) {
+    /** Returns what was read wrongly, in words; nothing when all is right or nothing was read. */
+    static List<String> faults(CaseAnswer answer, LoggedTable table, LoggerPlan plan) {
         List<String> faults = new ArrayList<>();
-        COLUMNS.forEach((quantity, name) -> {
-            Optional<MapEntry> entry = intake.proposal().map().entry(quantity);
-            boolean recorded = !name.equals("acc_lateral")
-                    || plan.channels() != setwright.core.simulation.logger.ChannelSet.MINIMAL;
-            if (recorded && entry.isEmpty()) {
-                faults.add(name + " not used");
-            } else if (entry.isPresent() && !entry.get().column().startsWith(name)) {
-                faults.add(entry.get().column() + " taken for " + quantity.words());
-            } else if (entry.isPresent() && (entry.get().sign() < 0) != counted(quantity, plan)) {
-                faults.add(name + " in the wrong direction");
+        answer.intake().ifPresent(intake -> {
+            for (LoggedColumn column : table.columns()) {
+                if (MATTER.contains(column.quantity())) {
+                    fault(column, intake.proposal().map().entry(column.quantity()), plan)
+                            .ifPresent(faults::add);
+                }
             }
         });
         return faults;
     }
 
-    private static boolean counted(Quantity quantity, LoggerPlan plan) {
+    private static Optional<String> fault(LoggedColumn column, Optional<MapEntry> entry, LoggerPlan plan) {
+        String words = column.quantity().words();
+        if (entry.isEmpty()) {
+            return Optional.of(words + " not found");
+        }
+        if (!entry.get().column().equals(column.name())) {
+            return Optional.of("another column taken for " + words);
+        }
+        boolean right = entry.get().sign() > 0 == left(column.quantity(), plan.layout());
+        return right ? Optional.empty() : Optional.of(words + " in the wrong direction");
+    }
+
+    private static boolean left(Quantity quantity, LoggerPlan.Layout layout) {
         return switch (quantity) {
-            case STEERING_WHEEL_ANGLE -> plan.steerRight();
-            case YAW_RATE -> plan.yawRight();
-            case LATERAL_ACCELERATION -> plan.lateralRight();
-            default -> false;
+            case STEERING_WHEEL_ANGLE -> layout.steerLeft();
+            case YAW_RATE -> layout.yawLeft();
+            case LATERAL_ACCELERATION -> layout.acrossLeft();
+            default -> true;
         };
     }
 }
