@@ -16,6 +16,7 @@ import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
+import setwright.app.command.SimulateCommand;
 import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
@@ -63,6 +64,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))
                 .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
                 .addSubcommand(new SumsCommand())
+                .addSubcommand(new SimulateCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));

@@ -1,8 +1,8 @@
 /**
- * Simulated laps as files: what a logger and a person would have kept of them.
+ * The use case: laps of the invented world, as files that the rest of the program reads like any other.
  *
- * <p>In: tables of {@link setwright.core.simulation.logger} and car sheets of the invented world. Out: a recording as CSV, the sheet with
- * its changed setup, and what was really going on.
+ * <p>In: an {@link setwright.app.simulate.Experiment}: car, circuit, what is wrong, who drives, what records. Out: what was driven, the
+ * recording and the sheet that its user would have. To add a driver, add a line to {@link setwright.app.simulate.DriverKind}.
  */
 @NullMarked
 package setwright.app.simulate;
