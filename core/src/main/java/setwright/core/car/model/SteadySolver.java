@@ -23,9 +23,9 @@ final class SteadySolver {
     static final int SIDESLIP = 1;
     static final int STEER = 2;
     static final int COUNT = 8;
-    private static final int ALONG = 3;
+    static final int ALONG = 3;
     private static final int FRONT = 4;
-    private static final int BODY = 5;
+    static final int BODY = 5;
     private static final int NEWTON_STEPS = 25;
     private static final int BACKWARD_STEPS = 4;
     private static final double DIFFERENCE = 1.0e-6;

@@ -1,0 +1,146 @@
+package setwright.core.simulation.lap;
+
+import java.util.Optional;
+import setwright.core.car.model.CarModel;
+import setwright.core.car.model.Equilibrium;
+import setwright.core.car.model.Equilibrium.Axes;
+import setwright.core.car.model.Equilibrium.Limit;
+
+/*
+ * Design note. Over the acceleration along, the limit falls to nothing as steeply as a circle does; over the angle whose sine is the
+ * share of the hardest braking or drive it does so smoothly. Nodes lie at equal angles, with one at constant speed.
+ *
+ * A car with a locking differential can have two limits at one speed and acceleration, one that pushes and one that turns in. The grid
+ * takes the higher of what is found from straight ahead and from the node before; a changed setup follows its own branch.
+ */
+
+/** Solved limits of a car over speed and acceleration along. */
+final class LimitGrid {
+    static final int SPEEDS = 12;
+    static final int BRAKING = 12;
+    static final int DRIVING = 9;
+    static final int COUNT = BRAKING + 1 + DRIVING;
+
+    /** Slower than any corner of a circuit but for the tightest hairpins; below, only the radius changes. */
+    private static final double SLOWEST_MPS = 10.0;
+
+    private static final double NARROWEST_MPS = 5.0;
+    /** The car's equations stop short of a wheel that locks or spins: at 0.9887 of its peak. */
+    private static final double NEARLY_LOCKED = 0.985;
+    /** Beyond what the engine gives, the envelope does not matter. */
+    private static final double BEYOND_ENGINE = 1.25;
+
+    private static final double BEYOND_ENGINE_MPS2 = 1.5;
+    private static final double FARTHEST_MPS2 = 120.0;
+    private static final int STEPS = 40;
+    private static final double SAME_USE = 5.0e-4;
+    private static final double SAME_MPS2 = 1.0e-3;
+
+    final CarModel car;
+    final double topMps;
+    final double[] speeds = new double[SPEEDS];
+    /** Hardest braking and drive straight ahead at each speed, m/s², both positive. */
+    final double[] braking = new double[SPEEDS];
+
+    final double[] driving = new double[SPEEDS];
+    final LimitNode[][] nodes = new LimitNode[SPEEDS][COUNT];
+    private final Equilibrium equilibrium;
+
+    LimitGrid(CarModel car, Optional<LimitGrid> near) {
+        this.car = car;
+        this.equilibrium = new Equilibrium(car, Axes.PATH);
+        this.topMps = TopSpeed.of(car);
+        double power = BEYOND_ENGINE * TopSpeed.powerW(car, topMps) / car.body().massKg();
+        double fastest = Math.max(topMps, SLOWEST_MPS + NARROWEST_MPS);
+        for (int i = 0; i < SPEEDS; i++) {
+            speeds[i] = SLOWEST_MPS + (fastest - SLOWEST_MPS) * i / (SPEEDS - 1);
+            int speed = i;
+            double before = i == 0 ? 5.0 : braking[i - 1];
+            braking[i] = hardest(
+                    speeds[i],
+                    -1.0,
+                    FARTHEST_MPS2,
+                    near.map(grid -> grid.braking[speed]).orElse(before));
+            double engine = power / speeds[i] + BEYOND_ENGINE_MPS2;
+            driving[i] = hardest(
+                    speeds[i],
+                    1.0,
+                    engine,
+                    near.map(grid -> grid.driving[speed]).orElse(engine));
+            solve(i, near);
+        }
+    }
+
+    /** Returns the angle of a node: 0 at constant speed, -pi/2 at the hardest braking, pi/2 at the hardest drive. */
+    static double angle(int node) {
+        int away = node - BRAKING;
+        return 0.5 * Math.PI * away / (away < 0 ? BRAKING : DRIVING);
+    }
+
+    private void solve(int speed, Optional<LimitGrid> near) {
+        node(speed, BRAKING, near, Optional.empty());
+        for (int i = BRAKING - 1; i >= 0; i--) {
+            node(speed, i, near, Optional.of(nodes[speed][i + 1]));
+        }
+        for (int i = BRAKING + 1; i < COUNT; i++) {
+            node(speed, i, near, Optional.of(nodes[speed][i - 1]));
+        }
+    }
+
+    private void node(int speed, int node, Optional<LimitGrid> near, Optional<LimitNode> before) {
+        double angle = angle(node);
+        double forward = Math.sin(angle) * (angle < 0.0 ? braking[speed] : driving[speed]);
+        double v = speeds[speed];
+        Optional<Limit> found;
+        if (near.isPresent()) {
+            found = equilibrium.greatestLateral(
+                    v, forward, near.get().nodes[speed][node].limit.state());
+        } else {
+            found = equilibrium.greatestLateral(v, forward);
+            Optional<Limit> other = before.flatMap(last -> equilibrium.greatestLateral(v, forward, last.limit.state()));
+            found = other.isPresent()
+                            && (found.isEmpty()
+                                    || other.get().lateralMps2() > found.get().lateralMps2())
+                    ? other
+                    : found;
+        }
+        if (found.isPresent() && found.get().lateralMps2() > 0.0) {
+            nodes[speed][node] = new LimitNode(car, equilibrium, found.get());
+        } else {
+            // no turning at all left there: the last one that could stands in, and the envelope ends with it
+            nodes[speed][node] =
+                    before.orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
+        }
+    }
+
+    /** Hardest acceleration straight ahead before an axle locks or spins, or {@code most}, m/s², positive. */
+    private double hardest(double speed, double sign, double most, double guess) {
+        double low = 0.0;
+        double high = most;
+        double lowUse = use(speed, 0.0);
+        double next = Math.min(guess, most);
+        for (int i = 0; i < STEPS && high - low > SAME_MPS2; i++) {
+            double use = use(speed, sign * next);
+            if (Math.abs(use - NEARLY_LOCKED) < SAME_USE || (next == most && use < NEARLY_LOCKED)) {
+                return next;
+            }
+            if (use > NEARLY_LOCKED) {
+                high = next;
+                next = 0.5 * (low + high);
+                continue;
+            }
+            double straight = next + (next - low) * (NEARLY_LOCKED - use) / Math.max(use - lowUse, SAME_USE);
+            low = next;
+            lowUse = use;
+            next = straight < high ? straight : 0.5 * (low + high);
+        }
+        return low;
+    }
+
+    private double use(double speed, double forward) {
+        return equilibrium
+                .at(speed, forward, 0.0)
+                .map(state -> Math.max(state.frontUse(), state.rearUse()))
+                .orElse(2.0);
+    }
+}
