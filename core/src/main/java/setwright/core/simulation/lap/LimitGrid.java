@@ -1,17 +1,21 @@
 package setwright.core.simulation.lap;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Equilibrium;
 import setwright.core.car.model.Equilibrium.Axes;
 import setwright.core.car.model.Equilibrium.Limit;
+import setwright.core.car.model.SteadyState;
 
 /*
  * Design note. Over the acceleration along, the limit falls to nothing as steeply as a circle does; over the angle whose sine is the
  * share of the hardest braking or drive it does so smoothly. Nodes lie at equal angles, with one at constant speed.
  *
- * A car with a locking differential can have two limits at one speed and acceleration, one that pushes and one that turns in. The grid
- * takes the higher of what is found from straight ahead and from the node before; a changed setup follows its own branch.
+ * A car with a locking differential can have two limits at one speed and acceleration, one on which it pushes and one on which it
+ * turns in; they need not be joined. The grid takes the highest of what is found from straight ahead, from the node before, and with
+ * the slip angles of front and rear exchanged; a changed setup starts from there.
  */
 
 /** Solved limits of a car over speed and acceleration along. */
@@ -88,29 +92,53 @@ final class LimitGrid {
     }
 
     private void node(int speed, int node, Optional<LimitGrid> near, Optional<LimitNode> before) {
-        double angle = angle(node);
-        double forward = Math.sin(angle) * (angle < 0.0 ? braking[speed] : driving[speed]);
         double v = speeds[speed];
-        Optional<Limit> found;
-        if (near.isPresent()) {
-            found = equilibrium.greatestLateral(
-                    v, forward, near.get().nodes[speed][node].limit.state());
-        } else {
-            found = equilibrium.greatestLateral(v, forward);
-            Optional<Limit> other = before.flatMap(last -> equilibrium.greatestLateral(v, forward, last.limit.state()));
-            found = other.isPresent()
-                            && (found.isEmpty()
-                                    || other.get().lateralMps2() > found.get().lateralMps2())
-                    ? other
-                    : found;
-        }
-        if (found.isPresent() && found.get().lateralMps2() > 0.0) {
-            nodes[speed][node] = new LimitNode(car, equilibrium, found.get());
-        } else {
-            // no turning at all left there: the last one that could stands in, and the envelope ends with it
-            nodes[speed][node] =
-                    before.orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
-        }
+        double forward = forward(speed, node);
+        Optional<Limit> found = near.isPresent()
+                ? equilibrium.greatestLateral(
+                        v, forward, near.get().nodes[speed][node].limit.state())
+                : highest(v, forward, equilibrium.greatestLateral(v, forward), before.map(last -> last.limit.state()));
+        nodes[speed][node] = found.filter(limit -> limit.lateralMps2() > 0.0)
+                .map(limit -> new LimitNode(car, equilibrium, limit))
+                // no turning at all left there: the last one that could stands in, and the envelope ends with it
+                .or(() -> before)
+                .orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
+    }
+
+    private Optional<Limit> highest(double v, double forward, Optional<Limit> straight, Optional<SteadyState> before) {
+        return Stream.of(
+                        straight,
+                        before.flatMap(state -> equilibrium.greatestLateral(v, forward, state)),
+                        straight.flatMap(limit -> equilibrium.greatestLateral(v, forward, exchanged(limit.state()))))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(Limit::lateralMps2));
+    }
+
+    /** The state with the slip angles of front and rear exchanged: a guess of where the other axle gives out. */
+    private static SteadyState exchanged(SteadyState state) {
+        double more = state.frontSlipRad() - state.rearSlipRad();
+        return new SteadyState(
+                state.speedMps(),
+                state.forwardMps2(),
+                state.lateralMps2(),
+                state.yawRate(),
+                state.sideslipRad() - more,
+                state.steerRad() - 2.0 * more,
+                state.rearSlipRad(),
+                state.frontSlipRad(),
+                state.loadsN(),
+                state.frontUse(),
+                state.rearUse(),
+                state.engineN(),
+                state.brakeN(),
+                state.heaveM(),
+                state.pitchRad(),
+                state.rollRad());
+    }
+
+    private double forward(int speed, int node) {
+        double angle = angle(node);
+        return Math.sin(angle) * (angle < 0.0 ? braking[speed] : driving[speed]);
     }
 
     /** Hardest acceleration straight ahead before an axle locks or spins, or {@code most}, m/s², positive. */

@@ -66,6 +66,13 @@ final class LimitSurface {
         braking = fine(brakes);
         traction = fine(drives);
         lateral = fine(sides);
+        for (int i = 0; i <= FINE_SPEEDS; i++) {
+            for (int k = 1; k <= FINE_ANGLES; k++) {
+                // smoothing over speed may turn what is equal into what falls a little
+                braking[i][k] = Math.max(braking[i][k], braking[i][k - 1]);
+                traction[i][k] = Math.min(traction[i][k], traction[i][k - 1]);
+            }
+        }
     }
 
     double corneringMps2(double speed) {

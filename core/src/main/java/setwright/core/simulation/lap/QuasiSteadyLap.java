@@ -42,17 +42,14 @@ public record QuasiSteadyLap(double stepM, List<Station> stations, EnergyBalance
 
     /** Returns the lowest speed between two places, m/s. */
     public double lowestMps(double fromM, double toM) {
-        return slowest(fromM, toM).speedMps();
+        return between(fromM, toM).stream().mapToDouble(Station::speedMps).min().orElseThrow();
     }
 
-    /** Returns the slowest station between two places. */
-    public Station slowest(double fromM, double toM) {
+    /** Returns the stations between two places, one at least; beyond the start line they go on. */
+    public List<Station> between(double fromM, double toM) {
         int first = (int) Math.ceil(fromM / stepM);
         int last = Math.max(first, (int) Math.floor(toM / stepM));
-        return IntStream.rangeClosed(first, last)
-                .mapToObj(this::station)
-                .reduce((one, other) -> other.speedMps() < one.speedMps() ? other : one)
-                .orElseThrow();
+        return IntStream.rangeClosed(first, last).mapToObj(this::station).toList();
     }
 
     /** Returns the highest speed, m/s. */

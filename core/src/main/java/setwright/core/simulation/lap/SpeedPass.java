@@ -1,7 +1,5 @@
 package setwright.core.simulation.lap;
 
-import java.util.Arrays;
-
 /*
  * Design note. The square of the speed over distance is what accelerations add up to. A step takes the mean of the accelerations at
  * both ends (Heun's method), so that the error falls with the square of the step. A pass ends where it began: it
@@ -19,6 +17,7 @@ final class SpeedPass {
     private final GripEnvelope car;
     private final double[] curvature;
     private final double step;
+    private final double topSquare;
     private final double[] cap;
     private final double[] forward;
     private final double[] backward;
@@ -33,6 +32,7 @@ final class SpeedPass {
         this.car = car;
         this.curvature = curvature;
         this.step = step;
+        this.topSquare = car.topSpeedMps() * car.topSpeedMps();
         this.cap = caps();
         this.forward = cap.clone();
         this.backward = cap.clone();
@@ -67,7 +67,7 @@ final class SpeedPass {
 
     /** Tells whether a node is on the way from a corner to the next braking, and neither in the corner nor braking. */
     boolean driven(int node) {
-        return forward[node] < cap[node] && forward[node] <= backward[node];
+        return forward[node] <= backward[node] && (forward[node] < cap[node] || cap[node] >= topSquare);
     }
 
     private double[] caps() {
@@ -172,10 +172,5 @@ final class SpeedPass {
 
     private double within(double square, int node) {
         return Math.max(CRAWL, Math.min(square, cap[node]));
-    }
-
-    @Override
-    public String toString() {
-        return "squares of speed " + Arrays.toString(forward);
     }
 }
