@@ -124,8 +124,20 @@ public final class Equilibrium {
      * @param near         the state at the other limit
      */
     public Optional<Limit> greatestLateral(double speedMps, double forwardMps2, SteadyState near) {
+        return limitNear(speedMps, forwardMps2, near).or(() -> greatestLateral(speedMps, forwardMps2));
+    }
+
+    /**
+     * Returns a limit close to a state, which need not be the one met on the way from straight ahead.
+     *
+     * @param speedMps     m/s, above 3
+     * @param forwardMps2  acceleration along, m/s²
+     * @param near         a guess
+     * @return empty when there is none close by
+     */
+    public Optional<Limit> limitNear(double speedMps, double forwardMps2, SteadyState near) {
         path.to(speedMps, forwardMps2);
-        return search.near(near, speedMps, forwardMps2).or(search::fromStraight).map(point -> limit(point, speedMps));
+        return search.near(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
     }
 
     /**

@@ -38,6 +38,7 @@ final class LimitGrid {
     private static final double FARTHEST_MPS2 = 120.0;
     private static final int STEPS = 40;
     private static final double SAME_USE = 5.0e-4;
+    private static final double NEAR_PEAK = 0.85;
     private static final double SAME_MPS2 = 1.0e-3;
 
     final CarModel car;
@@ -94,10 +95,19 @@ final class LimitGrid {
     private void node(int speed, int node, Optional<LimitGrid> near, Optional<LimitNode> before) {
         double v = speeds[speed];
         double forward = forward(speed, node);
-        Optional<Limit> found = near.isPresent()
+        Optional<Limit> first = near.isPresent()
                 ? equilibrium.greatestLateral(
                         v, forward, near.get().nodes[speed][node].limit.state())
-                : highest(v, forward, equilibrium.greatestLateral(v, forward), before.map(last -> last.limit.state()));
+                : equilibrium.greatestLateral(v, forward);
+        Optional<Limit> found = Stream.of(
+                        first,
+                        before.flatMap(last -> equilibrium.limitNear(v, forward, last.limit.state())),
+                        first.filter(LimitGrid::bothNearTheirPeaks)
+                                .flatMap(limit -> equilibrium.limitNear(v, forward, exchanged(limit.state()))),
+                        first.filter(LimitGrid::bothNearTheirPeaks)
+                                .flatMap(limit -> equilibrium.limitNear(v, forward, levelled(limit.state()))))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(Limit::lateralMps2));
         nodes[speed][node] = found.filter(limit -> limit.lateralMps2() > 0.0)
                 .map(limit -> new LimitNode(car, equilibrium, limit))
                 // no turning at all left there: the last one that could stands in, and the envelope ends with it
@@ -105,27 +115,33 @@ final class LimitGrid {
                 .orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
     }
 
-    private Optional<Limit> highest(double v, double forward, Optional<Limit> straight, Optional<SteadyState> before) {
-        return Stream.of(
-                        straight,
-                        before.flatMap(state -> equilibrium.greatestLateral(v, forward, state)),
-                        straight.flatMap(limit -> equilibrium.greatestLateral(v, forward, exchanged(limit.state()))))
-                .flatMap(Optional::stream)
-                .max(Comparator.comparingDouble(Limit::lateralMps2));
+    /** Only then can the other axle as well be the one that gives out. */
+    private static boolean bothNearTheirPeaks(Limit limit) {
+        return Math.min(limit.state().frontUse(), limit.state().rearUse()) > NEAR_PEAK;
     }
 
     /** The state with the slip angles of front and rear exchanged: a guess of where the other axle gives out. */
     private static SteadyState exchanged(SteadyState state) {
-        double more = state.frontSlipRad() - state.rearSlipRad();
+        return slipping(state, state.rearSlipRad(), state.frontSlipRad());
+    }
+
+    /** The state with the slip angle of either axle raised to that of the other: a guess of where both give out. */
+    private static SteadyState levelled(SteadyState state) {
+        double most = Math.max(state.frontSlipRad(), state.rearSlipRad());
+        return slipping(state, most, most);
+    }
+
+    private static SteadyState slipping(SteadyState state, double front, double rear) {
+        double turned = state.rearSlipRad() - rear;
         return new SteadyState(
                 state.speedMps(),
                 state.forwardMps2(),
                 state.lateralMps2(),
                 state.yawRate(),
-                state.sideslipRad() - more,
-                state.steerRad() - 2.0 * more,
-                state.rearSlipRad(),
-                state.frontSlipRad(),
+                state.sideslipRad() + turned,
+                state.steerRad() + turned + front - state.frontSlipRad(),
+                front,
+                rear,
                 state.loadsN(),
                 state.frontUse(),
                 state.rearUse(),
