@@ -43,7 +43,7 @@ public final class SweepStory {
             return items + ": the present setup is as quick as any" + inRange() + ".";
         }
         return "Quickest with " + setting(sweep.quickest()) + ": " + figures.seconds(gain, 2)
-                + " a lap under the present " + setting(sweep.present()) + ".";
+                + " a lap under the present " + values(sweep.present()) + ".";
     }
 
     private String inRange() {
@@ -55,6 +55,12 @@ public final class SweepStory {
         return Figures.words(IntStream.range(0, sweep.items().size())
                 .mapToObj(i -> sweep.items().get(i).item().name() + " "
                         + value(i, lap.values().get(i)))
+                .toList());
+    }
+
+    private String values(SweptLap lap) {
+        return Figures.words(IntStream.range(0, sweep.items().size())
+                .mapToObj(i -> value(i, lap.values().get(i)))
                 .toList());
     }
 
@@ -143,6 +149,9 @@ public final class SweepStory {
                 "The line stays as it is; a driver would adapt it, so that real gains tend to be larger than shown.");
         limits.add("Differences between setups are what to look at; the lap time itself is that of a faultless lap"
                 + (answer.recording().isPresent() ? "." : " of a car of which the sheet leaves much to be assumed."));
+        limits.add(
+                "Where front and rear give out almost together, a car with a locking differential has two limits, and neighbouring"
+                        + " settings may differ by a tenth of a second or two for that alone: trust the trend, not a single step.");
         if (!answer.car().assumed().isEmpty() && answer.recording().isEmpty()) {
             limits.add(answer.car().assumed().size()
                     + " values are not on the sheet and assumed (car check lists them). With --recording"

@@ -101,7 +101,8 @@ final class LimitGrid {
                 : equilibrium.greatestLateral(v, forward);
         Optional<Limit> found = Stream.of(
                         first,
-                        before.flatMap(last -> equilibrium.limitNear(v, forward, last.limit.state())),
+                        before.filter(last -> near.isEmpty())
+                                .flatMap(last -> equilibrium.limitNear(v, forward, last.limit.state())),
                         first.filter(LimitGrid::bothNearTheirPeaks)
                                 .flatMap(limit -> equilibrium.limitNear(v, forward, exchanged(limit.state()))),
                         first.filter(LimitGrid::bothNearTheirPeaks)
