@@ -2,6 +2,7 @@ package setwright.app;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,11 +17,16 @@ import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
+import setwright.app.command.SimulateCommand;
+import setwright.app.command.SweepCommand;
 import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarPrior;
+import setwright.core.circuit.Circuit;
 import setwright.core.identification.CarFit;
 import setwright.core.identification.FittedCar;
 import setwright.core.identification.Identifier;
@@ -29,6 +35,9 @@ import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.replay.Prediction;
 import setwright.core.replay.Predictor;
+import setwright.core.simulation.sweep.SetupSweep;
+import setwright.core.simulation.sweep.SweepItem;
+import setwright.core.simulation.sweep.Sweeper;
 
 /** The entry point: hands the arguments to the command that they name. */
 @Command(
@@ -62,7 +71,9 @@ public final class Main implements Runnable {
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))
                 .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
+                .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())
+                .addSubcommand(new SimulateCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));
@@ -77,6 +88,15 @@ public final class Main implements Runnable {
     private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {
         return Identifier.identify(diagnoses.stream().map(Main::laps).toList(), car)
                 .fit();
+    }
+
+    private static SetupSweep sweep(
+            CarSheet car, Optional<Diagnosis> laps, Circuit circuit, List<SweepItem> items, Runnable onLap) {
+        double[] parameters = laps.map(diagnosis ->
+                        Identifier.identify(List.of(laps(diagnosis)), car).belief())
+                .orElseGet(() -> CarBelief.of(CarPrior.of(car)))
+                .middle();
+        return new Sweeper(car, parameters, circuit).sweep(items, onLap);
     }
 
     private static TracedStint laps(Diagnosis diagnosis) {

@@ -23,7 +23,8 @@ public final class Benchmarks {
             Usage: ./benchmark [--quick] [--profile]
 
             Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
-            prediction of 40 candidate changes with 200 draws of the car's parameters. Prints a table.
+            prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
+            car, that of a neighbouring setup, a lap of 5 km at steps of 2 m, and a sweep of 60 setups. Prints a table.
 
               --quick    one short run each, to see that all works; its figures say little
               --profile  samples where the prediction spends its time, and prints that too
@@ -63,7 +64,11 @@ public final class Benchmarks {
     }
 
     private static Collection<RunResult> measure(boolean quick) throws RunnerException {
-        return new Runner(options(quick).include(StintBenchmark.class.getName()).build()).run();
+        return new Runner(options(quick)
+                        .include(StintBenchmark.class.getName())
+                        .include(LapBenchmark.class.getName())
+                        .build())
+                .run();
     }
 
     private static ChainedOptionsBuilder options(boolean quick) {
@@ -99,7 +104,7 @@ public final class Benchmarks {
             Statistics times = result.getPrimaryResult().getStatistics();
             out.printf(
                     Locale.ROOT,
-                    "%-10s %7.0fms %7.0fms %7.0fms %8.0fms %5d %15.2f%n",
+                    "%-10s %7.1fms %7.1fms %7.1fms %8.0fms %5d %15.3f%n",
                     name(result),
                     times.getMean(),
                     times.getMin(),

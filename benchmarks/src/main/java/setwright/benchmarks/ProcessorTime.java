@@ -35,7 +35,8 @@ public final class ProcessorTime implements InternalProfiler {
     @Override
     public Collection<ScalarResult> afterIteration(
             BenchmarkParams benchmark, IterationParams iteration, IterationResult result) {
-        return List.of(new ScalarResult(LABEL, (now() - before) / NS_PER_MS, "ms", AggregationPolicy.AVG));
+        return List.of(new ScalarResult(
+                LABEL, (now() - before) / NS_PER_MS / benchmark.getOpsPerInvocation(), "ms", AggregationPolicy.AVG));
     }
 
     private static long now() {

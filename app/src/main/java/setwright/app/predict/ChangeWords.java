@@ -99,7 +99,8 @@ public final class ChangeWords {
         return new SetupChange(range.item().name(), range.item().value(), value);
     }
 
-    private SetupItem item(String name) {
+    /** Returns the item of that name, or says which ones there are. */
+    SetupItem item(String name) {
         List<String> known = car.setup().stream().map(SetupItem::name).toList();
         if (car.label(name).isPresent()) {
             throw new WrongChange(name + " is a word, not a number: what another compound does is not predicted.");

@@ -17,7 +17,7 @@ import setwright.core.identification.FitEvidence.Series;
 import setwright.core.recording.Channel;
 
 /** Draws data as points and the fitted car as lines. Drawings stretch sideways; their texts and points do not. */
-final class EvidencePlot {
+public final class EvidencePlot {
     private static final double WIDTH = 1000.0;
     private static final int HEIGHT = 260;
     private static final int AXIS_HEIGHT = 34;
@@ -41,7 +41,7 @@ final class EvidencePlot {
         this.y = scale(Series::y, HEIGHT - PAD, PAD);
     }
 
-    static Plot of(FitEvidence evidence, Figures figures) {
+    public static Plot of(FitEvidence evidence, Figures figures) {
         EvidencePlot plot = new EvidencePlot(evidence, figures);
         List<CarFitView.Key> keys = new ArrayList<>();
         for (int i = 0; i < evidence.series().size(); i++) {

@@ -1,26 +1,16 @@
 package setwright.core.car.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.car.body.Body;
+import setwright.core.car.model.SlipPath.Point;
 import setwright.core.car.model.SteadySolver.Wanted;
 import setwright.core.car.tyre.Tyre;
 
-/*
- * Design note. The limit is a fold: seen over lateral acceleration the equations become singular there. Seen over the sum of both slip
- * angles they do not, whichever axle gives out, so the limit is the greatest lateral acceleration over that sum.
- */
-
 /** Steady states of the car of {@link VehicleEquations}; workspace, for one thread. */
 public final class Equilibrium {
-    /** The way to the limit goes in steps of this share of the sum of both peak slip angles, up to a sum far beyond them. */
-    private static final double STRIDE = 0.1;
-
-    private static final double FARTHEST = 2.5;
-    private static final double SHORTEST = 0.002;
     private static final int REFINEMENTS = 40;
-    private static final double GOLDEN = 0.5 * (3.0 - Math.sqrt(5.0));
-    private static final double SAME_SLIPS = 5.0e-4;
 
     /** In which axes the accelerations are prescribed. */
     public enum Axes {
@@ -46,7 +36,9 @@ public final class Equilibrium {
     public record Limit(double lateralMps2, End end, SteadyState state) {}
 
     private final SteadySolver solver;
-    private final double peakSlips;
+    private final Axes axes;
+    private final SlipPath path;
+    private final LimitSearch search;
 
     /** Makes a solver with accelerations along and across the car. */
     public Equilibrium(CarModel car) {
@@ -60,14 +52,17 @@ public final class Equilibrium {
 
     /** Makes a solver for a car on other tyres; camber and pressure stay those of the car. */
     public Equilibrium(CarModel car, Axes axes, Tyre frontTyre, Tyre rearTyre) {
+        this.axes = axes;
         this.solver = new SteadySolver(car, axes, new FourWheels(car, frontTyre, rearTyre));
         Body body = car.body();
-        this.peakSlips = frontTyre.peakSlipAngle(
+        double peakSlips = frontTyre.peakSlipAngle(
                         body.staticFrontN(),
                         car.front().inclination(),
                         car.front().pressure())
                 + rearTyre.peakSlipAngle(
                         body.staticRearN(), car.rear().inclination(), car.rear().pressure());
+        this.path = new SlipPath(solver, peakSlips);
+        this.search = new LimitSearch(path, car);
     }
 
     /**
@@ -95,7 +90,8 @@ public final class Equilibrium {
      * @return empty when there is none or none was found
      */
     public Optional<SteadyState> atSteer(double speedMps, double forwardMps2, double steerRad) {
-        if (!solveStraight(speedMps, forwardMps2)) {
+        path.to(speedMps, forwardMps2);
+        if (!path.straight()) {
             return Optional.empty();
         }
         double start = solver.unknown[SteadySolver.STEER];
@@ -116,83 +112,59 @@ public final class Equilibrium {
      * @return empty when the tyres cannot even give the acceleration along
      */
     public Optional<Limit> greatestLateral(double speedMps, double forwardMps2) {
-        if (!solveStraight(speedMps, forwardMps2)) {
-            return Optional.empty();
-        }
-        Point left = point();
-        Point best = left;
-        Point right = next(left, left, STRIDE * peakSlips, speedMps, forwardMps2);
-        while (right.lateral() > best.lateral() && right.slips() < FARTHEST * peakSlips) {
-            left = best;
-            best = right;
-            right = next(left, best, STRIDE * peakSlips, speedMps, forwardMps2);
-        }
-        for (int i = 0; i < REFINEMENTS && right.slips() - left.slips() > SAME_SLIPS * peakSlips; i++) {
-            boolean above = right.slips() - best.slips() > best.slips() - left.slips();
-            double size = above ? right.slips() - best.slips() : best.slips() - left.slips();
-            double slips = best.slips() + (above ? GOLDEN : -GOLDEN) * size;
-            Point middle = between(above ? best : left, above ? right : best, slips, speedMps, forwardMps2);
-            if (middle.lateral() > best.lateral()) {
-                left = above ? best : left;
-                right = above ? right : best;
-                best = middle;
-            } else {
-                left = above ? left : middle;
-                right = above ? middle : right;
-            }
-        }
-        goTo(best, speedMps, forwardMps2);
-        return Optional.of(new Limit(best.lateral(), solver.nearerToItsPeak(), solver.result(speedMps)));
-    }
-
-    /** A state on the way to the limit; its lateral acceleration is minus infinity once an axle is past its own peak. */
-    @SuppressWarnings("ArrayRecordComponent") // never changed once made
-    private record Point(double slips, double rear, double lateral, double[] unknowns) {}
-
-    private Point point() {
-        double lateral = solver.risesStill() ? solver.unknown[SteadySolver.LATERAL] : Double.NEGATIVE_INFINITY;
-        return new Point(solver.frontSlip + solver.rearSlip, solver.rearSlip, lateral, solver.unknown.clone());
-    }
-
-    private boolean solveStraight(double speedMps, double forwardMps2) {
-        solver.guess(speedMps, forwardMps2, 0.0);
-        return solver.solve(Wanted.LATERAL, 0.0, speedMps, forwardMps2);
-    }
-
-    private void goTo(Point point, double speedMps, double forwardMps2) {
-        solver.put(point.unknowns(), Wanted.SLIP, point.slips(), speedMps, forwardMps2);
+        path.to(speedMps, forwardMps2);
+        return search.fromStraight().map(point -> limit(point, speedMps));
     }
 
     /**
-     * Goes on along the branch on which the car is, by the direction of the last step. Near a neutral limit there are other branches
-     * (drifts) close by; a state that is not where the direction points is taken again with a shorter step.
+     * Returns the same, sought first about a limit close by: that of another speed, acceleration or setup. Several times as quick.
+     *
+     * @param speedMps     m/s, above 3
+     * @param forwardMps2  acceleration along, m/s²
+     * @param near         the state at the other limit
      */
-    private Point next(Point before, Point here, double stride, double speedMps, double forwardMps2) {
-        for (double step = stride; step > SHORTEST * peakSlips; step *= 0.5) {
-            double slips = here.slips() + step;
-            double over = here.slips() - before.slips();
-            double ratio = over > 0.0 ? step / over : 0.0;
-            for (int i = 0; i < SteadySolver.COUNT; i++) {
-                solver.unknown[i] = here.unknowns()[i] + ratio * (here.unknowns()[i] - before.unknowns()[i]);
-            }
-            boolean found = solver.solve(Wanted.SLIP, slips, speedMps, forwardMps2);
-            double rearStep = solver.rearSlip - here.rear();
-            double expected = over > 0.0 ? ratio * (here.rear() - before.rear()) : 0.5 * step;
-            if (found && (over == 0.0 || Math.abs(rearStep - expected) < 0.6 * step)) {
-                return point();
-            }
-        }
-        return new Point(here.slips() + SHORTEST * peakSlips, here.rear(), Double.NEGATIVE_INFINITY, here.unknowns());
+    public Optional<Limit> greatestLateral(double speedMps, double forwardMps2, SteadyState near) {
+        return limitNear(speedMps, forwardMps2, near).or(() -> greatestLateral(speedMps, forwardMps2));
     }
 
-    private Point between(Point left, Point right, double slips, double speedMps, double forwardMps2) {
-        double share = (slips - left.slips()) / (right.slips() - left.slips());
-        for (int i = 0; i < SteadySolver.COUNT; i++) {
-            solver.unknown[i] = left.unknowns()[i] + share * (right.unknowns()[i] - left.unknowns()[i]);
+    /**
+     * Returns a limit close to a state, which need not be the one met on the way from straight ahead.
+     *
+     * @param speedMps     m/s, above 3
+     * @param forwardMps2  acceleration along, m/s²
+     * @param near         a guess
+     * @return empty when there is none close by
+     */
+    public Optional<Limit> limitNear(double speedMps, double forwardMps2, SteadyState near) {
+        path.to(speedMps, forwardMps2);
+        return search.near(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
+    }
+
+    /**
+     * Returns the states on the way from a limit back to straight ahead.
+     *
+     * @param limit   of this car
+     * @param shares  of the sum of both axles' slip angles at the limit, 0..1, falling
+     * @return fewer than asked for when one is not found
+     */
+    public List<SteadyState> before(Limit limit, double... shares) {
+        SteadyState state = limit.state();
+        double forward = state.forwardMps2() * Math.cos(state.sideslipRad())
+                + state.lateralMps2() * Math.sin(state.sideslipRad());
+        path.to(state.speedMps(), axes == Axes.PATH ? forward : state.forwardMps2());
+        search.put(state, state.speedMps(), axes == Axes.PATH ? forward : state.forwardMps2());
+        List<SteadyState> states = new ArrayList<>();
+        for (double share : shares) {
+            if (!path.solve(share * (state.frontSlipRad() + state.rearSlipRad()))) {
+                break;
+            }
+            states.add(solver.result(state.speedMps()));
         }
-        return solver.solve(Wanted.SLIP, slips, speedMps, forwardMps2)
-                ? point()
-                : new Point(slips, right.rear(), Double.NEGATIVE_INFINITY, left.unknowns());
+        return states;
+    }
+
+    private Limit limit(Point point, double speedMps) {
+        return new Limit(point.lateral(), solver.nearerToItsPeak(), solver.result(speedMps));
     }
 
     private Optional<SteadyState> beyondTheFirstGuess(double speedMps, double forwardMps2, double lateralMps2) {
@@ -201,28 +173,28 @@ public final class Equilibrium {
         if (limit.isEmpty() || limit.get().lateralMps2() < wanted) {
             return Optional.empty();
         }
-        Point high = point();
-        if (!solveStraight(speedMps, forwardMps2)) {
+        Point high = path.point();
+        if (!path.straight()) {
             return Optional.empty();
         }
-        Point here = point();
+        Point here = path.point();
         Point before = here;
         while (here.lateral() < wanted && here.slips() < high.slips()) {
-            Point further = next(before, here, STRIDE * peakSlips, speedMps, forwardMps2);
+            Point further = path.next(before, here, LimitSearch.STRIDE * path.peakSlips);
             before = here;
             here = further;
         }
         high = here.lateral() < wanted ? high : here;
         Point low = before;
         for (int i = 0; i < REFINEMENTS; i++) {
-            Point middle = between(low, high, 0.5 * (low.slips() + high.slips()), speedMps, forwardMps2);
-            if (Double.isInfinite(middle.lateral())) {
+            Point middle = path.between(low, high, 0.5 * (low.slips() + high.slips()));
+            if (middle.lost()) {
                 break;
             }
             low = middle.lateral() < wanted ? middle : low;
             high = middle.lateral() < wanted ? high : middle;
         }
-        goTo(high, speedMps, forwardMps2);
+        path.goTo(high);
         SteadyState state = solver.result(speedMps);
         return Optional.of(lateralMps2 < 0.0 ? mirrored(state) : state);
     }

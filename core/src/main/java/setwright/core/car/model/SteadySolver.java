@@ -2,9 +2,11 @@ package setwright.core.car.model;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.Equilibrium.Axes;
@@ -23,13 +25,16 @@ final class SteadySolver {
     static final int SIDESLIP = 1;
     static final int STEER = 2;
     static final int COUNT = 8;
-    private static final int ALONG = 3;
+    static final int ALONG = 3;
     private static final int FRONT = 4;
-    private static final int BODY = 5;
+    static final int BODY = 5;
     private static final int NEWTON_STEPS = 25;
     private static final int BACKWARD_STEPS = 4;
     private static final double DIFFERENCE = 1.0e-6;
     private static final double ACCURACY = 1.0e-10;
+    /** Derivatives are kept as long as a step with them leaves no more than this share of what was wrong. */
+    private static final double STILL_GOOD = 0.05;
+
     /** Longest step of an angle, rad, that Newton is allowed. */
     static final double LONGEST = 0.04;
 
@@ -103,6 +108,8 @@ final class SteadySolver {
     /** Solves from the unknowns as they are; tells whether it has. */
     boolean solve(Wanted wanted, double value, double speedMps, double forwardMps2) {
         evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
+        Optional<DecompositionSolver> slopes = Optional.empty();
+        double before = Double.POSITIVE_INFINITY;
         for (int step = 0; step < NEWTON_STEPS; step++) {
             double size = largest(residual);
             if (size < ACCURACY) {
@@ -111,21 +118,14 @@ final class SteadySolver {
             if (!Double.isFinite(size)) {
                 return false;
             }
-            for (int j = 0; j < COUNT; j++) {
-                double kept = unknown[j];
-                unknown[j] = kept + DIFFERENCE * scale[j];
-                evaluate(wanted, value, speedMps, forwardMps2, unknown, moved);
-                unknown[j] = kept;
-                for (int i = 0; i < COUNT; i++) {
-                    jacobian[i][j] = (moved[i] - residual[i]) / DIFFERENCE;
-                }
+            if (slopes.isEmpty() || size > STILL_GOOD * before) {
+                slopes = Optional.of(slopes(wanted, value, speedMps, forwardMps2));
             }
+            before = size;
             double[] change;
             try {
-                change = new LUDecomposition(new Array2DRowRealMatrix(jacobian, false))
-                        .getSolver()
-                        .solve(new ArrayRealVector(residual, false))
-                        .toArray();
+                change =
+                        slopes.get().solve(new ArrayRealVector(residual, false)).toArray();
             } catch (MathRuntimeException singular) {
                 return false;
             }
@@ -145,6 +145,19 @@ final class SteadySolver {
             }
         }
         return largest(residual) < 100.0 * ACCURACY;
+    }
+
+    private DecompositionSolver slopes(Wanted wanted, double value, double speedMps, double forwardMps2) {
+        for (int j = 0; j < COUNT; j++) {
+            double kept = unknown[j];
+            unknown[j] = kept + DIFFERENCE * scale[j];
+            evaluate(wanted, value, speedMps, forwardMps2, unknown, moved);
+            unknown[j] = kept;
+            for (int i = 0; i < COUNT; i++) {
+                jacobian[i][j] = (moved[i] - residual[i]) / DIFFERENCE;
+            }
+        }
+        return new LUDecomposition(new Array2DRowRealMatrix(jacobian, true)).getSolver();
     }
 
     /** Takes unknowns as they are. */

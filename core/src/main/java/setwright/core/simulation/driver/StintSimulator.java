@@ -64,7 +64,8 @@ public final class StintSimulator {
                 run.watch.teach(trust, plan.style().effort(), true);
                 laps++;
             }
-            if (run.car.lost()) {
+            // a lap that never ends is as good as lost
+            if (laps < plan.practice()) {
                 lost++;
                 run.watch.teach(trust, plan.style().effort(), false);
                 run.watch.lastCorner().ifPresent(trust::frighten);

@@ -25,6 +25,10 @@ final class RandomPlan {
     private static final double SHARPEST_RAD = Math.toRadians(165.0);
     private static final double TIGHTEST_M = 15.0;
     private static final double SHORTEST_M = 8.0;
+    /** Radius times angle that a racing line takes for a kink: half a second and more at the speeds of kinks. */
+    private static final double GENTLE_M = 40.0;
+
+    private static final double SUDDEN_M = 25.0;
     private static final double MAIN_STRAIGHT_M = 300.0;
 
     private static final List<Bump.Wheels> WHEELS = List.of(Bump.Wheels.LEFT, Bump.Wheels.RIGHT, Bump.Wheels.BOTH);
@@ -84,7 +88,7 @@ final class RandomPlan {
                 return List.of();
             }
             corners[i] = bend(angle, 0.48 * edge[before], 0.48 * edge[i]);
-            if (corners[i].radiusM() < TIGHTEST_M) {
+            if (corners[i].radiusM() < TIGHTEST_M || corners[i].radiusM() * Math.abs(angle) < SUDDEN_M) {
                 return List.of();
             }
             double[] tangents = tangents(corners[i]);
@@ -146,7 +150,10 @@ final class RandomPlan {
     /** A bend of a radius usual for its angle, or smaller where the edges are short. */
     private Bend bend(double angle, double roomIn, double roomOut) {
         double size = Math.abs(angle);
-        double radius = size > 1.9 ? between(17.0, 45.0) : size > 1.0 ? between(22.0, 110.0) : between(60.0, 330.0);
+        double usual = size > 1.9
+                ? between(17.0, 45.0)
+                : size > 1.0 ? between(22.0, 110.0) : size > 0.5 ? between(50.0, 220.0) : between(120.0, 400.0);
+        double radius = Math.max(usual, GENTLE_M / size);
         double in = random.nextDouble(0.3, 0.75);
         double out = random.nextDouble(0.4, 0.95);
         Bend bend = bend(radius, angle, in, out);

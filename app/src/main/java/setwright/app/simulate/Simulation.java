@@ -1,0 +1,84 @@
+package setwright.app.simulate;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import setwright.app.files.WholeFile;
+import setwright.app.world.RecordingWriter;
+import setwright.app.world.SheetCopy;
+import setwright.core.car.CarSheet;
+import setwright.core.simulation.driver.DrivenStint;
+import setwright.core.simulation.driver.DriverStyle;
+import setwright.core.simulation.driver.RoadBumps;
+import setwright.core.simulation.driver.StintPlan;
+import setwright.core.simulation.driver.StintSimulator;
+import setwright.core.simulation.layout.CircuitPlan;
+import setwright.core.simulation.logger.Logger;
+import setwright.core.simulation.vehicle.RunningGear;
+import setwright.core.simulation.vehicle.Tank;
+import setwright.core.simulation.vehicle.TyreCondition;
+
+/** Drives experiments and writes down what a logger kept. */
+public final class Simulation {
+    private static final double NODE_M = 1.0;
+    /** Laps before the recorded ones, in which the driver gets to know the car. */
+    private static final int PRACTICE = 16;
+
+    private static final double FUEL_KG_PER_M = 0.4e-3;
+    /** A driver who loses the car comes back a little slower, so many times. */
+    private static final int TRIES = 4;
+
+    private static final double CALMER = 0.015;
+
+    private Simulation() {}
+
+    /**
+     * Drives; when the car is lost, again by the same driver with a little in hand.
+     *
+     * @return the first stint that was finished, else the last one tried
+     */
+    public static DrivenStint drive(Experiment experiment) {
+        DriverStyle style = experiment.driver();
+        DrivenStint stint = drive(experiment, style, experiment.seed());
+        for (int again = 1; again < TRIES && stint.lost().isPresent(); again++) {
+            style = style.withEffort(style.effort() - CALMER);
+            stint = drive(experiment, style, experiment.seed());
+        }
+        return stint;
+    }
+
+    private static DrivenStint drive(Experiment experiment, DriverStyle style, long seed) {
+        CarSheet sheet = experiment.car().sheet();
+        return StintSimulator.drive(new StintPlan(
+                experiment.circuit().line(NODE_M),
+                bumps(experiment.circuit()),
+                experiment.car().trueCar(sheet.with(experiment.changes())),
+                RunningGear.usual(),
+                TyreCondition.usual(),
+                new Tank(sheet.fuelStartKg(), FUEL_KG_PER_M),
+                style,
+                experiment.flying(),
+                PRACTICE,
+                seed));
+    }
+
+    /** Kerbs under the wheels of one side shake the axle by half their height. */
+    private static RoadBumps bumps(CircuitPlan circuit) {
+        return station -> 0.5 * (circuit.roadHeight(station, true) + circuit.roadHeight(station, false));
+    }
+
+    /**
+     * Writes the recording and the sheet that the user would have.
+     *
+     * @param recording  file, compressed when its name ends in {@code .gz}
+     * @param sheet      file
+     * @throws IOException when one cannot be written
+     */
+    public static void write(
+            Experiment experiment, DrivenStint stint, RecordingWriter.Form form, Path recording, Path sheet)
+            throws IOException {
+        CarSheet car = experiment.car().sheet();
+        RecordingWriter.write(recording, Logger.log(stint.history(), car, experiment.logger()), form);
+        WholeFile.write(
+                sheet, SheetCopy.with(experiment.car().name(), experiment.car().sheetText(), experiment.changes()));
+    }
+}
