@@ -8,12 +8,12 @@ import java.util.Arrays;
  */
 final class CornerTrust {
     private static final double GAIN = 0.7;
-    private static final double MOST_UP = 1.05;
+    private static final double MOST_UP = 1.035;
     private static final double MOST_DOWN = 0.94;
     private static final double LOST_SHARE = 0.985;
     private static final double TAKEN_BACK = 0.96;
-    private static final double LEAST = 0.5;
-    private static final double MOST = 1.08;
+    private static final double LEAST = 0.65;
+    private static final double MOST = 1.0;
 
     private final double[] entry;
     private final double[] middle;
@@ -100,8 +100,8 @@ final class CornerTrust {
     }
 
     private static double taken(double trust, double[] ceiling, int corner) {
-        ceiling[corner] = Math.min(ceiling[corner], LOST_SHARE * trust);
-        return TAKEN_BACK * trust;
+        ceiling[corner] = Math.min(ceiling[corner], Math.max(LEAST, LOST_SHARE * trust));
+        return Math.max(LEAST, TAKEN_BACK * trust);
     }
 
     private static double moved(double trust, double use, double target, double ceiling) {
