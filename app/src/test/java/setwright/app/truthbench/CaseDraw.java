@@ -25,6 +25,7 @@ final class CaseDraw {
     private static final double TECHNIQUE = 0.10;
     private static final int FEWEST_LAPS = 6;
     private static final int MOST_LAPS = 12;
+    private static final double SLOWEST_HZ = 50.0;
     private static final double LEAST_KG_PER_M = 0.3e-3;
     private static final double MOST_KG_PER_M = 0.6e-3;
 
@@ -68,8 +69,17 @@ final class CaseDraw {
                 FEWEST_LAPS + random.nextInt(MOST_LAPS - FEWEST_LAPS + 1),
                 between(random, LEAST_KG_PER_M, MOST_KG_PER_M),
                 random.nextLong(),
-                LoggerPlan.random(random.nextLong()),
+                logger(random.nextLong()),
                 RecordingWriter.Form.random(random.nextLong()));
+    }
+
+    /** Loggers slower than what is asked for are drawn again. */
+    private static LoggerPlan logger(long seed) {
+        LoggerPlan plan = LoggerPlan.random(seed);
+        for (long other = seed + 1; plan.rateHz() < SLOWEST_HZ; other++) {
+            plan = LoggerPlan.random(other);
+        }
+        return plan;
     }
 
     private static Kind kind(double share) {

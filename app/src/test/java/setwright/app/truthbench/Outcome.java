@@ -2,6 +2,7 @@ package setwright.app.truthbench;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
@@ -10,6 +11,7 @@ import setwright.core.simulation.truth.TriggerWitness;
 import setwright.core.simulation.truth.TrueDriving;
 import setwright.core.simulation.truth.TruePrice;
 import setwright.core.simulation.truth.TrueProblem;
+import setwright.core.simulation.truth.TrueTrigger;
 
 /**
  * A case with its truth and its answer, without the long arrays.
@@ -52,7 +54,7 @@ record Outcome(
                 truth.driving(),
                 truth.problem(),
                 truth.price(),
-                TriggerWitness.agrees(truth.witnesses(), driven.last().trigger()),
+                seen(driven.last().trigger(), truth),
                 truth.witnesses().toString(),
                 answer.diagnosis().map(found -> found.repeatability().repeatable()),
                 answer.findings(),
@@ -61,6 +63,16 @@ record Outcome(
                 misread,
                 answer.failure(),
                 answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()));
+    }
+
+    /** What is there in steady cornering begins as the car turns in, whatever the feet do: it is seen when it lasts into the middle. */
+    private static boolean seen(TrueTrigger trigger, CaseTruth truth) {
+        boolean steady = trigger == TrueTrigger.STEADY || trigger == TrueTrigger.SPEED;
+        return steady
+                ? truth.problem()
+                        .filter(found -> found.acceptPhases().contains(Phase.MID))
+                        .isPresent()
+                : TriggerWitness.agrees(truth.witnesses(), trigger);
     }
 
     Optional<Finding> top() {
