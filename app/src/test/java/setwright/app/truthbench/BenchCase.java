@@ -46,7 +46,9 @@ record BenchCase(
         LoggerPlan logger,
         RecordingWriter.Form csv) {
 
-    /** Returns the same case with another mood of the driver. */
+    private static final double CAREFUL = 0.98;
+
+    /** Returns the same case with another mood of the driver, who leaves more margin after he lost the car. */
     BenchCase inAnotherMood(long otherSeed) {
         return new BenchCase(
                 number,
@@ -57,8 +59,8 @@ record BenchCase(
                 parameters,
                 changes,
                 circuit,
-                style,
-                cured,
+                style.withEffort(CAREFUL * style.effort()),
+                cured.withEffort(CAREFUL * cured.effort()),
                 flying,
                 fuelKgPerM,
                 otherSeed,

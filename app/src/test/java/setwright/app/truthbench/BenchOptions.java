@@ -26,7 +26,7 @@ record BenchOptions(long seed, int first, int cases, Optional<String> only, Opti
     static final int USUAL_CASES = 200;
 
     static final String USAGE = """
-            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--record]
+            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--record] | ./truthbench --floor
             --seed is %d (for tuning) unless --record asks for %d (for reporting, with at least %d cases)""".formatted(TUNING_SEED, REPORTING_SEED, USUAL_CASES);
 
     /** Reads arguments; empty when they cannot be understood. */

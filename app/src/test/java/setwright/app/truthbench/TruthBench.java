@@ -13,6 +13,11 @@ public final class TruthBench {
 
     /** Runs the bench; see {@link BenchOptions} for the arguments. */
     public static void main(String[] args) {
+        if (List.of(args).equals(List.of("--floor"))) {
+            BenchFloor.run().write();
+            System.err.println("truthbench: wrote " + BenchFloor.file().getFileName());
+            return;
+        }
         Optional<BenchOptions> read = BenchOptions.read(List.of(args));
         if (read.isEmpty()) {
             System.err.println(BenchOptions.USAGE);
