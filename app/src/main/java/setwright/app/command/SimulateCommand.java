@@ -36,7 +36,7 @@ import setwright.core.simulation.logger.LoggerPlan;
         name = "simulate",
         description = {
             "Drives laps in the invented world and writes them as a logger would have: recording.csv, the car sheet that goes with"
-                    + " it, and truth.json, which says what is really going on.",
+                    + " it, and simulated.json, which says what is really going on.",
             "",
             "--set front_bar=3 turns an item of the setup; --fault puts a known fault into the car (its names: --faults)."
         },
@@ -101,7 +101,7 @@ public final class SimulateCommand implements Callable<Integer> {
             defaultValue = "simulated")
     private Path out;
 
-    @Option(names = "--json", description = "Prints what is true as JSON, as in truth.json.")
+    @Option(names = "--json", description = "Prints what is true as JSON, as in simulated.json.")
     private boolean json;
 
     @Override
@@ -115,7 +115,7 @@ public final class SimulateCommand implements Callable<Integer> {
         Experiment experiment = experiment(car);
         Path recording = out.resolve("recording.csv");
         Path sheet = out.resolve("car.yaml");
-        Path truth = out.resolve("truth.json");
+        Path truth = out.resolve("simulated.json");
         prepare(List.of(recording, sheet, truth));
         DrivenStint stint;
         try (Progress progress = ProgressLine.of(2)) {

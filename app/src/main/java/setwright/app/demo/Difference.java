@@ -46,7 +46,8 @@ public record Difference(double value, double low, double high) {
         return values.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
     }
 
-    Difference times(double factor) {
+    /** Returns this difference in another unit or the other way round. */
+    public Difference times(double factor) {
         return factor >= 0.0
                 ? new Difference(factor * value, factor * low, factor * high)
                 : new Difference(factor * value, factor * high, factor * low);
