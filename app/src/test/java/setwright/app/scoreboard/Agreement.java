@@ -12,7 +12,7 @@ import org.hipparchus.stat.correlation.PearsonsCorrelation;
  * @param offset       mean of answer minus truth
  * @param rms          root mean square of answer minus truth
  */
-record Agreement(int count, double correlation, double offset, double rms) {
+public record Agreement(int count, double correlation, double offset, double rms) {
 
     /**
      * A figure beside the true one.
@@ -20,9 +20,9 @@ record Agreement(int count, double correlation, double offset, double rms) {
      * @param truth   as it is
      * @param answer  as found
      */
-    record Pair(double truth, double answer) {}
+    public record Pair(double truth, double answer) {}
 
-    static Agreement of(List<Pair> pairs) {
+    public static Agreement of(List<Pair> pairs) {
         double offset = pairs.stream()
                 .mapToDouble(pair -> pair.answer() - pair.truth())
                 .average()

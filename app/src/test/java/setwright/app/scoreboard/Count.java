@@ -6,17 +6,17 @@ package setwright.app.scoreboard;
  * @param hit  times it did
  * @param of   times it could
  */
-record Count(int hit, int of) {
-    static Count of(boolean right) {
+public record Count(int hit, int of) {
+    public static Count of(boolean right) {
         return new Count(right ? 1 : 0, 1);
     }
 
-    Count plus(Count other) {
+    public Count plus(Count other) {
         return new Count(hit + other.hit, of + other.of);
     }
 
     /** Returns hits over chances, 0..1; NaN without a chance. */
-    double share() {
+    public double share() {
         return of == 0 ? Double.NaN : (double) hit / of;
     }
 

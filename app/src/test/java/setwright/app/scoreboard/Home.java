@@ -6,7 +6,8 @@ import java.nio.file.Path;
 public final class Home {
     private Home() {}
 
-    private static Path folder() {
+    /** The folder of the project. */
+    public static Path folder() {
         String given = System.getProperty("setwright.home");
         return given != null ? Path.of(given) : Path.of("").toAbsolutePath().getParent();
     }
@@ -20,7 +21,8 @@ public final class Home {
         return folder().resolve("docs/accuracy.json");
     }
 
-    static Path page() {
+    /** The page about accuracy. */
+    public static Path page() {
         return folder().resolve("docs/accuracy.md");
     }
 }

@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
  * @param headers  of the columns
  * @param rows     as many cells as headers
  */
-record Table(List<String> headers, List<List<String>> rows) {
+public record Table(List<String> headers, List<List<String>> rows) {
 
     /** Returns the table in columns of equal width, for a terminal. */
-    String text() {
+    public String text() {
         List<Integer> widths = new ArrayList<>();
         for (int column = 0; column < headers.size(); column++) {
             int width = headers.get(column).length();
@@ -37,7 +37,7 @@ record Table(List<String> headers, List<List<String>> rows) {
     }
 
     /** Returns the table in Markdown. */
-    String markdown() {
+    public String markdown() {
         String rule = headers.stream().map(header -> "---").collect(Collectors.joining(" | ", "| ", " |\n"));
         return markdown(headers) + rule + rows.stream().map(Table::markdown).collect(Collectors.joining());
     }

@@ -16,7 +16,7 @@ import setwright.core.judgement.Verdict;
 import setwright.core.recording.Quantity;
 
 /** The words of the truth files in the program's terms: the one place where both are known. */
-final class TruthTerms {
+public final class TruthTerms {
 
     private static final Map<String, Quantity> QUANTITIES = Map.ofEntries(
             entry("time", Quantity.TIME),
@@ -98,7 +98,7 @@ final class TruthTerms {
      * @param word    the truth's trigger
      * @param passes  the evidence: whether the brake was still on at turn-in
      */
-    static Optional<Predicate<Finding>> trigger(String word, List<CornerPass> passes) {
+    public static Optional<Predicate<Finding>> trigger(String word, List<CornerPass> passes) {
         return switch (word) {
             case "trail_brake" ->
                 Optional.of(finding -> finding.trigger() == Trigger.BRAKE_RELEASE

@@ -8,16 +8,20 @@ import java.util.Arrays;
  */
 final class CornerTrust {
     private static final double GAIN = 0.7;
-    private static final double MOST_UP = 1.025;
+    private static final double MOST_UP = 1.035;
     private static final double MOST_DOWN = 0.94;
-    private static final double LEAST = 0.5;
-    private static final double MOST = 1.08;
+    private static final double LOST_SHARE = 0.985;
+    private static final double TAKEN_BACK = 0.96;
+    private static final double LEAST = 0.65;
+    private static final double MOST = 1.0;
 
     private final double[] entry;
     private final double[] middle;
     private final double[] exit;
     private final double[] best;
     private final double[][] kept;
+    /** A car that was lost at some trust is not trusted so far again: entry, middle, exit. */
+    private final double[][] ceiling;
 
     CornerTrust(int corners, double first) {
         entry = new double[corners];
@@ -25,6 +29,10 @@ final class CornerTrust {
         exit = new double[corners];
         best = new double[corners];
         kept = new double[3][corners];
+        ceiling = new double[3][corners];
+        for (double[] part : ceiling) {
+            Arrays.fill(part, MOST);
+        }
         Arrays.fill(best, Double.POSITIVE_INFINITY);
         Arrays.fill(entry, first);
         Arrays.fill(middle, first * first);
@@ -53,9 +61,9 @@ final class CornerTrust {
      * @param target    wanted
      */
     void learn(int corner, double entryUse, double midUse, double exitUse, double target) {
-        entry[corner] = moved(entry[corner], entryUse, target);
-        middle[corner] = moved(middle[corner], midUse, target);
-        exit[corner] = moved(exit[corner], exitUse, target);
+        entry[corner] = moved(entry[corner], entryUse, target, ceiling[0][corner]);
+        middle[corner] = moved(middle[corner], midUse, target, ceiling[1][corner]);
+        exit[corner] = moved(exit[corner], exitUse, target, ceiling[2][corner]);
     }
 
     /**
@@ -85,17 +93,22 @@ final class CornerTrust {
 
     /** Takes a corner back after the car was lost there. */
     void frighten(int corner) {
-        entry[corner] *= 0.93;
-        middle[corner] *= 0.93;
-        exit[corner] *= 0.9;
+        entry[corner] = taken(entry[corner], ceiling[0], corner);
+        middle[corner] = taken(middle[corner], ceiling[1], corner);
+        exit[corner] = taken(exit[corner], ceiling[2], corner);
         best[corner] = Double.POSITIVE_INFINITY;
     }
 
-    private static double moved(double trust, double use, double target) {
+    private static double taken(double trust, double[] ceiling, int corner) {
+        ceiling[corner] = Math.min(ceiling[corner], Math.max(LEAST, LOST_SHARE * trust));
+        return Math.max(LEAST, TAKEN_BACK * trust);
+    }
+
+    private static double moved(double trust, double use, double target, double ceiling) {
         if (use <= 0.0) {
             return trust;
         }
         double factor = Math.max(MOST_DOWN, Math.min(1.0 + GAIN * (target - use), MOST_UP));
-        return Math.max(LEAST, Math.min(trust * factor, MOST));
+        return Math.max(LEAST, Math.min(trust * factor, ceiling));
     }
 }

@@ -28,7 +28,7 @@ public final class StintSimulator {
     private static final double FIRST_TRUST = 0.87;
     private static final double OUT_LAP_PACE = 0.86;
     private static final double AFTER_S = 1.0;
-    private static final int MOST_LOST = 20;
+    private static final int MOST_LOST = 10;
 
     private final StintPlan plan;
     private final ReferenceLine line;
@@ -80,7 +80,8 @@ public final class StintSimulator {
                 run.watch.teach(trust, plan.style().effort(), true);
                 laps++;
             }
-            if (run.car.lost()) {
+            // a lap that never ends is as good as lost
+            if (laps < plan.practice()) {
                 lost++;
                 run.watch.teach(trust, plan.style().effort(), false);
                 run.watch.lastCorner().ifPresent(trust::frighten);
@@ -158,7 +159,7 @@ public final class StintSimulator {
                 }
             }
             double begun = time;
-            double patience = 10.0 + 3.0 * line.lengthM() / 12.0;
+            double patience = 20.0 + line.lengthM() / 12.0;
             while (time - begun < patience) {
                 double before = path.stationM();
                 step();

@@ -1,0 +1,102 @@
+package setwright.app.truthbench;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.app.world.RecordingWriter;
+import setwright.app.world.WorldCar;
+import setwright.core.car.SetupChange;
+import setwright.core.simulation.driver.DriverStyle;
+import setwright.core.simulation.layout.CircuitPlan;
+import setwright.core.simulation.logger.LoggerPlan;
+import setwright.core.simulation.truth.TrueTrigger;
+
+/**
+ * A case before it is driven.
+ *
+ * @param number      in its draw, from 0
+ * @param kind        what is wrong
+ * @param fault       in words; that of the driver for technique
+ * @param trigger     of the fault's mechanism
+ * @param car         sheet as its user has it, in the balanced setup
+ * @param parameters  true values of the car, balanced
+ * @param changes     that put the fault in; none without one of the setup
+ * @param circuit     driven on
+ * @param style       of the driver, fault included
+ * @param cured       of the same driver without a fault of technique
+ * @param flying      laps after the out lap
+ * @param fuelKgPerM  burnt, kg/m
+ * @param driverSeed  of his moods
+ * @param logger      what is recorded
+ * @param csv         how the file is written
+ */
+record BenchCase(
+        int number,
+        Kind kind,
+        String fault,
+        TrueTrigger trigger,
+        WorldCar car,
+        double[] parameters,
+        List<SetupChange> changes,
+        CircuitPlan circuit,
+        DriverStyle style,
+        DriverStyle cured,
+        int flying,
+        double fuelKgPerM,
+        long driverSeed,
+        LoggerPlan logger,
+        RecordingWriter.Form csv) {
+
+    /** Returns the same case with another mood of the driver. */
+    BenchCase inAnotherMood(long otherSeed) {
+        return new BenchCase(
+                number,
+                kind,
+                fault,
+                trigger,
+                car,
+                parameters,
+                changes,
+                circuit,
+                style,
+                cured,
+                flying,
+                fuelKgPerM,
+                otherSeed,
+                logger,
+                csv);
+    }
+
+    /** Returns the same case with the last change taken back; empty when only one is left. */
+    Optional<BenchCase> milder() {
+        return changes.size() < 2
+                ? Optional.empty()
+                : Optional.of(new BenchCase(
+                        number,
+                        kind,
+                        fault,
+                        trigger,
+                        car,
+                        parameters,
+                        changes.subList(0, changes.size() - 1),
+                        circuit,
+                        style,
+                        cured,
+                        flying,
+                        fuelKgPerM,
+                        driverSeed,
+                        logger,
+                        csv));
+    }
+
+    String name() {
+        return String.format(
+                java.util.Locale.ROOT,
+                "%03d %s, %s, %s, %.0f Hz %s",
+                number,
+                fault,
+                car.name(),
+                circuit.name(),
+                logger.rateHz(),
+                logger.channels().name().toLowerCase(java.util.Locale.ROOT));
+    }
+}

@@ -1,0 +1,143 @@
+package setwright.app.truthbench;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import setwright.app.scoreboard.Count;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Verdict;
+
+/** What is counted over the cases, and in which of them it could be. */
+enum BenchMeasure {
+    READ(
+            "read and judged to the end",
+            true,
+            outcome -> true,
+            outcome -> outcome.failure().isEmpty()),
+    COLUMNS(
+            "columns that matter read rightly",
+            true,
+            outcome -> outcome.failure().isEmpty(),
+            outcome -> outcome.misread().isEmpty()),
+    TOP_PROBLEM("top problem right", true, BenchMeasure::wanted, Outcome::problemRight),
+    BALANCE("its balance right", true, BenchMeasure::wanted, Outcome::signRight),
+    PHASE("its phase right", true, BenchMeasure::wanted, Outcome::phaseRight),
+    SPEED("its speed class right", true, BenchMeasure::wanted, Outcome::speedRight),
+    SOME_PROBLEM("among all findings", true, BenchMeasure::wanted, BenchMeasure::amongFindings),
+    TRIGGER(
+            "trigger right, where the laps show it",
+            true,
+            outcome -> wanted(outcome) && outcome.triggerSeen(),
+            Outcome::triggerRight),
+    TRIGGER_GIVEN(
+            "trigger right, top problem right",
+            true,
+            outcome -> outcome.problemRight() && outcome.triggerSeen(),
+            Outcome::triggerRight),
+    VERDICT(
+            "verdict right",
+            true,
+            outcome -> outcome.rightVerdict().isPresent(),
+            outcome -> outcome.verdict().equals(outcome.rightVerdict())),
+    GATE(
+            "driving gate right",
+            true,
+            outcome -> true,
+            outcome -> outcome.repeatable().equals(Optional.of(outcome.driving().consistent()))),
+    GATE_STEADY(
+            "steady driver let through",
+            true,
+            outcome -> outcome.driving().consistent(),
+            outcome -> outcome.repeatable().equals(Optional.of(true))),
+    GATE_UNSTEADY(
+            "unsteady driver refused",
+            true,
+            outcome -> !outcome.driving().consistent(),
+            outcome -> outcome.repeatable().equals(Optional.of(false))),
+    FALSE_PROBLEMS(
+            "problem reported on a balanced car",
+            false,
+            Outcome::nothingToFind,
+            outcome -> !outcome.findings().isEmpty()),
+    FALSE_CHANGES(
+            "setup change called for in vain",
+            false,
+            BenchMeasure::carIsRight,
+            outcome -> outcome.verdict().equals(Optional.of(Verdict.CHANGE_THE_CAR))),
+    PRICE(
+            "price interval covers the truth",
+            true,
+            outcome -> wanted(outcome) && outcome.problemRight(),
+            BenchMeasure::priceCovers),
+    NO_EVIDENCE(
+            "not enough evidence",
+            false,
+            BenchMeasure::wanted,
+            outcome -> outcome.verdict().equals(Optional.of(Verdict.NOT_ENOUGH_EVIDENCE)));
+
+    /** Of a 95 % interval of a normal quantity. */
+    private static final double SURE = 1.96;
+
+    private final String words;
+    private final boolean many;
+    private final Predicate<Outcome> counts;
+    private final Predicate<Outcome> happened;
+
+    BenchMeasure(String words, boolean many, Predicate<Outcome> counts, Predicate<Outcome> happened) {
+        this.words = words;
+        this.many = many;
+        this.counts = counts;
+        this.happened = happened;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** Tells whether more is better. */
+    boolean many() {
+        return many;
+    }
+
+    /** Returns what a case adds. */
+    Count of(Outcome outcome) {
+        return counts.test(outcome) ? Count.of(happened.test(outcome)) : new Count(0, 0);
+    }
+
+    /** Returns the sum over cases. */
+    Count over(Iterable<Outcome> outcomes) {
+        Count sum = new Count(0, 0);
+        for (Outcome outcome : outcomes) {
+            sum = sum.plus(of(outcome));
+        }
+        return sum;
+    }
+
+    private static boolean wanted(Outcome outcome) {
+        return outcome.wanted().isPresent();
+    }
+
+    private static boolean carIsRight(Outcome outcome) {
+        return outcome.benchCase().kind() != Kind.SETUP;
+    }
+
+    private static boolean amongFindings(Outcome outcome) {
+        return outcome.findings().stream()
+                .anyMatch(finding -> outcome.wanted()
+                        .filter(problem -> problem.sign() == finding.balance()
+                                && problem.acceptPhases().contains(finding.phase())
+                                && problem.acceptSpeeds().contains(finding.speed()))
+                        .isPresent());
+    }
+
+    /** The truth has an error of its own, from the scatter of the laps. */
+    private static boolean priceCovers(Outcome outcome) {
+        Function<Finding, Boolean> covers = finding -> outcome.price()
+                .filter(price -> price.seconds() + SURE * price.errorS()
+                                >= finding.price().low()
+                        && price.seconds() - SURE * price.errorS()
+                                <= finding.price().high())
+                .isPresent();
+        return outcome.top().map(covers).orElse(false);
+    }
+}

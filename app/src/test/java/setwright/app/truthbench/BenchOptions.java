@@ -1,0 +1,69 @@
+package setwright.app.truthbench;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was asked for.
+ *
+ * @param seed    of the draw
+ * @param first   number of the first case
+ * @param cases   how many
+ * @param only    fault or kind; empty for any
+ * @param keep    folder for recordings, sheets and truths; empty to keep none
+ * @param record  whether to write the page
+ */
+record BenchOptions(long seed, int first, int cases, Optional<String> only, Optional<Path> keep, boolean record) {
+    /** For figures that are reported; nothing may be tuned on its cases. */
+    static final long REPORTING_SEED = 7_305L;
+
+    /** For everything that is tried out. */
+    static final long TUNING_SEED = 1L;
+
+    static final int USUAL_CASES = 200;
+
+    static final String USAGE = """
+            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--record]
+            --seed is %d (for tuning) unless --record asks for %d (for reporting, with at least %d cases)""".formatted(TUNING_SEED, REPORTING_SEED, USUAL_CASES);
+
+    /** Reads arguments; empty when they cannot be understood. */
+    static Optional<BenchOptions> read(List<String> args) {
+        long seed = TUNING_SEED;
+        int first = 0;
+        int cases = USUAL_CASES;
+        Optional<String> only = Optional.empty();
+        Optional<Path> keep = Optional.empty();
+        boolean record = args.contains("--record");
+        boolean seeded = false;
+        Deque<String> left = new ArrayDeque<>(args);
+        try {
+            while (!left.isEmpty()) {
+                String option = left.pop();
+                switch (option) {
+                    case "--record" -> {}
+                    case "--cases" -> cases = Integer.parseInt(left.pop());
+                    case "--first" -> first = Integer.parseInt(left.pop());
+                    case "--seed" -> {
+                        seed = Long.parseLong(left.pop());
+                        seeded = true;
+                    }
+                    case "--only" -> only = Optional.of(left.pop());
+                    case "--keep" -> keep = Optional.of(Path.of(left.pop()));
+                    default -> {
+                        return Optional.empty();
+                    }
+                }
+            }
+        } catch (NumberFormatException | java.util.NoSuchElementException e) {
+            return Optional.empty();
+        }
+        boolean all = cases >= USUAL_CASES && first == 0 && only.isEmpty() && !seeded;
+        if (cases < 1 || first < 0 || (record && !all)) {
+            return Optional.empty();
+        }
+        return Optional.of(new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, record));
+    }
+}

@@ -1,0 +1,61 @@
+package setwright.app.truthbench;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import setwright.core.simulation.truth.BalanceTable;
+import setwright.core.simulation.truth.FlyingLaps;
+import setwright.core.simulation.truth.PhaseMap;
+import setwright.core.simulation.truth.ProblemLabeller;
+import setwright.core.simulation.truth.TriggerWitness;
+import setwright.core.simulation.truth.TriggerWitness.Moment;
+import setwright.core.simulation.truth.TrueDriving;
+import setwright.core.simulation.truth.TruePrice;
+import setwright.core.simulation.truth.TrueProblem;
+
+/**
+ * What is really going on in a case.
+ *
+ * @param driving    how steady it was
+ * @param recorded   balance of the recorded stint
+ * @param without    balance without the fault; the same without a fault
+ * @param problem    what the fault does; empty without one
+ * @param price      what it costs; empty without one
+ * @param witnesses  what the corners say about the trigger
+ */
+record CaseTruth(
+        TrueDriving driving,
+        BalanceTable recorded,
+        BalanceTable without,
+        Optional<TrueProblem> problem,
+        Optional<TruePrice> price,
+        Map<Moment, Integer> witnesses) {
+
+    static CaseTruth of(Driven driven) {
+        List<Integer> laps = FlyingLaps.clean(driven.recorded().lapsS());
+        List<Integer> lapsWithout = FlyingLaps.clean(driven.without().lapsS());
+        PhaseMap map = PhaseMap.of(driven.line(), driven.recorded().history(), laps);
+        BalanceTable recorded = BalanceTable.of(map, driven.recorded().history(), laps);
+        BalanceTable without = BalanceTable.of(map, driven.without().history(), lapsWithout);
+        TrueDriving driving = TrueDriving.of(driven.recorded().lapsS());
+        boolean compares = driven.without() != driven.recorded();
+        Optional<TrueProblem> problem = compares ? ProblemLabeller.label(recorded, without) : Optional.empty();
+        return new CaseTruth(
+                driving,
+                recorded,
+                without,
+                problem,
+                compares
+                        ? Optional.of(TruePrice.of(
+                                driven.recorded().lapsS(), driven.without().lapsS()))
+                        : Optional.empty(),
+                problem.map(found -> TriggerWitness.ask(
+                                map,
+                                driven.recorded().history(),
+                                laps,
+                                driven.without().history(),
+                                lapsWithout,
+                                found))
+                        .orElse(Map.of()));
+    }
+}

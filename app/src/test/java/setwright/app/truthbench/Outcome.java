@@ -1,0 +1,162 @@
+package setwright.app.truthbench;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Verdict;
+import setwright.core.simulation.truth.TriggerWitness;
+import setwright.core.simulation.truth.TrueDriving;
+import setwright.core.simulation.truth.TruePrice;
+import setwright.core.simulation.truth.TrueProblem;
+import setwright.core.simulation.truth.TrueTrigger;
+
+/**
+ * A case with its truth and its answer, without the long arrays.
+ *
+ * @param benchCase     as driven
+ * @param lost          times that the car was lost before
+ * @param driving       how steady it was
+ * @param problem       true; empty without a fault
+ * @param price         true; empty without a fault
+ * @param triggerSeen   whether the histories bear the mechanism's trigger out
+ * @param witnesses     what they say, in words
+ * @param repeatable    the program's gate; empty when it did not get there
+ * @param findings      the program's
+ * @param verdict       the program's
+ * @param triggerRight  whether its first finding names the trigger
+ * @param misread       columns that were read wrongly
+ * @param failure       where reading or judging ended; empty when it went through
+ * @param pairs         measured beside true balance
+ */
+record Outcome(
+        BenchCase benchCase,
+        int lost,
+        TrueDriving driving,
+        Optional<TrueProblem> problem,
+        Optional<TruePrice> price,
+        boolean triggerSeen,
+        String witnesses,
+        Optional<Boolean> repeatable,
+        List<Finding> findings,
+        Optional<Verdict> verdict,
+        boolean triggerRight,
+        List<String> misread,
+        String failure,
+        List<BalancePair> pairs) {
+
+    static Outcome of(Driven driven, CaseTruth truth, CaseAnswer answer, List<String> misread) {
+        return new Outcome(
+                driven.last(),
+                driven.lost(),
+                truth.driving(),
+                truth.problem(),
+                truth.price(),
+                seen(driven.last().trigger(), truth),
+                truth.witnesses().toString(),
+                answer.diagnosis().map(found -> found.repeatability().repeatable()),
+                answer.findings(),
+                answer.diagnosis().map(Diagnosis::verdict),
+                answer.triggerRight(),
+                misread,
+                answer.failure(),
+                answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()));
+    }
+
+    /** What is there in steady cornering begins as the car turns in, whatever the feet do: it is seen when it lasts into the middle. */
+    private static boolean seen(TrueTrigger trigger, CaseTruth truth) {
+        boolean steady = trigger == TrueTrigger.STEADY || trigger == TrueTrigger.SPEED;
+        return steady
+                ? truth.problem()
+                        .filter(found -> found.acceptPhases().contains(Phase.MID))
+                        .isPresent()
+                : TriggerWitness.agrees(truth.witnesses(), trigger);
+    }
+
+    Optional<Finding> top() {
+        return findings.stream().findFirst();
+    }
+
+    /** Returns the problem that the answer must name: of a steady driver, and not weak. */
+    Optional<TrueProblem> wanted() {
+        return problem.filter(found -> driving.consistent() && !found.weak());
+    }
+
+    /** Tells whether there is nothing to find: no fault in car or driver, and steady driving. */
+    boolean nothingToFind() {
+        return problem.isEmpty() && driving.consistent();
+    }
+
+    boolean signRight() {
+        return wanted().isPresent()
+                && top().filter(finding -> finding.balance() == wanted().get().sign())
+                        .isPresent();
+    }
+
+    boolean phaseRight() {
+        return wanted().isPresent()
+                && top().filter(finding -> wanted().get().acceptPhases().contains(finding.phase()))
+                        .isPresent();
+    }
+
+    boolean speedRight() {
+        return wanted().isPresent()
+                && top().filter(finding -> wanted().get().acceptSpeeds().contains(finding.speed()))
+                        .isPresent();
+    }
+
+    boolean problemRight() {
+        return signRight() && phaseRight() && speedRight();
+    }
+
+    /** Returns what the verdict should be; empty where the case is not counted. */
+    Optional<Verdict> rightVerdict() {
+        if (!driving.consistent()) {
+            return Optional.of(Verdict.COACH_THE_DRIVER);
+        }
+        if (problem.isEmpty()) {
+            return Optional.of(Verdict.NOTHING_TO_CHANGE);
+        }
+        return wanted().map(
+                        found -> benchCase.kind() == Kind.SETUP ? Verdict.CHANGE_THE_CAR : Verdict.COACH_THE_DRIVER);
+    }
+
+    /** Returns what the miss is, in words. */
+    String miss() {
+        if (!failure.isEmpty()) {
+            return "could not be read or judged";
+        }
+        if (repeatable.filter(steady -> !steady).isPresent()) {
+            return "a steady driver taken for an unsteady one";
+        }
+        if (top().isEmpty()) {
+            return "no finding: " + verdict.map(Verdict::words).orElse("none");
+        }
+        String wrong =
+                (signRight() ? "" : " balance") + (phaseRight() ? "" : " phase") + (speedRight() ? "" : " speed");
+        return "wrong" + wrong.replace(" ", ", ").substring(1);
+    }
+
+    /** Returns the true problem in words. */
+    String truthWords() {
+        return problem.map(found -> String.format(
+                        java.util.Locale.ROOT,
+                        "%s %s %s %.2f deg%s",
+                        found.sign() == BalanceSign.UNDERSTEER ? "understeer" : "oversteer",
+                        found.phase().words(),
+                        found.speed().words(),
+                        Math.toDegrees(found.strengthRad()),
+                        found.weak() ? " (weak)" : ""))
+                .orElse("none");
+    }
+
+    /** Returns the first finding in words. */
+    String answerWords() {
+        return top().map(finding -> finding.balance().words() + " "
+                        + finding.phase().words() + " " + finding.speed().words() + ", "
+                        + finding.trigger().words())
+                .orElse(failure.isEmpty() ? verdict.map(Verdict::words).orElse("none") : failure);
+    }
+}

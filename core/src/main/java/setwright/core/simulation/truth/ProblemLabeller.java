@@ -1,0 +1,162 @@
+package setwright.core.simulation.truth;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import setwright.core.handling.Phase;
+import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.SpeedRange;
+
+/** Names the difference between two tables of balance. */
+public final class ProblemLabeller {
+    /** Other phases and speeds are right too when the difference there has this share of the largest. */
+    private static final double ABOUT_AS_LARGE = 0.7;
+
+    private static final double SHOWS = 0.5;
+    /** With this share of the opposite sign at one end of the speeds, "all corners" is no true word. */
+    private static final double OPPOSITE = 0.3;
+    /** A cell of the lap with less time in it says little, s. */
+    private static final double LEAST_S = 0.25;
+    /** Below this no tyre is worked enough to judge a car, m/s², as for corners. */
+    private static final double LEAST_LATERAL_MPS2 = 1.0;
+    /**
+     * Smallest difference that counts, rad: a third of what a tenth of roll stiffness share does (0.56 deg, four wheels in steady
+     * state on the published tyre set of 1987). No published just noticeable difference of axle slip was found; a third of
+     * the effect of interest is our choice.
+     */
+    private static final double LEAST_RAD = Math.toRadians(0.56 / 3.0);
+
+    private final BalanceTable faulty;
+    private final BalanceTable balanced;
+
+    private ProblemLabeller(BalanceTable faulty, BalanceTable balanced) {
+        this.faulty = faulty;
+        this.balanced = balanced;
+    }
+
+    /** Difference of a phase in a class of corners, faulty less balanced, rad. */
+    private record Difference(Phase phase, SpeedRange speed, double rad, double errorRad) {
+        double size() {
+            return Math.abs(rad);
+        }
+
+        /** Share of another difference that this one has, negative when it goes the other way. */
+        double share(double otherRad) {
+            return rad / otherRad;
+        }
+    }
+
+    /**
+     * Labels the difference.
+     *
+     * @param faulty    as recorded
+     * @param balanced  the same phases of the same circuit, without the fault
+     * @return empty when no phase can be compared
+     */
+    public static Optional<TrueProblem> label(BalanceTable faulty, BalanceTable balanced) {
+        return new ProblemLabeller(faulty, balanced).label();
+    }
+
+    /** Returns faulty less balanced in a phase of a class of corners, rad; empty with too little time there. */
+    public static Optional<Double> differenceRad(
+            BalanceTable faulty, BalanceTable balanced, Phase phase, SpeedRange speed) {
+        return new ProblemLabeller(faulty, balanced).difference(phase, speed).map(Difference::rad);
+    }
+
+    private Optional<TrueProblem> label() {
+        List<Difference> all = new ArrayList<>();
+        for (Phase phase : Phase.values()) {
+            for (SpeedRange speed : SpeedRange.values()) {
+                difference(phase, speed).ifPresent(all::add);
+            }
+        }
+        return all.stream().max(Comparator.comparingDouble(Difference::size)).map(largest -> named(largest, all));
+    }
+
+    private TrueProblem named(Difference largest, List<Difference> all) {
+        double top = largest.rad();
+        Set<SpeedRange> speeds = speeds(largest, all);
+        Set<Phase> phases = EnumSet.of(largest.phase());
+        all.stream()
+                .filter(difference -> speeds.contains(difference.speed()) && difference.share(top) >= ABOUT_AS_LARGE)
+                .forEach(difference -> phases.add(difference.phase()));
+        boolean weak = largest.size() < Math.max(LEAST_RAD, 2.0 * largest.errorRad());
+        return new TrueProblem(
+                largest.phase(),
+                speeds.contains(SpeedRange.ALL) ? SpeedRange.ALL : largest.speed(),
+                top > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER,
+                phases,
+                speeds,
+                largest.size(),
+                largest.errorRad(),
+                weak,
+                corners(largest.phase(), top));
+    }
+
+    /** Both ends show it: all corners. One end only: that end, and all corners unless the other end goes the other way. */
+    private static Set<SpeedRange> speeds(Difference largest, List<Difference> all) {
+        double low = share(largest, all, SpeedRange.LOW);
+        double high = share(largest, all, SpeedRange.HIGH);
+        if (low >= ABOUT_AS_LARGE && high >= ABOUT_AS_LARGE) {
+            return EnumSet.of(SpeedRange.ALL);
+        }
+        Set<SpeedRange> speeds = EnumSet.of(largest.speed());
+        if (low >= ABOUT_AS_LARGE) {
+            speeds.add(SpeedRange.LOW);
+        }
+        if (high >= ABOUT_AS_LARGE) {
+            speeds.add(SpeedRange.HIGH);
+        }
+        boolean opposed = Math.min(low, high) < -OPPOSITE;
+        if (share(largest, all, SpeedRange.ALL) >= ABOUT_AS_LARGE && !opposed) {
+            speeds.add(SpeedRange.ALL);
+        } else if (speeds.size() > 1) {
+            speeds.remove(SpeedRange.ALL);
+        }
+        return speeds;
+    }
+
+    /** Zero when there is no such corner. */
+    private static double share(Difference largest, List<Difference> all, SpeedRange speed) {
+        return all.stream()
+                .filter(other -> other.phase() == largest.phase() && other.speed() == speed)
+                .mapToDouble(other -> other.share(largest.rad()))
+                .findFirst()
+                .orElse(0.0);
+    }
+
+    private List<Integer> corners(Phase phase, double top) {
+        List<Integer> corners = new ArrayList<>();
+        for (CornerPhases corner : faulty.map().corners()) {
+            int number = corner.corner().number();
+            boolean shows = faulty.cell(phase, number)
+                    .flatMap(cell -> balanced.cell(phase, number).map(other -> cell.balanceRad() - other.balanceRad()))
+                    .filter(rad -> rad / top >= SHOWS)
+                    .isPresent();
+            if (shows) {
+                corners.add(number);
+            }
+        }
+        return corners;
+    }
+
+    private Optional<Difference> difference(Phase phase, SpeedRange speed) {
+        Optional<BalanceTable.Cell> with = faulty.cell(phase, corner -> covers(speed, corner.speed()));
+        Optional<BalanceTable.Cell> without = balanced.cell(phase, corner -> covers(speed, corner.speed()));
+        return with.filter(cell -> cell.timeS() >= LEAST_S && cell.lateralMps2() >= LEAST_LATERAL_MPS2)
+                .flatMap(cell -> without.map(other ->
+                        new Difference(phase, speed, cell.balanceRad() - other.balanceRad(), cell.errorRad())));
+    }
+
+    private static boolean covers(SpeedRange range, SpeedClass speed) {
+        return switch (range) {
+            case ALL -> true;
+            case LOW -> speed == SpeedClass.LOW;
+            case HIGH -> speed == SpeedClass.HIGH;
+        };
+    }
+}
