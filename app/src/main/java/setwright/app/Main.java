@@ -66,7 +66,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
         return new CommandLine(new Main())
-                .addSubcommand(new DemoCommand(diagnoser))
+                .addSubcommand(new DemoCommand(diagnoser, Main::predict))
                 .addSubcommand(new DiagnoseCommand(diagnoser))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))

@@ -36,15 +36,59 @@ final class AnswersIT {
         car = unpack("car.yaml");
     }
 
+    /** The story is computed: its acts are there, and its figures come from laps that were driven for it. */
     @Test
-    void theDemoTellsTheStoryAndEndsWithTheReport() throws Exception {
-        Outcome outcome = run("demo");
+    void theDemoTellsTheWholeStoryAndEndsWithItsPages() throws Exception {
+        Outcome outcome = run("demo", "--circuit", "skarnholt", "--keep", "laps");
         assertThat(outcome.exitCode()).isZero();
-        assertThat(outcome.results()).contains("Laps", "Driving", "Balance", "Cause", "Pattern", "Verdict", "Next");
+        assertThat(outcome.results())
+                .contains(
+                        "As the driver came",
+                        "Coach the driver first",
+                        "The same driver, coached",
+                        "What is true",
+                        "rear bar too stiff");
         Path report = folder.resolve("setwright-demo-report.html");
-        assertThat(outcome.results().strip()).endsWith(report.toRealPath().toString());
-        assertThat(report).content().startsWith("<!doctype html>").contains("id=\"corner-1\"");
+        Path evidence = folder.resolve("setwright-demo-report-evidence.html");
+        assertThat(outcome.results().strip())
+                .contains(report.toRealPath().toString())
+                .endsWith(evidence.toRealPath().toString());
+        assertThat(report).content().startsWith("<!doctype html>").contains("Lap times", evidence.getFileName() + "");
+        assertThat(evidence).content().startsWith("<!doctype html>").contains("id=\"corner-1\"");
+        assertThat(folder.resolve("laps/coached.csv")).isNotEmptyFile();
+        assertThat(folder.resolve("laps/coached-car.yaml")).isNotEmptyFile();
         assertThat(outcome.messages()).isEmpty();
+    }
+
+    @Test
+    void whatIsSimulatedCanBeReadAgainAndASeedRepeatsIt() throws Exception {
+        String[] laps = {
+            "simulate", "--car", "hobbrick", "--circuit", "skarnholt", "--laps", "4", "--seed", "7", "--json"
+        };
+        Outcome first =
+                run(Stream.concat(Stream.of(laps), Stream.of("--out", "one")).toArray(String[]::new));
+        Outcome again =
+                run(Stream.concat(Stream.of(laps), Stream.of("--out", "two")).toArray(String[]::new));
+        assertThat(first.exitCode()).isZero();
+        assertKeeps("../docs/simulate.schema.json", first.results());
+        assertThat(again.results()).isEqualTo(first.results());
+        assertThat(folder.resolve("one/recording.csv")).hasSameBinaryContentAs(folder.resolve("two/recording.csv"));
+        Outcome read = run("diagnose", "one/recording.csv", "--car", "one/car.yaml", "--json");
+        assertThat(read.exitCode()).isIn(0, 4);
+        assertThat(JsonMapper.shared()
+                        .readTree(read.results())
+                        .at("/recording/laps")
+                        .asInt())
+                .isBetween(4, 6);
+    }
+
+    @Test
+    void whatTheWorldDoesNotHaveIsRefusedInOneSentence() throws Exception {
+        assertThat(run("simulate", "--car", "orvan").messages()).contains("Is \"orvane\" meant?");
+        assertThat(run("simulate", "--fault", "rear bar to stiff").messages())
+                .contains("Is \"rear bar too stiff\" meant?");
+        assertThat(run("simulate", "--laps", "0").exitCode()).isEqualTo(2);
+        assertThat(run("demo", "--circuit", "nowhere").exitCode()).isEqualTo(2);
     }
 
     @Test

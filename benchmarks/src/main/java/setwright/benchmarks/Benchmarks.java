@@ -24,7 +24,8 @@ public final class Benchmarks {
 
             Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
             prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
-            car, that of a neighbouring setup, a lap of 5 km at steps of 2 m, and a sweep of 60 setups. Prints a table.
+            car, that of a neighbouring setup, a lap of 5 km at steps of 2 m, and a sweep of 60 setups; and a second of driving, the
+            whole car in time with its driver. Prints a table.
 
               --quick    one short run each, to see that all works; its figures say little
               --profile  samples where the prediction spends its time, and prints that too
@@ -67,6 +68,7 @@ public final class Benchmarks {
         return new Runner(options(quick)
                         .include(StintBenchmark.class.getName())
                         .include(LapBenchmark.class.getName())
+                        .include(DriveBenchmark.class.getName())
                         .build())
                 .run();
     }

@@ -1,7 +1,7 @@
 package setwright.app.command;
 
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -14,84 +14,115 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import setwright.app.diagnose.DiagnoseRequest;
+import setwright.app.demo.DemoRun;
+import setwright.app.demo.DemoStory;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
-import setwright.app.evidence.Answer;
 import setwright.app.files.WholeFile;
+import setwright.app.predict.ChangePredictor;
 import setwright.app.report.Report;
-import setwright.app.text.TextReport;
+import setwright.app.report.demo.DemoReport;
+import setwright.app.text.DemoText;
 import setwright.app.units.Figures;
+import setwright.app.world.WorldCar;
 
-/** Tells the whole story on a built-in recording of an invented car and circuit. */
+/** Tells the whole story on laps of an invented car at an invented circuit, driven on the spot. */
 @Command(
         name = "demo",
-        description =
-                "Shows the whole story on a built-in recording of an invented car and circuit, and writes its report.",
+        description = {
+            "Tells the whole story on laps of an invented car at an invented circuit, driven on the spot: a driver too loose to"
+                    + " judge, coached, findings, technique, one change, back to back, verdict, brief.",
+            "",
+            "Writes the story as a page, and beside it the report of the coached laps with all its evidence."
+        },
         mixinStandardHelpOptions = true)
 public final class DemoCommand implements Callable<Integer> {
-    private static final String RECORDING = "stint.csv.gz";
-    private static final String CAR = "car.yaml";
+    private static final String STANDARD_FAULT = "rear bar too stiff";
 
     private final Diagnoser diagnoser;
+    private final ChangePredictor predictor;
 
     @Spec
     private CommandSpec spec;
 
+    @Mixin
+    private WorldChoices world;
+
+    @Option(
+            names = "--fault",
+            paramLabel = "NAME",
+            description =
+                    "What is wrong with the car, none for nothing; setwright simulate --faults lists them. Default:"
+                            + " ${DEFAULT-VALUE}.",
+            defaultValue = STANDARD_FAULT)
+    private String fault = STANDARD_FAULT;
+
     @Option(
             names = "--html",
             paramLabel = "FILE",
-            description = "Where to write the report; without it setwright-demo-report.html in this folder.",
+            description = "Where to write the story; without it setwright-demo-report.html in this folder.",
             defaultValue = "setwright-demo-report.html")
     private Path html = Path.of("setwright-demo-report.html");
+
+    @Option(
+            names = "--keep",
+            paramLabel = "FOLDER",
+            description = "Keeps recordings and car sheets in a folder, for commands of your own.")
+    private Optional<Path> keep = Optional.empty();
 
     @Mixin
     private UnitsOption units;
 
     /** Makes the command with what does its work. */
-    public DemoCommand(Diagnoser diagnoser) {
+    public DemoCommand(Diagnoser diagnoser, ChangePredictor predictor) {
         this.diagnoser = diagnoser;
+        this.predictor = predictor;
     }
 
     @Override
     public Integer call() throws Exception {
+        Path evidence = beside(html);
         WholeFile.check(html);
-        Path folder = Files.createTempDirectory("setwright-demo");
+        WholeFile.check(evidence);
+        WorldCar car = world.car();
+        Path folder =
+                keep.isPresent() ? Files.createDirectories(keep.get()) : Files.createTempDirectory("setwright-demo");
         try {
-            unpack(RECORDING, folder);
-            unpack(CAR, folder);
-            DiagnoseRequest request = new DiagnoseRequest(
-                    folder.resolve(RECORDING),
-                    Optional.of(folder.resolve(CAR)),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty());
-            Answer answer;
-            try (Progress progress = ProgressLine.of(Diagnoser.STEPS)) {
-                answer = diagnoser.diagnose(request, progress);
+            DemoRun run = new DemoRun(
+                    diagnoser,
+                    predictor,
+                    car,
+                    world.circuit(),
+                    WorldChoices.fault(fault, car.sheet()),
+                    1.0,
+                    world.seed(),
+                    folder);
+            DemoStory story;
+            try (Progress progress = ProgressLine.of(DemoRun.STEPS)) {
+                story = run.tell(progress);
             }
-            WholeFile.write(html, Report.html(answer, Figures.forPage(units.system())));
-            spec.commandLine()
-                    .getOut()
-                    .println(TextReport.write(answer, Figures.forTerminal(units.system()), Output.terminal(spec)));
-            spec.commandLine()
-                    .getOut()
-                    .println("Report, for a browser: " + html.toAbsolutePath().normalize());
-            spec.commandLine().getOut().flush();
-            return Output.code(answer);
+            Figures page = Figures.forPage(units.system());
+            WholeFile.write(evidence, Report.html(story.coached().answer(), page));
+            WholeFile.write(html, DemoReport.html(story, String.valueOf(evidence.getFileName()), page));
+            PrintWriter out = spec.commandLine().getOut();
+            out.println(DemoText.write(story, Figures.forTerminal(units.system()), Output.terminal(spec)));
+            out.println("Story, for a browser: " + html.toAbsolutePath().normalize());
+            out.println("Its evidence: " + evidence.toAbsolutePath().normalize());
+            out.flush();
+            return ExitCode.DONE;
         } finally {
-            remove(folder);
+            if (keep.isEmpty()) {
+                remove(folder);
+            }
         }
     }
 
-    private static void unpack(String name, Path folder) throws IOException {
-        try (InputStream in = DemoCommand.class.getResourceAsStream("/demo/" + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its demo file " + name);
-            }
-            Files.copy(in, folder.resolve(name));
-        }
+    /** The report lies beside the story: story.html and story-evidence.html. */
+    private static Path beside(Path story) {
+        String name = String.valueOf(story.getFileName());
+        int dot = name.lastIndexOf('.');
+        String stem = dot > 0 ? name.substring(0, dot) : name;
+        return story.resolveSibling(stem + "-evidence.html");
     }
 
     private static void remove(Path folder) throws IOException {

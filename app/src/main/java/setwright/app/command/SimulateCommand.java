@@ -1,11 +1,13 @@
 package setwright.app.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -26,6 +28,7 @@ import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.fault.Fault;
+import setwright.core.simulation.fault.FaultCatalogue;
 import setwright.core.simulation.logger.LoggerPlan;
 
 /** Writes recordings of simulated laps. */
@@ -33,7 +36,7 @@ import setwright.core.simulation.logger.LoggerPlan;
         name = "simulate",
         description = {
             "Drives laps in the invented world and writes them as a logger would have: recording.csv, the car sheet that goes with"
-                    + " it, and truth.json, which says what is really going on.",
+                    + " it, and simulated.json, which says what is really going on.",
             "",
             "--set front_bar=3 turns an item of the setup; --fault puts a known fault into the car (its names: --faults)."
         },
@@ -98,26 +101,26 @@ public final class SimulateCommand implements Callable<Integer> {
             defaultValue = "simulated")
     private Path out;
 
-    @Option(names = "--json", description = "Prints what is true as JSON, as in truth.json.")
+    @Option(names = "--json", description = "Prints what is true as JSON, as in simulated.json.")
     private boolean json;
 
     @Override
     public Integer call() throws Exception {
         WorldCar car = world.car();
         if (faults) {
-            setwright.core.simulation.fault.FaultCatalogue.of(car.sheet())
+            FaultCatalogue.of(car.sheet())
                     .forEach(known -> spec.commandLine().getOut().println(known.name()));
             return ExitCode.DONE;
         }
         Experiment experiment = experiment(car);
         Path recording = out.resolve("recording.csv");
         Path sheet = out.resolve("car.yaml");
-        Path truth = out.resolve("truth.json");
+        Path truth = out.resolve("simulated.json");
         prepare(List.of(recording, sheet, truth));
         DrivenStint stint;
         try (Progress progress = ProgressLine.of(2)) {
             progress.step("driving");
-            stint = Simulation.drive(experiment);
+            stint = new Simulation().drive(experiment);
             progress.step("writing");
             Simulation.write(experiment, stint, form(), recording, sheet);
         }
@@ -185,11 +188,11 @@ public final class SimulateCommand implements Callable<Integer> {
     }
 
     private void say(DrivenStint stint, Path recording, Path sheet) {
-        var text = spec.commandLine().getOut();
+        PrintWriter text = spec.commandLine().getOut();
         List<Double> times = stint.lapsS();
         for (int lap = 0; lap < times.size(); lap++) {
             text.printf(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "lap %d  %.3f s%s%n",
                     lap + 1,
                     times.get(lap),
@@ -197,7 +200,7 @@ public final class SimulateCommand implements Callable<Integer> {
         }
         stint.lost()
                 .ifPresent(lost -> text.printf(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "The car was lost in lap %d, %.0f m after the start line; the recording ends there.%n",
                         lost.lap(),
                         lost.stationM()));

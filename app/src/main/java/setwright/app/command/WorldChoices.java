@@ -27,7 +27,7 @@ final class WorldChoices {
     @Option(
             names = "--circuit",
             paramLabel = "NAME",
-            description = "The circuit: pellisor (mixed, 3.5 km), skarnholt (tight, 2.5 km), velmarra (fast, 5 km)."
+            description = "The circuit: pellisor (mixed, 3.5 km), skarnholt (tight, 2.6 km), velmarra (fast, 4.8 km)."
                     + " Default: ${DEFAULT-VALUE}.",
             defaultValue = "pellisor")
     private String circuit;

@@ -52,12 +52,22 @@ public final class ChangeWords {
      * @throws WrongChange when that leaves none
      */
     public List<List<SetupChange>> oneStepEach() {
+        return stepsEach(1);
+    }
+
+    /**
+     * Returns each item that is modelled turned by so many steps each way, where its range allows it.
+     *
+     * @param count  1 or more
+     * @throws WrongChange when that leaves none
+     */
+    public List<List<SetupChange>> stepsEach(int count) {
         List<List<SetupChange>> candidates = new ArrayList<>();
         for (SetupItem item : car.setup()) {
             if (new Modelled(car).obstacle(item).isPresent()) {
                 continue;
             }
-            for (long steps : new long[] {1, -1}) {
+            for (long steps : new long[] {count, -count}) {
                 new ItemRange(item)
                         .stepsAway(steps)
                         .ifPresent(value -> candidates.add(List.of(new SetupChange(item.name(), item.value(), value))));

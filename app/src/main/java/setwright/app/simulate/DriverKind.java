@@ -39,7 +39,8 @@ public enum DriverKind {
         DriverStyle good = DriverStyle.good();
         return switch (this) {
             case STEADY -> good;
-            case LOOSE -> good.withScatter(DriverScatter.steady().times(6.0));
+            case LOOSE ->
+                good.withEffort(0.9).withScatter(DriverScatter.steady().times(3.5));
             case BRAKES_LONG -> good.withFeet(2.6, good.power(), 0.0);
             case EARLY_THROTTLE -> good.withFeet(good.trail(), 2.4, 8.0);
             case HOLDS -> good.withReactions(Reaction.HOLD, Reaction.NONE);

@@ -2,11 +2,16 @@ package setwright.app.simulate;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import setwright.app.files.WholeFile;
 import setwright.app.world.RecordingWriter;
 import setwright.app.world.SheetCopy;
 import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
 import setwright.core.simulation.driver.DrivenStint;
+import setwright.core.simulation.driver.DriverScatter;
 import setwright.core.simulation.driver.DriverStyle;
 import setwright.core.simulation.driver.RoadBumps;
 import setwright.core.simulation.driver.StintPlan;
@@ -17,7 +22,7 @@ import setwright.core.simulation.vehicle.RunningGear;
 import setwright.core.simulation.vehicle.Tank;
 import setwright.core.simulation.vehicle.TyreCondition;
 
-/** Drives experiments and writes down what a logger kept. */
+/** Drives experiments and writes down what a logger kept. What a driver has learnt of a car on a circuit is kept for his next stint. */
 public final class Simulation {
     private static final double NODE_M = 1.0;
     /** Laps before the recorded ones, in which the driver gets to know the car. */
@@ -29,14 +34,17 @@ public final class Simulation {
 
     private static final double CALMER = 0.015;
 
-    private Simulation() {}
+    private final Map<Learnt, StintSimulator> learnt = new ConcurrentHashMap<>();
+
+    /** What a driver learns: this car in this setup on this circuit, in his way of driving. */
+    private record Learnt(String car, String circuit, List<SetupChange> changes, DriverStyle style) {}
 
     /**
      * Drives; when the car is lost, again by the same driver with a little in hand.
      *
      * @return the first stint that was finished, else the last one tried
      */
-    public static DrivenStint drive(Experiment experiment) {
+    public DrivenStint drive(Experiment experiment) {
         DriverStyle style = experiment.driver();
         DrivenStint stint = drive(experiment, style, experiment.seed());
         for (int again = 1; again < TRIES && stint.lost().isPresent(); again++) {
@@ -46,9 +54,19 @@ public final class Simulation {
         return stint;
     }
 
-    private static DrivenStint drive(Experiment experiment, DriverStyle style, long seed) {
+    private DrivenStint drive(Experiment experiment, DriverStyle style, long seed) {
+        Learnt key = new Learnt(
+                experiment.car().name(),
+                experiment.circuit().name(),
+                experiment.changes(),
+                style.withScatter(DriverScatter.NONE));
+        return learnt.computeIfAbsent(key, known -> StintSimulator.learnt(plan(experiment, style)))
+                .drive(style.scatter(), experiment.flying(), seed);
+    }
+
+    private static StintPlan plan(Experiment experiment, DriverStyle style) {
         CarSheet sheet = experiment.car().sheet();
-        return StintSimulator.drive(new StintPlan(
+        return new StintPlan(
                 experiment.circuit().line(NODE_M),
                 bumps(experiment.circuit()),
                 experiment.car().trueCar(sheet.with(experiment.changes())),
@@ -58,7 +76,7 @@ public final class Simulation {
                 style,
                 experiment.flying(),
                 PRACTICE,
-                seed));
+                experiment.seed());
     }
 
     /** Kerbs under the wheels of one side shake the axle by half their height. */

@@ -158,18 +158,4 @@ final class CommandsTest {
                 .setErr(new PrintWriter(messages));
         return program.execute(arguments);
     }
-
-    @Test
-    void theDemoWritesItsReportAndNamesItLast() throws IOException {
-        Path report = folder.resolve("demo.html");
-        CommandLine program = new CommandLine(new DemoCommand((request, progress) -> {
-                    assertThat(request.recording()).exists().isNotEmptyFile();
-                    assertThat(request.car().orElseThrow()).exists();
-                    return Example.answer();
-                }))
-                .setOut(new PrintWriter(results));
-        assertThat(program.execute("--html", report.toString())).isZero();
-        assertThat(report).exists();
-        assertThat(results.toString().lines().reduce((a, b) -> b).orElseThrow()).endsWith(report.toString());
-    }
 }

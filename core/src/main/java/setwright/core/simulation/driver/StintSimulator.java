@@ -50,9 +50,25 @@ public final class StintSimulator {
 
     /** Drives a stint. */
     public static DrivenStint drive(StintPlan plan) {
+        return learnt(plan).drive(plan.style().scatter(), plan.flying(), plan.seed());
+    }
+
+    /** Lets the driver practise; what he has learnt then serves any number of stints. */
+    public static StintSimulator learnt(StintPlan plan) {
         StintSimulator simulator = new StintSimulator(plan);
         simulator.practise();
-        return simulator.record();
+        return simulator;
+    }
+
+    /**
+     * Drives a stint with what was learnt; several may be driven at once.
+     *
+     * @param scatter  how the driver differs from himself
+     * @param flying   laps after the out lap, &gt;= 1
+     * @param seed     the same seed gives the same laps
+     */
+    public DrivenStint drive(DriverScatter scatter, int flying, long seed) {
+        return record(plan.style().withScatter(scatter), flying, seed);
     }
 
     private void practise() {
@@ -74,12 +90,12 @@ public final class StintSimulator {
         trust.settle();
     }
 
-    private DrivenStint record() {
-        Run run = new Run(plan.style(), OUT_LAP_PACE, plan.seed());
+    private DrivenStint record(DriverStyle style, int flying, long seed) {
+        Run run = new Run(style, OUT_LAP_PACE, seed);
         run.history = Optional.of(new DriveHistory.Builder(RECORD_S));
         List<Double> laps = new ArrayList<>();
         boolean going = true;
-        for (int lap = 0; going && lap <= plan.flying(); lap++) {
+        for (int lap = 0; going && lap <= flying; lap++) {
             double before = run.time;
             going = run.lap(lap == 0 ? OUT_LAP_PACE : 1.0);
             if (going) {

@@ -38,17 +38,20 @@ public final class BalancedTruth {
     private static final double HARD_USE = 0.85;
 
     private static final double TRAILED_USE = 0.6;
-    /** Slight understeer at the limit (common practice: a car that drivers call neutral). */
-    private static final double REAR_DRIVE_MARGIN = 0.02;
-    /** Front-drive cars are set up with more, for the throttle takes from the front. */
-    private static final double FRONT_DRIVE_MARGIN = 0.035;
+    /**
+     * Understeer in steady cornering that leaves a car neutral on the way in, where the brakes take a tenth of the rear's limit and
+     * more. Measured: of margins from 2 to 10 % our own driver laps the invented cars most quickly from about 7 % on.
+     */
+    private static final double REAR_DRIVE_MARGIN = 0.07;
+    /** The same for front-drive cars, quickest at 6 %: the throttle takes from the front. */
+    private static final double FRONT_DRIVE_MARGIN = 0.06;
 
     private static final double BRAKE_LEAD = 0.04;
     private static final double TOLERANCE = 0.01;
     /** No corner may be outside, whatever the means are. */
-    private static final double LEAST_MARGIN = -0.005;
+    private static final double LEAST_MARGIN = 0.02;
 
-    private static final double MOST_MARGIN = 0.075;
+    private static final double MOST_MARGIN = 0.14;
     private static final double FAST_TOLERANCE = 0.02;
     private static final double LEAST_LEAD = 0.0;
     private static final double MOST_LEAD = 0.12;

@@ -1,0 +1,211 @@
+package setwright.app.demo;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import setwright.app.diagnose.DiagnoseRequest;
+import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.Progress;
+import setwright.app.predict.ChangePredictor;
+import setwright.app.predict.ChangeWords;
+import setwright.app.simulate.DriverKind;
+import setwright.app.simulate.Experiment;
+import setwright.app.simulate.Simulation;
+import setwright.app.world.RecordingWriter.Form;
+import setwright.app.world.WorldCar;
+import setwright.core.car.SetupChange;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.Verdict;
+import setwright.core.replay.Prediction;
+import setwright.core.simulation.driver.DrivenStint;
+import setwright.core.simulation.driver.DriverScatter;
+import setwright.core.simulation.driver.DriverStyle;
+import setwright.core.simulation.fault.Fault;
+import setwright.core.simulation.layout.CircuitPlan;
+import setwright.core.simulation.logger.LoggerPlan;
+
+/** Tells the story: drives its stints, has them judged and does what the answers call for. */
+public final class DemoRun {
+    /** How many steps are told to the progress. */
+    public static final int STEPS = 6;
+
+    private static final int LAPS = 6;
+    private static final int CHANGE_STEPS = 2;
+    private static final double RATE_HZ = 50.0;
+
+    private final Diagnoser diagnoser;
+    private final ChangePredictor predictor;
+    private final WorldCar car;
+    private final CircuitPlan circuit;
+    private final Optional<Fault> fault;
+    private final List<SetupChange> wrong;
+    private final long seed;
+    private final Path folder;
+    private final Path circuitFile;
+    private final Simulation simulation = new Simulation();
+
+    /**
+     * Prepares a story.
+     *
+     * @param fault   what is wrong with the car
+     * @param size    of the fault
+     * @param folder  takes recordings and car sheets
+     */
+    public DemoRun(
+            Diagnoser diagnoser,
+            ChangePredictor predictor,
+            WorldCar car,
+            CircuitPlan circuit,
+            Optional<Fault> fault,
+            double size,
+            long seed,
+            Path folder) {
+        this.diagnoser = diagnoser;
+        this.predictor = predictor;
+        this.car = car;
+        this.circuit = circuit;
+        this.fault = fault;
+        this.wrong = fault.map(known -> known.changes(car.sheet(), size)).orElse(List.of());
+        this.seed = seed;
+        this.folder = folder;
+        this.circuitFile = folder.resolve("circuit.json");
+    }
+
+    /**
+     * Tells it.
+     *
+     * @throws IOException when a file cannot be written or read
+     */
+    public DemoStory tell(Progress progress) throws IOException {
+        DriverStyle steady = DriverKind.STEADY.style();
+        progress.step("two stints: as the driver came, and coached");
+        CompletableFuture<DrivenStint> healthy =
+                later(experiment(List.of(), steady.withScatter(DriverScatter.NONE), seed));
+        CompletableFuture<DrivenStint> faulty = later(experiment(wrong, steady.withScatter(DriverScatter.NONE), seed));
+        CompletableFuture<DrivenStint> looseLaps = later(looseExperiment());
+        Experiment coachedLaps = experiment(wrong, steady, seed + 1);
+        DemoStint coached = judged("coached", coachedLaps, simulation.drive(coachedLaps), true);
+        DemoStint loose = judged("as-he-came", looseExperiment(), looseLaps.join(), false);
+        double cost = faulty.join().meanFlyingS() - healthy.join().meanFlyingS();
+        Optional<Finding> problem = coached.answer().diagnosis().verdict() == Verdict.CHANGE_THE_CAR
+                ? coached.answer().diagnosis().findings().stream().findFirst()
+                : Optional.empty();
+        if (problem.isEmpty()) {
+            return ending(loose, coached, problem, Optional.empty(), List.of(), cost);
+        }
+        Target target = Target.of(problem.get());
+        progress.step("technique first");
+        Optional<DemoStory.Tried> tried = tried(problem.get(), target, coached, steady);
+        progress.step("replaying the laps with every change");
+        List<ChangeChoice> choices = choices(coached, problem.get());
+        if (choices.isEmpty()) {
+            return ending(loose, coached, problem, tried, choices, cost);
+        }
+        progress.step("back to back");
+        List<SetupChange> change = choices.get(0).prediction().changes();
+        List<SetupChange> changedSetup = Stream.concat(
+                        wrong.stream()
+                                .filter(before -> change.stream()
+                                        .noneMatch(after -> after.item().equals(before.item()))),
+                        change.stream())
+                .toList();
+        Experiment second = experiment(changedSetup, steady, seed + 3);
+        Experiment third = experiment(wrong, steady, seed + 4);
+        CompletableFuture<DrivenStint> thirdLaps = later(third);
+        DemoStint changed = judged("changed", second, simulation.drive(second), false);
+        DemoStint again = judged("before-again", third, thirdLaps.join(), false);
+        progress.step("the verdict");
+        return new DemoStory(
+                car.sheet().description(),
+                circuit.name(),
+                fault,
+                loose,
+                coached,
+                problem,
+                tried,
+                choices,
+                Optional.of(changed),
+                Optional.of(again),
+                Optional.of(BackToBack.of(coached, changed, again, target)),
+                cost);
+    }
+
+    private DemoStory ending(
+            DemoStint loose,
+            DemoStint coached,
+            Optional<Finding> problem,
+            Optional<DemoStory.Tried> tried,
+            List<ChangeChoice> choices,
+            double cost) {
+        return new DemoStory(
+                car.sheet().description(),
+                circuit.name(),
+                fault,
+                loose,
+                coached,
+                problem,
+                tried,
+                choices,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                cost);
+    }
+
+    private Optional<DemoStory.Tried> tried(Finding finding, Target target, DemoStint before, DriverStyle style)
+            throws IOException {
+        Optional<Technique> technique = Technique.against(finding, style);
+        if (technique.isEmpty()) {
+            return Optional.empty();
+        }
+        Experiment experiment = experiment(wrong, technique.get().style(), seed + 2);
+        DemoStint stint = judged("technique", experiment, simulation.drive(experiment), false);
+        return Optional.of(new DemoStory.Tried(
+                technique.get(),
+                stint,
+                Difference.of(List.of(target.perLapDeg(before), target.perLapDeg(stint)), -1.0, 1.0)
+                        .times(target.wanted()),
+                Difference.of(List.of(before.lapTimesS(), stint.lapTimesS()), -1.0, 1.0)));
+    }
+
+    private List<ChangeChoice> choices(DemoStint stint, Finding finding) {
+        List<List<SetupChange>> candidates = new ChangeWords(stint.answer().car()).stepsEach(CHANGE_STEPS);
+        List<Prediction> predictions =
+                predictor.predict(stint.answer().diagnosis(), stint.answer().car(), candidates);
+        return ChangeChoice.rank(predictions, finding);
+    }
+
+    private Experiment looseExperiment() {
+        return experiment(wrong, DriverKind.LOOSE.style(), seed);
+    }
+
+    private Experiment experiment(List<SetupChange> changes, DriverStyle style, long stintSeed) {
+        return new Experiment(car, circuit, changes, style, LAPS, LoggerPlan.good(stintSeed, RATE_HZ), stintSeed);
+    }
+
+    private CompletableFuture<DrivenStint> later(Experiment experiment) {
+        return CompletableFuture.supplyAsync(() -> simulation.drive(experiment));
+    }
+
+    private DemoStint judged(String name, Experiment experiment, DrivenStint stint, boolean first) throws IOException {
+        Path recording = folder.resolve(name + ".csv");
+        Path sheet = folder.resolve(name + "-car.yaml");
+        Simulation.write(experiment, stint, Form.USUAL, recording, sheet);
+        DiagnoseRequest request = new DiagnoseRequest(
+                recording,
+                Optional.of(sheet),
+                Optional.empty(),
+                first ? Optional.empty() : Optional.of(circuitFile),
+                first ? Optional.of(circuitFile) : Optional.empty(),
+                Optional.empty());
+        try {
+            return new DemoStint(name, diagnoser.diagnose(request, Progress.silent()));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+}
