@@ -36,7 +36,7 @@ final class DrawnDriver {
                 style.withFeet(between(random, 2.3, 3.2), style.power(), style.pickUpEarlyM());
             case THROTTLE_TOO_EARLY ->
                 style.withFeet(style.trail(), between(random, 2.2, 3.0), between(random, 6.0, 14.0));
-            case INCONSISTENT -> style.withScatter(DriverScatter.steady().times(between(random, 3.0, 6.0)));
+            case INCONSISTENT -> style.withScatter(DriverScatter.steady().times(between(random, 5.0, 9.0)));
         };
     }
 

@@ -25,7 +25,7 @@ import setwright.core.simulation.vehicle.TyreCondition;
 record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint recorded, DrivenStint without, int lost) {
     private static final double LINE_STEP_M = 2.0;
     private static final int PRACTICE = 8;
-    private static final int MOST_MOODS = 5;
+    private static final int MOST_MOODS = 4;
 
     /** Nobody could keep this car on the road. */
     static final class Undriveable extends RuntimeException {
