@@ -119,19 +119,7 @@ public final class DemoRun {
         DemoStint changed = judged("changed", second, simulation.drive(second), false);
         DemoStint again = judged("before-again", third, thirdLaps.join(), false);
         progress.step("the verdict");
-        return new DemoStory(
-                car.sheet().description(),
-                circuit.name(),
-                fault,
-                loose,
-                coached,
-                problem,
-                tried,
-                choices,
-                Optional.of(changed),
-                Optional.of(again),
-                Optional.of(BackToBack.of(coached, changed, again, target)),
-                cost);
+        return story(loose, coached, problem, tried, choices, Optional.of(changed), Optional.of(again), cost);
     }
 
     private DemoStory ending(
@@ -141,6 +129,21 @@ public final class DemoRun {
             Optional<DemoStory.Tried> tried,
             List<ChangeChoice> choices,
             double cost) {
+        return story(loose, coached, problem, tried, choices, Optional.empty(), Optional.empty(), cost);
+    }
+
+    private DemoStory story(
+            DemoStint loose,
+            DemoStint coached,
+            Optional<Finding> problem,
+            Optional<DemoStory.Tried> tried,
+            List<ChangeChoice> choices,
+            Optional<DemoStint> changed,
+            Optional<DemoStint> again,
+            double cost) {
+        Optional<BackToBack> trial = problem.map(Target::of)
+                .flatMap(target ->
+                        changed.flatMap(with -> again.map(after -> BackToBack.of(coached, with, after, target))));
         return new DemoStory(
                 car.sheet().description(),
                 circuit.name(),
@@ -150,9 +153,9 @@ public final class DemoRun {
                 problem,
                 tried,
                 choices,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                changed,
+                again,
+                trial,
                 cost);
     }
 

@@ -48,68 +48,46 @@ public record DriverStyle(
                 DriverScatter.steady());
     }
 
+    /** Returns the same driver with another scatter. */
     public DriverStyle withScatter(DriverScatter other) {
-        return new DriverStyle(
-                effort,
-                trail,
-                brakeShare,
-                brakeBuildS,
-                power,
-                pickUpEarlyM,
-                previewS,
-                delayS,
-                handsRadPerS,
-                rearSlides,
-                frontSlides,
-                other);
+        return with(effort, trail, power, pickUpEarlyM, rearSlides, frontSlides, other);
     }
 
+    /** Returns the same driver who meets slides otherwise. */
     public DriverStyle withReactions(Reaction rear, Reaction front) {
+        return with(effort, trail, power, pickUpEarlyM, rear, front, scatter);
+    }
+
+    /** Returns the same driver with other feet. */
+    public DriverStyle withFeet(double otherTrail, double otherPower, double otherPickUpEarlyM) {
+        return with(effort, otherTrail, otherPower, otherPickUpEarlyM, rearSlides, frontSlides, scatter);
+    }
+
+    /** Returns the same driver who asks for more or less of the tyres. */
+    public DriverStyle withEffort(double other) {
+        return with(other, trail, power, pickUpEarlyM, rearSlides, frontSlides, scatter);
+    }
+
+    private DriverStyle with(
+            double newEffort,
+            double newTrail,
+            double newPower,
+            double newPickUpEarlyM,
+            Reaction rear,
+            Reaction front,
+            DriverScatter newScatter) {
         return new DriverStyle(
-                effort,
-                trail,
+                newEffort,
+                newTrail,
                 brakeShare,
                 brakeBuildS,
-                power,
-                pickUpEarlyM,
+                newPower,
+                newPickUpEarlyM,
                 previewS,
                 delayS,
                 handsRadPerS,
                 rear,
                 front,
-                scatter);
-    }
-
-    /** Returns the same driver with other feet. */
-    public DriverStyle withFeet(double otherTrail, double otherPower, double otherPickUpEarlyM) {
-        return new DriverStyle(
-                effort,
-                otherTrail,
-                brakeShare,
-                brakeBuildS,
-                otherPower,
-                otherPickUpEarlyM,
-                previewS,
-                delayS,
-                handsRadPerS,
-                rearSlides,
-                frontSlides,
-                scatter);
-    }
-
-    public DriverStyle withEffort(double other) {
-        return new DriverStyle(
-                other,
-                trail,
-                brakeShare,
-                brakeBuildS,
-                power,
-                pickUpEarlyM,
-                previewS,
-                delayS,
-                handsRadPerS,
-                rearSlides,
-                frontSlides,
-                scatter);
+                newScatter);
     }
 }
