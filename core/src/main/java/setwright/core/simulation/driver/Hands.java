@@ -27,6 +27,8 @@ final class Hands {
     private final DriverStyle style;
     private final double wheelbase;
     private final double toFront;
+    private static final double BACK_SHARE = 0.35;
+
     private final Random random;
     private final double[][] seen;
     private int head;
@@ -104,8 +106,10 @@ final class Hands {
         double direction = path.directionAt(at);
         double aside = -(x - path.targetX(at)) * Math.sin(direction) + (y - path.targetY(at)) * Math.cos(direction);
         double astray = Math.IEEEremainder(course - direction, 2.0 * Math.PI);
-        double curvature = path.curvatureAt(at) - 2.0 * (aside + far * astray) / (far * far);
         double most = 1.1 * feel.lateralMps2(speed) / (speed * speed);
+        double back = -2.0 * (aside + far * astray) / (far * far);
+        // nobody throws the car back to its line: the swing would be worse than the miss
+        double curvature = path.curvatureAt(at) + Math.max(-BACK_SHARE * most, Math.min(back, BACK_SHARE * most));
         curvature = Math.max(-most, Math.min(curvature, most));
         double lateral = curvature * speed * speed;
         double balance = Math.abs(lateral) < 1.0e-6 ? 0.0 : feel.balanceRad(speed, lateral);
