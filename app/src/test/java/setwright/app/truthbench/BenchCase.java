@@ -68,6 +68,26 @@ record BenchCase(
                 csv);
     }
 
+    /** Returns the same case with fewer laps. */
+    BenchCase withLaps(int laps) {
+        return new BenchCase(
+                number,
+                kind,
+                fault,
+                trigger,
+                car,
+                parameters,
+                changes,
+                circuit,
+                style,
+                cured,
+                laps,
+                fuelKgPerM,
+                driverSeed,
+                logger,
+                csv);
+    }
+
     /** Returns the same case with the last change taken back; empty when only one is left. */
     Optional<BenchCase> milder() {
         return changes.size() < 2

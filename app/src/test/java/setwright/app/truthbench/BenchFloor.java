@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import setwright.app.scoreboard.Count;
 import setwright.app.scoreboard.Home;
 import tools.jackson.databind.SerializationFeature;
@@ -20,6 +21,7 @@ import tools.jackson.databind.json.JsonMapper;
  */
 record BenchFloor(long seed, int cases, Map<BenchMeasure, Count> totals) {
     private static final int CASES = 6;
+    private static final int LAPS = 6;
 
     static Path file() {
         return Home.folder().resolve("docs/truthbench.json");
@@ -27,9 +29,11 @@ record BenchFloor(long seed, int cases, Map<BenchMeasure, Count> totals) {
 
     /** Runs the cases. */
     static BenchFloor run() {
-        List<Outcome> outcomes = BenchRun.of(
-                        BenchOptions.TUNING_SEED, 0, CASES, Optional.empty(), Optional.empty(), line -> {})
-                .outcomes();
+        List<Outcome> outcomes = IntStream.range(0, CASES)
+                .parallel()
+                .mapToObj(number -> CaseDraw.draw(BenchOptions.TUNING_SEED, number, Optional.empty()))
+                .map(drawn -> CaseRun.run(drawn.withLaps(LAPS), Optional.empty()))
+                .toList();
         Map<BenchMeasure, Count> totals = new EnumMap<>(BenchMeasure.class);
         for (BenchMeasure measure : BenchMeasure.values()) {
             totals.put(measure, measure.over(outcomes));

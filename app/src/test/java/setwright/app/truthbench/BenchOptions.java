@@ -14,9 +14,11 @@ import java.util.Optional;
  * @param cases   how many
  * @param only    fault or kind; empty for any
  * @param keep    folder for recordings, sheets and truths; empty to keep none
+ * @param minutes after which no more cases are begun; those begun are finished and counted
  * @param record  whether to write the page
  */
-record BenchOptions(long seed, int first, int cases, Optional<String> only, Optional<Path> keep, boolean record) {
+record BenchOptions(
+        long seed, int first, int cases, Optional<String> only, Optional<Path> keep, int minutes, boolean record) {
     /** For figures that are reported; nothing may be tuned on its cases. */
     static final long REPORTING_SEED = 7_305L;
 
@@ -26,7 +28,7 @@ record BenchOptions(long seed, int first, int cases, Optional<String> only, Opti
     static final int USUAL_CASES = 200;
 
     static final String USAGE = """
-            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--record] | ./truthbench --floor
+            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--minutes M] [--record] | ./truthbench --floor
             --seed is %d (for tuning) unless --record asks for %d (for reporting, with at least %d cases)""".formatted(TUNING_SEED, REPORTING_SEED, USUAL_CASES);
 
     /** Reads arguments; empty when they cannot be understood. */
@@ -36,6 +38,7 @@ record BenchOptions(long seed, int first, int cases, Optional<String> only, Opti
         int cases = USUAL_CASES;
         Optional<String> only = Optional.empty();
         Optional<Path> keep = Optional.empty();
+        int minutes = 1_000;
         boolean record = args.contains("--record");
         boolean seeded = false;
         Deque<String> left = new ArrayDeque<>(args);
@@ -50,6 +53,7 @@ record BenchOptions(long seed, int first, int cases, Optional<String> only, Opti
                         seed = Long.parseLong(left.pop());
                         seeded = true;
                     }
+                    case "--minutes" -> minutes = Integer.parseInt(left.pop());
                     case "--only" -> only = Optional.of(left.pop());
                     case "--keep" -> keep = Optional.of(Path.of(left.pop()));
                     default -> {
@@ -61,9 +65,9 @@ record BenchOptions(long seed, int first, int cases, Optional<String> only, Opti
             return Optional.empty();
         }
         boolean all = cases >= USUAL_CASES && first == 0 && only.isEmpty() && !seeded;
-        if (cases < 1 || first < 0 || (record && !all)) {
+        if (cases < 1 || minutes < 1 || first < 0 || (record && !all)) {
             return Optional.empty();
         }
-        return Optional.of(new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, record));
+        return Optional.of(new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, minutes, record));
     }
 }

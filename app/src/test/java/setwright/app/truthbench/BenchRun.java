@@ -1,6 +1,7 @@
 package setwright.app.truthbench;
 
-import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,17 +24,19 @@ record BenchRun(List<Outcome> outcomes, int lost, List<String> undriveable) {
     /**
      * Runs cases on all cores.
      *
+     * @param options   which cases, and how long new ones may be begun
      * @param progress  is told a line for each case that is done
      */
-    static BenchRun of(
-            long seed, int first, int count, Optional<String> only, Optional<Path> keep, Consumer<String> progress) {
+    static BenchRun of(BenchOptions options, Consumer<String> progress) {
+        Instant end = Instant.now().plus(Duration.ofMinutes(options.minutes()));
         ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {
             List<Future<Optional<Outcome>>> running = new ArrayList<>();
             List<String> undriveable = java.util.Collections.synchronizedList(new ArrayList<>());
-            for (int i = first; i < first + count; i++) {
+            for (int i = options.first(); i < options.first() + options.cases(); i++) {
                 int number = i;
-                running.add(pool.submit(() -> one(seed, number, only, keep, progress, undriveable)));
+                running.add(pool.submit(() ->
+                        Instant.now().isAfter(end) ? Optional.empty() : one(options, number, progress, undriveable)));
             }
             List<Outcome> outcomes = new ArrayList<>();
             for (Future<Optional<Outcome>> future : running) {
@@ -52,15 +55,10 @@ record BenchRun(List<Outcome> outcomes, int lost, List<String> undriveable) {
     }
 
     private static Optional<Outcome> one(
-            long seed,
-            int number,
-            Optional<String> only,
-            Optional<Path> keep,
-            Consumer<String> progress,
-            List<String> undriveable) {
-        BenchCase drawn = CaseDraw.draw(seed, number, only);
+            BenchOptions options, int number, Consumer<String> progress, List<String> undriveable) {
+        BenchCase drawn = CaseDraw.draw(options.seed(), number, options.only());
         try {
-            Outcome outcome = CaseRun.run(drawn, keep);
+            Outcome outcome = CaseRun.run(drawn, options.keep());
             TrueDriving driving = outcome.driving();
             progress.accept(String.format(
                     java.util.Locale.ROOT,

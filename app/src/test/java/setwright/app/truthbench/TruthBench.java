@@ -28,11 +28,7 @@ public final class TruthBench {
         BenchRun run;
         try {
             run = BenchRun.of(
-                    options.seed(),
-                    options.first(),
-                    options.cases(),
-                    options.only(),
-                    options.keep(),
+                    options,
                     line -> System.err.println(
                             "truthbench: " + done.incrementAndGet() + "/" + options.cases() + " " + line));
         } catch (IllegalStateException e) {

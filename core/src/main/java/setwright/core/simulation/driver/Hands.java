@@ -21,6 +21,9 @@ final class Hands {
     private static final double MOST_STEER = 0.45;
     private static final double TREND_S = 0.05;
     private static final double MOST_AHEAD = 0.12;
+    /** Share of the cornering that is spent on coming back to the line (own choice: more makes slides swing over). */
+    private static final double BACK_SHARE = 0.35;
+
     private static final double NOISE_S = 0.12;
 
     private final CarFeel feel;
@@ -104,8 +107,10 @@ final class Hands {
         double direction = path.directionAt(at);
         double aside = -(x - path.targetX(at)) * Math.sin(direction) + (y - path.targetY(at)) * Math.cos(direction);
         double astray = Math.IEEEremainder(course - direction, 2.0 * Math.PI);
-        double curvature = path.curvatureAt(at) - 2.0 * (aside + far * astray) / (far * far);
         double most = 1.1 * feel.lateralMps2(speed) / (speed * speed);
+        double back = -2.0 * (aside + far * astray) / (far * far);
+        // nobody throws the car back to its line: the swing would be worse than the miss
+        double curvature = path.curvatureAt(at) + Math.max(-BACK_SHARE * most, Math.min(back, BACK_SHARE * most));
         curvature = Math.max(-most, Math.min(curvature, most));
         double lateral = curvature * speed * speed;
         double balance = Math.abs(lateral) < 1.0e-6 ? 0.0 : feel.balanceRad(speed, lateral);
