@@ -32,13 +32,23 @@ record BenchFloor(long seed, int cases, Map<BenchMeasure, Count> totals) {
         List<Outcome> outcomes = IntStream.range(0, CASES)
                 .parallel()
                 .mapToObj(number -> CaseDraw.draw(BenchOptions.TUNING_SEED, number, Optional.empty()))
-                .map(drawn -> CaseRun.run(drawn.withLaps(LAPS), Optional.empty()))
+                .map(drawn -> driven(drawn.withLaps(LAPS)))
+                .flatMap(Optional::stream)
                 .toList();
         Map<BenchMeasure, Count> totals = new EnumMap<>(BenchMeasure.class);
         for (BenchMeasure measure : BenchMeasure.values()) {
             totals.put(measure, measure.over(outcomes));
         }
         return new BenchFloor(BenchOptions.TUNING_SEED, CASES, totals);
+    }
+
+    /** A car that nobody can keep on the road is left out, as in a whole run. */
+    private static Optional<Outcome> driven(BenchCase drawn) {
+        try {
+            return Optional.of(CaseRun.run(drawn, Optional.empty()));
+        } catch (Driven.Undriveable e) {
+            return Optional.empty();
+        }
     }
 
     static BenchFloor read() {
