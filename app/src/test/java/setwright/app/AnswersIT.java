@@ -47,7 +47,7 @@ final class AnswersIT {
                         "Coach the driver first",
                         "The same driver, coached",
                         "What is true",
-                        "rear bar too stiff");
+                        "rear end too stiff in roll");
         Path report = folder.resolve("setwright-demo-report.html");
         Path evidence = folder.resolve("setwright-demo-report-evidence.html");
         assertThat(outcome.results().strip())

@@ -37,7 +37,7 @@ import setwright.app.world.WorldCar;
         },
         mixinStandardHelpOptions = true)
 public final class DemoCommand implements Callable<Integer> {
-    private static final String STANDARD_FAULT = "rear bar too stiff";
+    private static final String STANDARD_FAULT = "rear end too stiff in roll";
 
     private final Diagnoser diagnoser;
     private final ChangePredictor predictor;

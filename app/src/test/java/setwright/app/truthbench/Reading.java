@@ -41,7 +41,8 @@ final class Reading {
         if (entry.isEmpty()) {
             return Optional.of(words + " not found");
         }
-        if (!entry.get().column().equals(column.name())) {
+        // units may stand behind the name in the header
+        if (!entry.get().column().equals(column.name()) && !entry.get().column().startsWith(column.name() + " [")) {
             return Optional.of("another column taken for " + words);
         }
         boolean right = entry.get().sign() > 0 == left(column.quantity(), plan.layout());
