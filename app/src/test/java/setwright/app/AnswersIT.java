@@ -39,7 +39,7 @@ final class AnswersIT {
     /** The story is computed: its acts are there, and its figures come from laps that were driven for it. */
     @Test
     void theDemoTellsTheWholeStoryAndEndsWithItsPages() throws Exception {
-        Outcome outcome = run("demo", "--circuit", "skarnholt", "--keep", "laps");
+        Outcome outcome = run("demo", "--keep", "laps");
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.results())
                 .contains(
