@@ -52,6 +52,11 @@ public record Body(
             double frontForceN,
             double rearForceN) {}
 
+    /** Returns the same body at another mass, kg: springs, inertias and the centre of gravity stay. */
+    public Body withMass(double otherKg) {
+        return new Body(otherKg, toFrontM, toRearM, heightM, front, rear, rollInertiaKgM2, pitchInertiaKgM2);
+    }
+
     public double wheelbaseM() {
         return toFrontM + toRearM;
     }

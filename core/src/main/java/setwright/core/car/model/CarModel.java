@@ -49,6 +49,27 @@ public record CarModel(
     /** Some grip lengthwise is always left, or a differential had nothing to work with. */
     private static final double MOST_SIDEWAYS = 0.95;
 
+    /** Returns the same car with another body. */
+    public CarModel with(Body other) {
+        return new CarModel(
+                other,
+                aero,
+                raisedFrontM,
+                raisedRearM,
+                powertrain,
+                differential,
+                brakes,
+                drivenAxle,
+                driveFront,
+                engineBrakingNm,
+                front,
+                rear,
+                toeFrontRad,
+                toeRearRad,
+                yawInertiaKgM2,
+                rollingShare);
+    }
+
     /** Returns the resistance of air and rolling at a speed, N. */
     public double resistanceN(double speedMps) {
         return aero.dragN(speedMps) + rollingShare * body.massKg() * Gravity.STANDARD_MPS2;

@@ -37,7 +37,7 @@ public enum Signal {
     WHEEL_SPEED_FRONT_RIGHT,
     WHEEL_SPEED_REAR_LEFT,
     WHEEL_SPEED_REAR_RIGHT,
-    /** Compression of the spring of a wheel since rest, m. */
+    /** How far a wheel has moved toward the body since rest, its tyre's give included, m. */
     SUSPENSION_FRONT_LEFT,
     SUSPENSION_FRONT_RIGHT,
     SUSPENSION_REAR_LEFT,

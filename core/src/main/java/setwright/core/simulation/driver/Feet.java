@@ -60,8 +60,9 @@ final class Feet {
         demand = Math.max(demand, LATE * Math.min(asked, -WORTH_BRAKING));
         // and what the car takes sideways at this moment he does not ask for again lengthwise
         double used = Math.min(1.0, Math.abs(now.lateralMps2()) / feel.lateralMps2(speed));
-        double stops = style.brakeShare() * feel.brakingMps2(speed) * SpeedPlan.left(used, style.trail());
-        demand = Math.max(demand, -LATE * Math.max(stops, LEAST_STOP * feel.brakingMps2(speed)));
+        double hardest = feel.brakingMps2(speed);
+        double stops = style.brakeShare() * hardest * SpeedPlan.left(used, style.trail());
+        demand = Math.max(demand, -LATE * Math.max(stops, LEAST_STOP * hardest));
         double goes = feel.tractionMps2(speed) * SpeedPlan.left(used, style.power());
         demand = Math.min(demand, LATE * Math.max(goes, LEAST_DRIVE));
         double coasting = -feel.coastingMps2(speed);

@@ -109,9 +109,4 @@ final class LapIntent {
     private double shiftAt(double stationM) {
         return shift[(int) (line.wrap(stationM) / line.stepM()) % shift.length];
     }
-
-    /** Returns the planned speeds at the nodes, m/s. */
-    double[] speeds() {
-        return plan.speeds();
-    }
 }

@@ -6,6 +6,10 @@ import setwright.core.circuit.ReferenceLine;
 final class LinePath {
     private final ReferenceLine line;
     private final double[] target;
+    /** Places of the driven line at each node, m: worked out once a lap, asked for in every step. */
+    private final double[] targetX;
+
+    private final double[] targetY;
     private int node;
     private double station;
     private double offset;
@@ -18,6 +22,12 @@ final class LinePath {
     LinePath(ReferenceLine line, double[] targetM) {
         this.line = line;
         this.target = targetM;
+        this.targetX = new double[targetM.length];
+        this.targetY = new double[targetM.length];
+        for (int i = 0; i < targetM.length; i++) {
+            targetX[i] = line.x(i) - targetM[i] * Math.sin(line.heading(i));
+            targetY[i] = line.y(i) + targetM[i] * Math.cos(line.heading(i));
+        }
     }
 
     /** Finds the place of a point near the last one. */
@@ -75,21 +85,18 @@ final class LinePath {
 
     /** Returns the first coordinate of the driven line at a station. */
     double targetX(double at) {
-        double place = line.wrap(at) / line.stepM();
-        int i = (int) place % line.nodeCount();
-        int next = (i + 1) % line.nodeCount();
-        double rest = place - Math.floor(place);
-        return (1.0 - rest) * (line.x(i) - target[i] * Math.sin(line.heading(i)))
-                + rest * (line.x(next) - target[next] * Math.sin(line.heading(next)));
+        return between(targetX, at);
     }
 
     /** Returns the second coordinate of the driven line at a station. */
     double targetY(double at) {
+        return between(targetY, at);
+    }
+
+    private double between(double[] values, double at) {
         double place = line.wrap(at) / line.stepM();
-        int i = (int) place % line.nodeCount();
-        int next = (i + 1) % line.nodeCount();
+        int i = (int) place % values.length;
         double rest = place - Math.floor(place);
-        return (1.0 - rest) * (line.y(i) + target[i] * Math.cos(line.heading(i)))
-                + rest * (line.y(next) + target[next] * Math.cos(line.heading(next)));
+        return (1.0 - rest) * values[i] + rest * values[(i + 1) % values.length];
     }
 }

@@ -53,8 +53,4 @@ public record StintPlan(
                 8,
                 seed);
     }
-
-    StintPlan with(CarModel other) {
-        return new StintPlan(line, bumps, other, gear, condition, tank, style, flying, practice, seed);
-    }
 }

@@ -105,6 +105,11 @@ public final class CircuitPlan {
         return height;
     }
 
+    /** Returns the mean height of the road under the two wheels of an axle, m: a kerb under one counts half. */
+    public double axleHeight(double stationM) {
+        return 0.5 * (roadHeight(stationM, true) + roadHeight(stationM, false));
+    }
+
     /**
      * Returns the line, which begins at the origin along x.
      *

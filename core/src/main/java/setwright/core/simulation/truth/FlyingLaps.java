@@ -2,7 +2,6 @@ package setwright.core.simulation.truth;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import setwright.core.numerics.Robust;
 
 /** Which laps of a stint count: the out lap never, and none with a mistake. */
@@ -25,11 +24,8 @@ public final class FlyingLaps {
         }
         double[] flying =
                 lapsS.stream().skip(1).mapToDouble(Double::doubleValue).toArray();
-        double median = Robust.quantile(flying, 0.5);
-        double[] away = IntStream.range(0, flying.length)
-                .mapToDouble(i -> Math.abs(flying[i] - median))
-                .toArray();
-        double deviation = 1.4826 * Robust.quantile(away, 0.5);
+        double median = Robust.median(flying);
+        double deviation = Robust.scaledMad(flying);
         double most = Math.max(MISTAKE_SHARE * median, DEVIATIONS * deviation);
         List<Integer> clean = new ArrayList<>();
         for (int i = 0; i < flying.length; i++) {

@@ -1,6 +1,5 @@
 package setwright.core.simulation.vehicle;
 
-import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
 
 /**
@@ -26,35 +25,6 @@ public record Tank(double startKg, double kgPerM) {
     /** Returns a car after a distance, m. */
     public CarModel after(CarModel car, double distanceM) {
         double burnt = startKg - leftKg(distanceM);
-        if (burnt <= 0.0) {
-            return car;
-        }
-        Body body = car.body();
-        Body lighter = new Body(
-                body.massKg() - burnt,
-                body.toFrontM(),
-                body.toRearM(),
-                body.heightM(),
-                body.front(),
-                body.rear(),
-                body.rollInertiaKgM2(),
-                body.pitchInertiaKgM2());
-        return new CarModel(
-                lighter,
-                car.aero(),
-                car.raisedFrontM(),
-                car.raisedRearM(),
-                car.powertrain(),
-                car.differential(),
-                car.brakes(),
-                car.drivenAxle(),
-                car.driveFront(),
-                car.engineBrakingNm(),
-                car.front(),
-                car.rear(),
-                car.toeFrontRad(),
-                car.toeRearRad(),
-                car.yawInertiaKgM2(),
-                car.rollingShare());
+        return burnt <= 0.0 ? car : car.with(car.body().withMass(car.body().massKg() - burnt));
     }
 }

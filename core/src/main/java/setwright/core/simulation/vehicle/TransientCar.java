@@ -1,5 +1,6 @@
 package setwright.core.simulation.vehicle;
 
+import setwright.core.car.body.Axle;
 import setwright.core.car.body.Body;
 import setwright.core.car.body.Body.Action;
 import setwright.core.car.body.BodyMotion;
@@ -24,8 +25,7 @@ public final class TransientCar {
     private final TyreCondition condition;
     private BodyMotion body;
     private Wheels wheels;
-    private Gearbox gearbox;
-    private final double greatestBrakeN;
+    private final Drivetrain drivetrain;
     private double x;
     private double y;
     private double heading;
@@ -40,6 +40,10 @@ public final class TransientCar {
     private double heave;
     private double heaveRate;
     private double verticalMps2;
+    /** Of the angle of each wheel to the car, in the step under way. */
+    private final double[] cosine = new double[4];
+
+    private final double[] sine = new double[4];
     private Inputs inputs = new Inputs(0.0, 0.0, 0.0);
 
     /**
@@ -54,9 +58,8 @@ public final class TransientCar {
         this.condition = condition;
         this.forward = speedMps;
         this.wheels = new Wheels(car, gear, speedMps);
-        this.gearbox = new Gearbox(car.powertrain(), gear.shiftS(), speedMps);
+        this.drivetrain = new Drivetrain(car.powertrain(), gear, speedMps, greatestBrakeN);
         this.body = settled(car);
-        this.greatestBrakeN = greatestBrakeN;
     }
 
     private BodyMotion settled(CarModel model) {
@@ -98,55 +101,24 @@ public final class TransientCar {
      */
     public void step(double stepS, Inputs now, double... bumpN) {
         inputs = now;
-        Body dimensions = car.body();
         double frontGrip = condition.front(distance);
         double rearGrip = condition.rear(distance);
         double bumpFront = bumpN.length > 0 ? bumpN[0] : 0.0;
         double bumpRear = bumpN.length > 1 ? bumpN[1] : 0.0;
         for (int wheel = 0; wheel < 4; wheel++) {
             boolean isFront = wheel < 2;
-            double px = isFront ? dimensions.toFrontM() : -dimensions.toRearM();
-            double py = side(wheel) * 0.5 * (isFront ? dimensions.front() : dimensions.rear()).trackM();
+            double vx = forward - yawRate * toLeft(wheel);
+            double vy = lateral + yawRate * toFront(wheel);
             double angle = angle(wheel);
-            double vx = forward - yawRate * py;
-            double vy = lateral + yawRate * px;
             double cos = Math.cos(angle);
             double sin = Math.sin(angle);
+            cosine[wheel] = cos;
+            sine[wheel] = sin;
             double load = Math.max(0.0, body.loadN(wheel) + 0.5 * (isFront ? bumpFront : bumpRear));
             wheels.roll(wheel, vx * cos + vy * sin, vy * cos - vx * sin, load, isFront ? frontGrip : rearGrip, stepS);
         }
-        double radius = car.powertrain().tyreRadiusM();
-        double brake = now.brake() * greatestBrakeN * radius;
-        double share = car.driveFront();
-        double carrier = 0.5
-                * (share * (wheels.turning[0] + wheels.turning[1])
-                        + (1.0 - share) * (wheels.turning[2] + wheels.turning[3]));
-        gearbox.step(stepS, carrier * radius, now.brake() <= 0.02 && now.throttle() > 0.05);
-        double drive = driveNm(carrier * radius, now.throttle());
-        double lever = car.powertrain().leverage(gearbox.gear()) * radius;
-        double inertia = gearbox.open() ? 0.0 : gear.engineInertiaKgM2() * lever * lever;
-        double frontBrake = 0.5 * brake * car.brakes().frontShare();
-        double rearBrake = 0.5 * brake * (1.0 - car.brakes().frontShare());
-        wheels.turn(0, share * drive, share * share * inertia, frontBrake, stepS);
-        wheels.turn(2, (1.0 - share) * drive, (1.0 - share) * (1.0 - share) * inertia, rearBrake, stepS);
+        drivetrain.turn(stepS, car, wheels, now);
         move(stepS, bumpFront, bumpRear);
-    }
-
-    /** Torque on the driven wheels, N m. */
-    private double driveNm(double roadSpeedMps, double throttle) {
-        if (gearbox.open()) {
-            return 0.0;
-        }
-        int in = gearbox.gear();
-        double limit = car.powertrain().limitMps(in);
-        // a clutch slips rather than stall the engine
-        double speed = Math.max(roadSpeedMps, 0.3 * limit);
-        double engine = car.powertrain().engineRadPerS(in, speed);
-        double full = car.powertrain().torqueNm(engine) * car.powertrain().efficiency();
-        double overrun = roadSpeedMps > 0.3 * limit ? car.engineBrakingNm() : 0.0;
-        return (throttle * full - (1.0 - throttle) * overrun)
-                * car.powertrain().leverage(in)
-                * car.powertrain().tyreRadiusM();
     }
 
     private void move(double stepS, double bumpFront, double bumpRear) {
@@ -158,15 +130,11 @@ public final class TransientCar {
         rearN = 0.0;
         for (int wheel = 0; wheel < 4; wheel++) {
             boolean isFront = wheel < 2;
-            double px = isFront ? dimensions.toFrontM() : -dimensions.toRearM();
-            double py = side(wheel) * 0.5 * (isFront ? dimensions.front() : dimensions.rear()).trackM();
-            double cos = Math.cos(angle(wheel));
-            double sin = Math.sin(angle(wheel));
-            double fx = wheels.along[wheel] * cos - wheels.across[wheel] * sin;
-            double fy = wheels.along[wheel] * sin + wheels.across[wheel] * cos;
+            double fx = wheels.along[wheel] * cosine[wheel] - wheels.across[wheel] * sine[wheel];
+            double fy = wheels.along[wheel] * sine[wheel] + wheels.across[wheel] * cosine[wheel];
             forwardN += fx;
             lateralN += fy;
-            yawNm += px * fy - py * fx;
+            yawNm += toFront(wheel) * fy - toLeft(wheel) * fx;
             frontN += isFront ? fy : 0.0;
             rearN += isFront ? 0.0 : fy;
         }
@@ -206,6 +174,17 @@ public final class TransientCar {
         return wheel % 2 == 0 ? 1.0 : -1.0;
     }
 
+    /** Distance of a wheel before the centre of gravity, m. */
+    private double toFront(int wheel) {
+        return wheel < 2 ? car.body().toFrontM() : -car.body().toRearM();
+    }
+
+    /** Distance of a wheel to the left of the middle, m. */
+    private double toLeft(int wheel) {
+        Axle axle = wheel < 2 ? car.body().front() : car.body().rear();
+        return side(wheel) * 0.5 * axle.trackM();
+    }
+
     private double angle(int wheel) {
         boolean isFront = wheel < 2;
         return (isFront ? inputs.steerRad() : 0.0) - side(wheel) * (isFront ? car.toeFrontRad() : car.toeRearRad());
@@ -225,20 +204,14 @@ public final class TransientCar {
         out[Signal.STEER.index()] = inputs.steerRad();
         out[Signal.THROTTLE.index()] = inputs.throttle();
         out[Signal.BRAKE.index()] = inputs.brake();
-        out[Signal.GEAR.index()] = gearbox.gear() + 1.0;
-        double share = car.driveFront();
-        double carrier = 0.5
-                * (share * (wheels.turning[0] + wheels.turning[1])
-                        + (1.0 - share) * (wheels.turning[2] + wheels.turning[3]));
+        out[Signal.GEAR.index()] = drivetrain.gear();
+        out[Signal.ENGINE_SPEED.index()] = drivetrain.engineRadPerS(car, wheels);
         double radius = car.powertrain().tyreRadiusM();
-        out[Signal.ENGINE_SPEED.index()] = car.powertrain().engineRadPerS(gearbox.gear(), carrier * radius);
         for (int wheel = 0; wheel < 4; wheel++) {
             out[Signal.WHEEL_SPEED_FRONT_LEFT.index() + wheel] = wheels.turning[wheel] * radius;
             out[Signal.LOAD_FRONT_LEFT.index() + wheel] = body.loadN(wheel);
-            boolean isFront = wheel < 2;
-            double rise = isFront ? body.riseFrontM() : body.riseRearM();
-            double half = 0.5 * (isFront ? car.body().front() : car.body().rear()).trackM();
-            out[Signal.SUSPENSION_FRONT_LEFT.index() + wheel] = -rise - side(wheel) * half * body.rollRad();
+            double rise = wheel < 2 ? body.riseFrontM() : body.riseRearM();
+            out[Signal.SUSPENSION_FRONT_LEFT.index() + wheel] = -rise - toLeft(wheel) * body.rollRad();
         }
         out[Signal.SLIP_FRONT.index()] = slip(true);
         out[Signal.SLIP_REAR.index()] = slip(false);
@@ -303,7 +276,7 @@ public final class TransientCar {
 
     /** Returns the sum of the brake forces that the pedal asks for at its end, N. */
     public double greatestBrakeN() {
-        return greatestBrakeN;
+        return drivetrain.greatestBrakeN();
     }
 
     /** Returns the angle of the velocity to the car's axis, rad, left positive. */

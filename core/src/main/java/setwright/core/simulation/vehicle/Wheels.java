@@ -25,7 +25,6 @@ final class Wheels {
     private final double radius;
     final double[] turning = new double[4];
     final double[] slip = new double[4];
-    final double[] ratio = new double[4];
     /** Forces along and across the wheel, N. */
     final double[] along = new double[4];
 
@@ -66,7 +65,6 @@ final class Wheels {
         double inclination = slipAngle < 0.0 ? -mounted.inclination() : mounted.inclination();
         double pressure = mounted.pressure();
         double kappa = (turning[wheel] * radius - alongMps) / rolling;
-        ratio[wheel] = kappa;
         TyreForce here = method.force(slipAngle, kappa, loadN, inclination, pressure);
         TyreForce beside = method.force(slipAngle, kappa + DIFFERENCE, loadN, inclination, pressure);
         along[wheel] = grip * here.longitudinalN();

@@ -30,7 +30,7 @@ public final class LapCars {
     /** Returns a car with its centre of gravity elsewhere: higher, and closer to the front axle, m. */
     public static CarModel moved(CarModel car, double higher, double forward) {
         Body body = car.body();
-        Body moved = new Body(
+        return car.with(new Body(
                 body.massKg(),
                 body.toFrontM() - forward,
                 body.toRearM() + forward,
@@ -38,23 +38,6 @@ public final class LapCars {
                 body.front(),
                 body.rear(),
                 body.rollInertiaKgM2(),
-                body.pitchInertiaKgM2());
-        return new CarModel(
-                moved,
-                car.aero(),
-                car.raisedFrontM(),
-                car.raisedRearM(),
-                car.powertrain(),
-                car.differential(),
-                car.brakes(),
-                car.drivenAxle(),
-                car.driveFront(),
-                car.engineBrakingNm(),
-                car.front(),
-                car.rear(),
-                car.toeFrontRad(),
-                car.toeRearRad(),
-                car.yawInertiaKgM2(),
-                car.rollingShare());
+                body.pitchInertiaKgM2()));
     }
 }
