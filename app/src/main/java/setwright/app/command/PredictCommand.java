@@ -1,6 +1,5 @@
 package setwright.app.command;
 
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -114,10 +113,7 @@ public final class PredictCommand implements Callable<Integer> {
     }
 
     private List<List<SetupChange>> candidates(Path sheet) throws NoSuchFileException {
-        if (!Files.exists(sheet)) {
-            throw new NoSuchFileException(sheet.toString());
-        }
-        CarSheet given = CarSheetReader.read(sheet);
+        CarSheet given = CarSheetReader.read(InputFiles.existing(sheet));
         if (given.setup().isEmpty()) {
             throw InputProblem.in(String.valueOf(sheet.getFileName()))
                     .column("setup")

@@ -23,7 +23,6 @@ import setwright.app.simulate.DriverKind;
 import setwright.app.simulate.Experiment;
 import setwright.app.simulate.Simulation;
 import setwright.app.world.RecordingWriter.Form;
-import setwright.app.world.RecordingWriter.Units;
 import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
 import setwright.core.simulation.driver.DrivenStint;
@@ -164,11 +163,7 @@ public final class SimulateCommand implements Callable<Integer> {
             return Form.USUAL;
         }
         Form drawn = Form.random(world.seed());
-        return new Form(
-                drawn.delimiter(),
-                drawn.decimalComma(),
-                drawn.units() == Units.NONE ? Units.IN_HEADER : drawn.units(),
-                false);
+        return new Form(drawn.delimiter(), drawn.decimalComma(), drawn.units(), false);
     }
 
     private static void within(String option, double value, double least, double most) {

@@ -1,8 +1,6 @@
 package setwright.app.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,7 +87,7 @@ public final class SweepCommand implements Callable<Integer> {
         }
         OutputFiles.check(
                 List.of(recording, car.path(), reading.map(), reading.circuit()), Map.of("--html", showing.html()));
-        CarSheet given = CarSheetReader.read(existing(sheet));
+        CarSheet given = CarSheetReader.read(InputFiles.existing(sheet));
         List<SweepItem> wanted = new SweepWords(given).read(items);
         SweepAnswer answer;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
@@ -107,7 +105,7 @@ public final class SweepCommand implements Callable<Integer> {
 
     private SweepAnswer onCircuit(Path file, CarSheet sheet, List<SweepItem> wanted, Progress progress)
             throws IOException {
-        Circuit circuit = CircuitFile.read(existing(file));
+        Circuit circuit = CircuitFile.read(InputFiles.existing(file));
         progress.step("driving laps");
         SetupSweep sweep = sweeper.sweep(sheet, Optional.empty(), circuit, wanted, () -> {});
         return new SweepAnswer(sheet, circuit, Optional.empty(), sweep);
@@ -129,12 +127,5 @@ public final class SweepCommand implements Callable<Integer> {
                 circuit,
                 telling ? Optional.of(diagnosis.stint().recording().name()) : Optional.empty(),
                 sweep);
-    }
-
-    private static Path existing(Path file) throws NoSuchFileException {
-        if (!Files.exists(file)) {
-            throw new NoSuchFileException(file.toString());
-        }
-        return file;
     }
 }

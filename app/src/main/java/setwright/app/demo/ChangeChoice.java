@@ -26,8 +26,7 @@ public record ChangeChoice(Prediction prediction, Effect target) {
         double wanted = Target.of(finding).wanted();
         return predictions.stream()
                 .filter(prediction -> !surelySlower(prediction))
-                .map(prediction ->
-                        effect(prediction, finding).map(effect -> new ChangeChoice(prediction, effect.times(1.0))))
+                .map(prediction -> effect(prediction, finding).map(effect -> new ChangeChoice(prediction, effect)))
                 .flatMap(Optional::stream)
                 .filter(choice -> choice.score(finding, wanted) > 0.0)
                 .sorted(Comparator.comparingDouble((ChangeChoice choice) -> -choice.score(finding, wanted)))

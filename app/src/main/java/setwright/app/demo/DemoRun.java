@@ -1,7 +1,6 @@
 package setwright.app.demo;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +30,7 @@ import setwright.core.simulation.logger.LoggerPlan;
 /** Tells the story: drives its stints, has them judged and does what the answers call for. */
 public final class DemoRun {
     /** How many steps are told to the progress. */
-    public static final int STEPS = 6;
+    public static final int STEPS = 5;
 
     private static final int LAPS = 6;
     private static final int CHANGE_STEPS = 2;
@@ -95,7 +94,8 @@ public final class DemoRun {
                 ? coached.answer().diagnosis().findings().stream().findFirst()
                 : Optional.empty();
         if (problem.isEmpty()) {
-            return ending(loose, coached, problem, Optional.empty(), List.of(), cost);
+            return story(
+                    loose, coached, problem, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), cost);
         }
         Target target = Target.of(problem.get());
         progress.step("technique first");
@@ -103,7 +103,7 @@ public final class DemoRun {
         progress.step("replaying the laps with every change");
         List<ChangeChoice> choices = choices(coached, problem.get());
         if (choices.isEmpty()) {
-            return ending(loose, coached, problem, tried, choices, cost);
+            return story(loose, coached, problem, tried, choices, Optional.empty(), Optional.empty(), cost);
         }
         progress.step("back to back");
         List<SetupChange> change = choices.get(0).prediction().changes();
@@ -120,16 +120,6 @@ public final class DemoRun {
         DemoStint again = judged("before-again", third, thirdLaps.join(), false);
         progress.step("the verdict");
         return story(loose, coached, problem, tried, choices, Optional.of(changed), Optional.of(again), cost);
-    }
-
-    private DemoStory ending(
-            DemoStint loose,
-            DemoStint coached,
-            Optional<Finding> problem,
-            Optional<DemoStory.Tried> tried,
-            List<ChangeChoice> choices,
-            double cost) {
-        return story(loose, coached, problem, tried, choices, Optional.empty(), Optional.empty(), cost);
     }
 
     private DemoStory story(
@@ -205,10 +195,6 @@ public final class DemoRun {
                 first ? Optional.empty() : Optional.of(circuitFile),
                 first ? Optional.of(circuitFile) : Optional.empty(),
                 Optional.empty());
-        try {
-            return new DemoStint(name, diagnoser.diagnose(request, Progress.silent()));
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        return new DemoStint(name, diagnoser.diagnose(request, Progress.silent()));
     }
 }

@@ -19,7 +19,7 @@ import setwright.core.simulation.fault.Fault;
  * @param changed    laps with the change
  * @param again      laps without it once more
  * @param trial      what the three stints say together
- * @param trueGainS  what the fault really costs a lap: faulty less balanced car, both learnt by the steady driver, s
+ * @param costS      what the fault really costs a lap: faulty less balanced car, both learnt by the steady driver, s
  */
 public record DemoStory(
         String car,
@@ -33,7 +33,7 @@ public record DemoStory(
         Optional<DemoStint> changed,
         Optional<DemoStint> again,
         Optional<BackToBack> trial,
-        double trueGainS) {
+        double costS) {
     public DemoStory {
         chosen = List.copyOf(chosen);
     }

@@ -26,7 +26,7 @@ public record Target(Phase phase, List<Integer> corners, BalanceSign balance) {
     }
 
     /** Returns +1 where more understeer helps, -1 where more oversteer does. */
-    double wanted() {
+    public double wanted() {
         return balance == BalanceSign.OVERSTEER ? 1.0 : -1.0;
     }
 

@@ -7,14 +7,10 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import setwright.app.simulate.Experiment;
 import setwright.core.simulation.driver.DrivenStint;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Writes what is true of a simulated stint as JSON of version 1. */
 public final class SimulationJsonWriter {
     private static final int VERSION = 1;
-    private static final JsonMapper MAPPER =
-            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     private SimulationJsonWriter() {}
 
@@ -49,7 +45,7 @@ public final class SimulationJsonWriter {
                                 rounded(event.toS(), 3)))
                         .toList(),
                 stint.lost().map(lost -> new SimulationJson.Lost(lost.lap(), rounded(lost.stationM(), 1))));
-        return MAPPER.writeValueAsString(json) + "\n";
+        return Numbers.text(json);
     }
 
     private static double rounded(double value, int decimals) {

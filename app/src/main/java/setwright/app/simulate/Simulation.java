@@ -13,10 +13,8 @@ import setwright.core.car.SetupChange;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.driver.DriverScatter;
 import setwright.core.simulation.driver.DriverStyle;
-import setwright.core.simulation.driver.RoadBumps;
 import setwright.core.simulation.driver.StintPlan;
 import setwright.core.simulation.driver.StintSimulator;
-import setwright.core.simulation.layout.CircuitPlan;
 import setwright.core.simulation.logger.Logger;
 import setwright.core.simulation.vehicle.RunningGear;
 import setwright.core.simulation.vehicle.Tank;
@@ -46,29 +44,29 @@ public final class Simulation {
      */
     public DrivenStint drive(Experiment experiment) {
         DriverStyle style = experiment.driver();
-        DrivenStint stint = drive(experiment, style, experiment.seed());
+        DrivenStint stint = drive(experiment, style);
         for (int again = 1; again < TRIES && stint.lost().isPresent(); again++) {
             style = style.withEffort(style.effort() - CALMER);
-            stint = drive(experiment, style, experiment.seed());
+            stint = drive(experiment, style);
         }
         return stint;
     }
 
-    private DrivenStint drive(Experiment experiment, DriverStyle style, long seed) {
+    private DrivenStint drive(Experiment experiment, DriverStyle style) {
         Learnt key = new Learnt(
                 experiment.car().name(),
                 experiment.circuit().name(),
                 experiment.changes(),
                 style.withScatter(DriverScatter.NONE));
         return learnt.computeIfAbsent(key, known -> StintSimulator.learnt(plan(experiment, style)))
-                .drive(style.scatter(), experiment.flying(), seed);
+                .drive(style.scatter(), experiment.flying(), experiment.seed());
     }
 
     private static StintPlan plan(Experiment experiment, DriverStyle style) {
         CarSheet sheet = experiment.car().sheet();
         return new StintPlan(
                 experiment.circuit().line(NODE_M),
-                bumps(experiment.circuit()),
+                experiment.circuit()::axleHeight,
                 experiment.car().trueCar(sheet.with(experiment.changes())),
                 RunningGear.usual(),
                 TyreCondition.usual(),
@@ -79,15 +77,10 @@ public final class Simulation {
                 experiment.seed());
     }
 
-    /** Kerbs under the wheels of one side shake the axle by half their height. */
-    private static RoadBumps bumps(CircuitPlan circuit) {
-        return station -> 0.5 * (circuit.roadHeight(station, true) + circuit.roadHeight(station, false));
-    }
-
     /**
      * Writes the recording and the sheet that the user would have.
      *
-     * @param recording  file, compressed when its name ends in {@code .gz}
+     * @param recording  file
      * @param sheet      file
      * @throws IOException when one cannot be written
      */

@@ -85,7 +85,7 @@ public final class DemoWords {
                 ? "at all speeds"
                 : "at " + finding.speed().words() + " speed";
         return finding.phase().words() + " " + finding.balance().words() + " " + where + ", corners "
-                + finding.corners().stream().map(String::valueOf).collect(Collectors.joining(", "));
+                + numbers(finding.corners());
     }
 
     private List<String> technique() {
@@ -154,40 +154,43 @@ public final class DemoWords {
         sentences.add("Balance where it was to help: " + degrees(trial.balanceDeg()) + " the way that was wanted.");
         sentences.add("Lap time: " + seconds(trial.lapTimeS()) + ".");
         sentences.add("Drift, second run as before less the first: " + seconds(trial.driftS()) + ".");
-        story.chosen().stream()
-                .findFirst()
-                .ifPresent(choice -> sentences.add("Predicted were "
-                        + figures.signed(
-                                Math.toDegrees(choice.target().central())
-                                        * (story.target()
-                                                        .filter(t -> t.balance() == BalanceSign.OVERSTEER)
-                                                        .isPresent()
-                                                ? 1.0
-                                                : -1.0),
-                                2)
-                        + " deg that way and "
-                        + figures.signed(choice.prediction().lapTimeS().central(), 2) + " s."));
+        ChangeChoice choice = story.chosen().get(0);
+        double wanted = story.target().orElseThrow().wanted();
+        sentences.add("Predicted were "
+                + figures.signed(wanted * Math.toDegrees(choice.target().central()), 2)
+                + " deg that way and "
+                + figures.signed(choice.prediction().lapTimeS().central(), 2) + " s.");
         return sentences;
     }
 
     private static List<String> verdict(BackToBack trial) {
-        String first = switch (trial.verdict()) {
+        return List.of(
+                answer(trial),
+                "Laps of one run are no replicates of a setup; a run-to-run difference is not in these intervals.");
+    }
+
+    private static String answer(BackToBack trial) {
+        return switch (trial.verdict()) {
             case KEEP -> "Keep the change: the balance moved as it should, and the lap is no slower.";
             case UNDO -> "Undo the change: it made matters worse.";
             case UNDECIDED ->
                 "Undecided: these laps do not show that the lap gained. More runs would tell, not more laps of one run.";
         };
-        return List.of(
-                first,
-                "Laps of one run are no replicates of a setup; a run-to-run difference is not in these intervals.");
+    }
+
+    /** Returns what the story comes to: the verdict on the change, or that on the coached laps when none was tried. */
+    public static String headline(DemoStory story, Figures figures) {
+        return story.trial()
+                .map(DemoWords::answer)
+                .orElseGet(() ->
+                        Storyteller.tell(story.coached().answer(), figures).headline());
     }
 
     private List<String> brief(Finding problem) {
         List<String> sentences = new ArrayList<>();
         List<Integer> corners = problem.corners().stream().limit(PLACES).toList();
-        sentences.add(
-                "Three places: corners " + corners.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                        + ", " + problem.phase().words() + ".");
+        sentences.add("Three places: corners " + numbers(corners) + ", "
+                + problem.phase().words() + ".");
         sentences.add(
                 problem.balance() == BalanceSign.OVERSTEER
                         ? "Feel for: the rear that steps out as you do what sets it off ("
@@ -204,7 +207,7 @@ public final class DemoWords {
         List<String> sentences = new ArrayList<>();
         sentences.add(story.fault()
                 .map(fault -> "In this car: " + fault.name() + ". It costs "
-                        + String.format(Locale.ROOT, "%.2f", story.trueGainS())
+                        + String.format(Locale.ROOT, "%.2f", story.costS())
                         + " s a lap, measured with a driver who does the same every lap and has learnt both cars.")
                 .orElse("Nothing is wrong with this car."));
         story.problem()
@@ -230,7 +233,10 @@ public final class DemoWords {
 
     /** Returns the target in words, for the caption of a plot. */
     public static String words(Target target) {
-        return target.phase().words() + " of corners "
-                + target.corners().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return target.phase().words() + " of corners " + numbers(target.corners());
+    }
+
+    private static String numbers(List<Integer> corners) {
+        return corners.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 }

@@ -3,12 +3,13 @@ package setwright.app.report.demo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
+import setwright.app.plot.Markup;
 import setwright.app.report.Page;
 import setwright.app.story.DemoWords;
-import setwright.app.story.Storyteller;
 import setwright.app.units.Figures;
 
 /** Writes the demo's story as one HTML document. */
@@ -21,20 +22,13 @@ public final class DemoReport {
      * @param evidence  file name of the report that lies beside it
      */
     public static String html(DemoStory story, String evidence, Figures figures) {
-        List<DemoWords.Act> acts = DemoWords.acts(story, figures);
-        String headline = acts.stream()
-                .filter(act -> act.title().equals("Verdict"))
-                .map(act -> act.sentences().get(0))
-                .findFirst()
-                .orElseGet(() ->
-                        Storyteller.tell(story.coached().answer(), figures).headline());
         return Page.render(
                 "demo.jte",
                 new DemoView(
                         "The whole story \u2013 Setwright",
                         List.of(story.car(), "at " + story.circuit(), "invented car and circuit"),
-                        headline,
-                        acts,
+                        DemoWords.headline(story, figures),
+                        DemoWords.acts(story, figures),
                         plots(story, figures),
                         evidence,
                         Page.style()));
@@ -53,23 +47,22 @@ public final class DemoReport {
         plots.add(new DemoView.Plot(
                 "Lap times",
                 "seconds; one point for each judged lap, the bar is the mean of the stint",
-                StintPlot.draw(
-                        all.stream()
-                                .map(stint -> new StintPlot.Series(words(stint), stint.lapTimesS()))
-                                .filter(series -> !series.values().isEmpty())
-                                .toList(),
-                        figures)));
+                drawn(all, DemoStint::lapTimesS, figures)));
         story.target()
                 .ifPresent(target -> plots.add(new DemoView.Plot(
                         "Balance where it is to help: " + DemoWords.words(target),
                         "deg against a balanced car, + understeer, - oversteer; one point for each judged lap",
-                        StintPlot.draw(
-                                all.stream()
-                                        .map(stint -> new StintPlot.Series(words(stint), target.perLapDeg(stint)))
-                                        .filter(series -> !series.values().isEmpty())
-                                        .toList(),
-                                figures))));
+                        drawn(all, target::perLapDeg, figures))));
         return plots;
+    }
+
+    private static Markup drawn(List<DemoStint> stints, Function<DemoStint, List<Double>> values, Figures figures) {
+        return StintPlot.draw(
+                stints.stream()
+                        .map(stint -> new StintPlot.Series(words(stint), values.apply(stint)))
+                        .filter(series -> !series.values().isEmpty())
+                        .toList(),
+                figures);
     }
 
     private static String words(DemoStint stint) {
