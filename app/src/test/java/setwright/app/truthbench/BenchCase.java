@@ -50,64 +50,48 @@ record BenchCase(
 
     /** Returns the same case with another mood of the driver, who leaves more margin after he lost the car. */
     BenchCase inAnotherMood(long otherSeed) {
-        return new BenchCase(
-                number,
-                kind,
-                fault,
-                trigger,
-                car,
-                parameters,
+        return with(
                 changes,
-                circuit,
                 style.withEffort(CAREFUL * style.effort()),
                 cured.withEffort(CAREFUL * cured.effort()),
                 flying,
-                fuelKgPerM,
-                otherSeed,
-                logger,
-                csv);
+                otherSeed);
     }
 
     /** Returns the same case with fewer laps. */
     BenchCase withLaps(int laps) {
-        return new BenchCase(
-                number,
-                kind,
-                fault,
-                trigger,
-                car,
-                parameters,
-                changes,
-                circuit,
-                style,
-                cured,
-                laps,
-                fuelKgPerM,
-                driverSeed,
-                logger,
-                csv);
+        return with(changes, style, cured, laps, driverSeed);
     }
 
     /** Returns the same case with the last change taken back; empty when only one is left. */
     Optional<BenchCase> milder() {
         return changes.size() < 2
                 ? Optional.empty()
-                : Optional.of(new BenchCase(
-                        number,
-                        kind,
-                        fault,
-                        trigger,
-                        car,
-                        parameters,
-                        changes.subList(0, changes.size() - 1),
-                        circuit,
-                        style,
-                        cured,
-                        flying,
-                        fuelKgPerM,
-                        driverSeed,
-                        logger,
-                        csv));
+                : Optional.of(with(changes.subList(0, changes.size() - 1), style, cured, flying, driverSeed));
+    }
+
+    private BenchCase with(
+            List<SetupChange> otherChanges,
+            DriverStyle otherStyle,
+            DriverStyle otherCured,
+            int otherFlying,
+            long otherSeed) {
+        return new BenchCase(
+                number,
+                kind,
+                fault,
+                trigger,
+                car,
+                parameters,
+                otherChanges,
+                circuit,
+                otherStyle,
+                otherCured,
+                otherFlying,
+                fuelKgPerM,
+                otherSeed,
+                logger,
+                csv);
     }
 
     String name() {

@@ -14,8 +14,7 @@ final class Road implements RoadBumps {
         lengthM = plan.lengthM();
         height = new double[(int) Math.ceil(lengthM / STEP_M) + 2];
         for (int i = 0; i < height.length; i++) {
-            double station = (i * STEP_M) % lengthM;
-            height[i] = 0.5 * (plan.roadHeight(station, true) + plan.roadHeight(station, false));
+            height[i] = plan.axleHeight((i * STEP_M) % lengthM);
         }
     }
 

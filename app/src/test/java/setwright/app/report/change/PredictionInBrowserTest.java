@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -19,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import setwright.app.example.Example;
 import setwright.app.example.ExampleCarFit;
 import setwright.app.example.ExamplePrediction;
-import setwright.app.report.Chromium;
+import setwright.app.report.ExamplePages;
 import setwright.app.report.fit.CarFitReport;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
@@ -27,48 +23,41 @@ import setwright.app.units.UnitSystem;
 /** The pages of a predicted change and of an identified car as a person meets them. */
 final class PredictionInBrowserTest {
     private static final Figures METRIC = Figures.forPage(UnitSystem.METRIC);
-    /** Kept where a person can look at them. */
-    private static final Path FOLDER = Path.of("target", "example-pages");
-
-    private static final Map<String, Path> PAGES = new LinkedHashMap<>();
-    private static Chromium chromium;
+    private static ExamplePages pages;
 
     @BeforeAll
     static void start() throws IOException {
-        chromium = Chromium.start();
-        keep("predict", PredictionReport.html(ExamplePrediction.one(), METRIC));
-        keep("predict-all", PredictionReport.html(ExamplePrediction.all(), METRIC));
-        keep("car-fit", CarFitReport.html(ExampleCarFit.answer(), METRIC));
+        pages = new ExamplePages();
+        pages.keep("predict", PredictionReport.html(ExamplePrediction.one(), METRIC));
+        pages.keep("predict-all", PredictionReport.html(ExamplePrediction.all(), METRIC));
+        pages.keep("car-fit", CarFitReport.html(ExampleCarFit.answer(), METRIC));
     }
 
     @AfterAll
     static void stop() {
-        if (chromium != null) {
-            chromium.close();
+        if (pages != null) {
+            pages.close();
         }
     }
 
     @AfterEach
     void nothingWasFetchedAndNothingComplained() {
-        assertThat(chromium.faults()).isEmpty();
+        assertThat(pages.faults()).isEmpty();
     }
 
     static Stream<Arguments> pagesAndWidths() {
-        return Stream.of("predict", "predict-all", "car-fit")
-                .flatMap(name -> Stream.of(360, 768, 1280, 2560).map(width -> Arguments.of(name, width)));
+        return ExamplePages.atAllWidths("predict", "predict-all", "car-fit");
     }
 
     @ParameterizedTest
     @MethodSource("pagesAndWidths")
     void theMarginsHoldEverything(String name, int width) {
-        Page page = open(name, width);
-        assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
-                .isEqualTo(0);
+        pages.assertMarginsHold(name, width);
     }
 
     @Test
     void thePlotsShareTheirDistanceAxisAndStandInTheirOrder() {
-        Page page = open("predict", 1280);
+        Page page = pages.open("predict", 1280);
         assertThat(page.locator(".panel.lap figcaption").allTextContents())
                 .hasSize(3)
                 .satisfies(titles -> {
@@ -85,7 +74,7 @@ final class PredictionInBrowserTest {
     /** Colour for the direction, the sign beside it, and neither colour nor doubt hidden where the sign is not sure. */
     @Test
     void directionHasColourAndSign() {
-        Page page = open("predict", 1280);
+        Page page = pages.open("predict", 1280);
         assertThat(page.locator(".phases td.slide3 .value, .phases td.slide2 .value, .phases td.slide1 .value")
                         .allTextContents())
                 .isNotEmpty()
@@ -97,27 +86,14 @@ final class PredictionInBrowserTest {
 
     @Test
     void hostileNamesStayText() throws IOException {
-        keep(
+        pages.keep(
                 "hostile",
                 PredictionReport.html(
                         ExamplePrediction.one(Example.answer(
                                 "<img src=x onerror=\"document.title='bad'\">", "circuit", "'><svg onload=alert(1)>")),
                         METRIC));
-        Page page = open("hostile", 1280);
+        Page page = pages.open("hostile", 1280);
         assertThat(page.locator("img").count()).isZero();
         assertThat(page.locator(".facts").textContent()).contains("<img src=x");
-    }
-
-    private static void keep(String name, String html) throws IOException {
-        assertThat(html).doesNotContain("NaN", "Infinity", "Optional").doesNotContain("@import");
-        PAGES.put(name, Files.writeString(Files.createDirectories(FOLDER).resolve(name + ".html"), html));
-    }
-
-    private static Page open(String name, int width) {
-        Page page = chromium.open(PAGES.getOrDefault(name, FOLDER), width, true);
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(FOLDER.resolve(name + "-" + width + ".png"))
-                .setFullPage(true));
-        return page;
     }
 }

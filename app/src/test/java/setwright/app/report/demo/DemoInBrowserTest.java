@@ -4,54 +4,54 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import setwright.app.example.ExampleDemo;
-import setwright.app.report.Chromium;
+import setwright.app.report.ExamplePages;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 
 /** The demo's story as a person meets it. */
 final class DemoInBrowserTest {
-    private static final Path FOLDER = Path.of("target", "example-pages");
-    private static Path story;
-    private static Chromium chromium;
+    private static ExamplePages pages;
 
     @BeforeAll
     static void start() throws IOException {
-        chromium = Chromium.start();
-        String html = DemoReport.html(ExampleDemo.whole(), "evidence.html", Figures.forPage(UnitSystem.METRIC));
-        assertThat(html).doesNotContain("NaN", "Infinity", "Optional");
-        story = Files.writeString(Files.createDirectories(FOLDER).resolve("demo.html"), html);
+        pages = new ExamplePages();
+        pages.keep("demo", DemoReport.html(ExampleDemo.whole(), "evidence.html", Figures.forPage(UnitSystem.METRIC)));
     }
 
     @AfterAll
     static void stop() {
-        if (chromium != null) {
-            chromium.close();
+        if (pages != null) {
+            pages.close();
         }
     }
 
+    @AfterEach
+    void nothingWasFetchedAndNothingComplained() {
+        assertThat(pages.faults()).isEmpty();
+    }
+
+    static Stream<Arguments> pagesAndWidths() {
+        return ExamplePages.atAllWidths("demo");
+    }
+
     @ParameterizedTest
-    @ValueSource(ints = {360, 768, 1280, 2560})
-    void theMarginsHoldEverything(int width) {
-        Page page = chromium.open(story, width, true);
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(FOLDER.resolve("demo-" + width + ".png"))
-                .setFullPage(true));
-        assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
-                .isEqualTo(0);
-        assertThat(chromium.faults()).isEmpty();
+    @MethodSource("pagesAndWidths")
+    void theMarginsHoldEverything(String name, int width) {
+        pages.assertMarginsHold(name, width);
     }
 
     @Test
     void theActsStandInTheirOrderAndEveryStintIsDrawn() {
-        Page page = chromium.open(story, 1280, true);
+        Page page = pages.open("demo", 1280);
         assertThat(page.locator(".act h2").allTextContents())
                 .containsExactly(
                         "As the driver came",
