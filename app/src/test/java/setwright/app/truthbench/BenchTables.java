@@ -41,8 +41,6 @@ final class BenchTables {
 
     /** One row for each kind and each fault. */
     static Table byFault(List<Outcome> outcomes) {
-        List<String> headers = new ArrayList<>(List.of("fault", "cases", "weak", "strength deg", "price s"));
-        BY_FAULT.forEach(measure -> headers.add(measure.words().replace("its ", "")));
         List<List<String>> rows = new ArrayList<>();
         for (Kind kind : Kind.values()) {
             List<Outcome> ofKind = outcomes.stream()
@@ -54,16 +52,20 @@ final class BenchTables {
         }
         grouped(outcomes, outcome -> outcome.benchCase().fault())
                 .forEach((fault, cases) -> rows.add(row(fault, cases)));
-        return new Table(headers, rows);
+        return new Table(headers("fault"), rows);
     }
 
     /** One row for each value of something, such as the car. */
     static Table by(String what, List<Outcome> outcomes, Function<Outcome, String> key) {
-        List<String> headers = new ArrayList<>(List.of(what, "cases", "weak", "strength deg", "price s"));
-        BY_FAULT.forEach(measure -> headers.add(measure.words().replace("its ", "")));
         List<List<String>> rows = new ArrayList<>();
         grouped(outcomes, key).forEach((value, cases) -> rows.add(row(value, cases)));
-        return new Table(headers, rows);
+        return new Table(headers(what), rows);
+    }
+
+    private static List<String> headers(String what) {
+        List<String> headers = new ArrayList<>(List.of(what, "cases", "weak", "strength deg", "price s"));
+        BY_FAULT.forEach(measure -> headers.add(measure.words().replace("its ", "")));
+        return headers;
     }
 
     private static List<String> row(String name, List<Outcome> cases) {

@@ -36,6 +36,10 @@ final class FaultDraw {
     private final Fault main;
     private final double speed;
     private final double along;
+    /** What the faulty car is asked for: a share of what the balanced one can do, m/s². */
+    private final double lateral;
+
+    private final Optional<SteadyState> balanced;
 
     private FaultDraw(CarSheet sheet, double[] parameters, Fault main) {
         this.sheet = sheet;
@@ -53,6 +57,13 @@ final class FaultDraw {
             case MID -> 0.0;
             case EXIT -> 2.0;
         };
+        CarModel car = assembler.build(parameters);
+        this.lateral = USED
+                * new Equilibrium(car, Equilibrium.Axes.PATH)
+                        .greatestLateral(speed, along)
+                        .map(Equilibrium.Limit::lateralMps2)
+                        .orElse(1.0);
+        this.balanced = new Equilibrium(car, Equilibrium.Axes.PATH).at(speed, along, lateral);
     }
 
     /**
@@ -93,19 +104,12 @@ final class FaultDraw {
 
     /** Slip of the front less that of the rear, with the changes less without; large where the car cannot do it any more. */
     private double shift(List<SetupChange> changes) {
-        CarModel balanced = assembler.build(parameters);
         CarModel faulty = assembler.build(sheet.with(changes), parameters);
-        double lateral = USED
-                * new Equilibrium(balanced, Equilibrium.Axes.PATH)
-                        .greatestLateral(speed, along)
-                        .map(Equilibrium.Limit::lateralMps2)
-                        .orElse(1.0);
-        Optional<SteadyState> before = new Equilibrium(balanced, Equilibrium.Axes.PATH).at(speed, along, lateral);
         Optional<SteadyState> after = new Equilibrium(faulty, Equilibrium.Axes.PATH).at(speed, along, lateral);
-        if (before.isEmpty() || after.isEmpty()) {
+        if (balanced.isEmpty() || after.isEmpty()) {
             return MOST_RAD;
         }
-        return difference(after.get()) - difference(before.get());
+        return difference(after.get()) - difference(balanced.get());
     }
 
     private static double difference(SteadyState state) {
