@@ -20,6 +20,7 @@ enum BenchMeasure {
             outcome -> outcome.failure().isEmpty(),
             outcome -> outcome.misread().isEmpty()),
     TOP_PROBLEM("top problem right", true, BenchMeasure::wanted, Outcome::problemRight),
+    KNOWABLE("top problem right for a judge who knows the car", true, BenchMeasure::wanted, Outcome::knowable),
     BALANCE("its balance right", true, BenchMeasure::wanted, Outcome::signRight),
     PHASE("its phase right", true, BenchMeasure::wanted, Outcome::phaseRight),
     SPEED("its speed class right", true, BenchMeasure::wanted, Outcome::speedRight),

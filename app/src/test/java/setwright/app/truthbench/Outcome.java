@@ -30,6 +30,7 @@ import setwright.core.simulation.truth.TrueTrigger;
  * @param misread       columns that were read wrongly
  * @param failure       where reading or judging ended; empty when it went through
  * @param pairs         measured beside true balance
+ * @param knowable      whether a judge who knows the true car names the problem
  */
 record Outcome(
         BenchCase benchCase,
@@ -45,7 +46,8 @@ record Outcome(
         boolean triggerRight,
         List<String> misread,
         String failure,
-        List<BalancePair> pairs) {
+        List<BalancePair> pairs,
+        boolean knowable) {
 
     static Outcome of(Driven driven, CaseTruth truth, CaseAnswer answer, List<String> misread) {
         return new Outcome(
@@ -62,7 +64,10 @@ record Outcome(
                 answer.triggerRight(),
                 misread,
                 answer.failure(),
-                answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()));
+                answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()),
+                answer.diagnosis()
+                        .flatMap(found -> truth.problem().map(problem -> KnownCar.names(problem, driven, found)))
+                        .orElse(false));
     }
 
     /** What is there in steady cornering begins as the car turns in, whatever the feet do: it is seen when it lasts into the middle. */

@@ -1,0 +1,133 @@
+package setwright.app.truthbench;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import setwright.core.car.model.CarAssembler;
+import setwright.core.car.model.CarModel;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.Phase;
+import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.SpeedRange;
+import setwright.core.replay.DrivenLap;
+import setwright.core.replay.LapRun;
+import setwright.core.simulation.truth.TrueProblem;
+
+/*
+ * Design note. How well could anybody do? This judge is told the true car and the true balanced one, and replays both along the
+ * recorded laps; all he does not know is how the driver would have driven the balanced car. Where he is wrong, the label
+ * lies in the driver's answer to the fault and not in the fault.
+ */
+
+/** What a judge would say who knows everything about the car. */
+final class KnownCar {
+    /** As little time in a lap says nothing in the truth either, s. */
+    private static final double LEAST_S = 0.25;
+
+    private static final double ABOUT_AS_LARGE = 0.7;
+    private static final List<SpeedRange> SPEEDS = List.of(SpeedRange.ALL, SpeedRange.LOW, SpeedRange.HIGH);
+
+    /** Sums of one phase in one range of speeds. */
+    private static final class Sum {
+        private double weight;
+        private double weighted;
+        private double seconds;
+
+        private double mean() {
+            return weighted / weight;
+        }
+    }
+
+    private KnownCar() {}
+
+    /** Tells whether he names the problem; false where nothing could be judged. */
+    static boolean names(TrueProblem truth, Driven driven, Diagnosis diagnosis) {
+        Map<Phase, Sum[]> sums = sums(driven, diagnosis);
+        Optional<Sum> largest = Optional.empty();
+        Phase phase = Phase.MID;
+        SpeedRange speed = SpeedRange.ALL;
+        for (Phase candidate : Phase.values()) {
+            for (int s = 0; s < SPEEDS.size(); s++) {
+                Sum sum = sums.get(candidate)[s];
+                boolean counts = sum.seconds >= LEAST_S && sum.weight > 0.0;
+                if (counts
+                        && largest.filter(before -> Math.abs(before.mean()) >= Math.abs(sum.mean()))
+                                .isEmpty()) {
+                    largest = Optional.of(sum);
+                    phase = candidate;
+                    speed = SPEEDS.get(s);
+                }
+            }
+        }
+        if (largest.isEmpty()) {
+            return false;
+        }
+        double top = largest.get().mean();
+        BalanceSign sign = top > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
+        Sum[] ends = sums.get(phase);
+        boolean everywhere = share(ends[1], top) >= ABOUT_AS_LARGE && share(ends[2], top) >= ABOUT_AS_LARGE;
+        return truth.sign() == sign
+                && truth.acceptPhases().contains(phase)
+                && truth.acceptSpeeds().contains(everywhere ? SpeedRange.ALL : speed);
+    }
+
+    private static double share(Sum sum, double top) {
+        return sum.weight > 0.0 ? sum.mean() / top : 0.0;
+    }
+
+    private static Map<Phase, Sum[]> sums(Driven driven, Diagnosis diagnosis) {
+        CarModel faulty = new CarAssembler(driven.sheet()).build(driven.last().parameters());
+        CarModel balanced = new CarAssembler(driven.last().car().sheet())
+                .build(driven.last().parameters());
+        HandlingTrace trace = diagnosis.trace();
+        double least = DrivenLap.leastLateral(trace);
+        List<DrivenLap> laps = DrivenLap.of(diagnosis.stint(), trace, diagnosis.passes());
+        Map<Phase, Sum[]> sums = new EnumMap<>(Phase.class);
+        for (Phase phase : Phase.values()) {
+            sums.put(phase, new Sum[] {new Sum(), new Sum(), new Sum()});
+        }
+        for (DrivenLap lap : laps) {
+            LapRun with = LapRun.of(faulty, lap, least);
+            LapRun without = LapRun.of(balanced, lap, least);
+            for (int k = 0; k < lap.size(); k++) {
+                double change = with.balance(k) - without.balance(k);
+                if (lap.phase()[k] >= 0 && Double.isFinite(change)) {
+                    Sum[] here = sums.get(Phase.values()[lap.phase()[k]]);
+                    SpeedClass speed = speedClass(diagnosis, lap.corner()[k]);
+                    double weight = Math.abs(lap.moments().get(k).lateral());
+                    for (int s = 0; s < SPEEDS.size(); s++) {
+                        Sum sum = here[s];
+                        if (covers(SPEEDS.get(s), speed)) {
+                            sum.weight += weight;
+                            sum.weighted += weight * change;
+                            // every other moment is replayed
+                            sum.seconds += 2.0 * lap.stepS() / laps.size();
+                        }
+                    }
+                }
+            }
+        }
+        return sums;
+    }
+
+    private static SpeedClass speedClass(Diagnosis diagnosis, int index) {
+        int number = diagnosis.stint().circuit().corners().get(index).number();
+        return diagnosis.passes().stream()
+                .filter(pass -> pass.corner() == number)
+                .map(CornerPass::speedClass)
+                .findFirst()
+                .orElse(SpeedClass.MEDIUM);
+    }
+
+    private static boolean covers(SpeedRange range, SpeedClass speed) {
+        return switch (range) {
+            case ALL -> true;
+            case LOW -> speed == SpeedClass.LOW;
+            case HIGH -> speed == SpeedClass.HIGH;
+        };
+    }
+}
