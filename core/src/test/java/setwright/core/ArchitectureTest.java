@@ -28,6 +28,7 @@ final class ArchitectureTest {
             "handling",
             "replay",
             "identification",
+            "standing",
             "judgement",
             "simulation");
 

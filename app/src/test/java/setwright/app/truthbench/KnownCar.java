@@ -101,7 +101,7 @@ final class KnownCar {
                     double weight = Math.abs(lap.moments().get(k).lateral());
                     for (int s = 0; s < SPEEDS.size(); s++) {
                         Sum sum = here[s];
-                        if (covers(SPEEDS.get(s), speed)) {
+                        if (SPEEDS.get(s).takes(speed)) {
                             sum.weight += weight;
                             sum.weighted += weight * change;
                             // every other moment is replayed
@@ -121,13 +121,5 @@ final class KnownCar {
                 .map(CornerPass::speedClass)
                 .findFirst()
                 .orElse(SpeedClass.MEDIUM);
-    }
-
-    private static boolean covers(SpeedRange range, SpeedClass speed) {
-        return switch (range) {
-            case ALL -> true;
-            case LOW -> speed == SpeedClass.LOW;
-            case HIGH -> speed == SpeedClass.HIGH;
-        };
     }
 }

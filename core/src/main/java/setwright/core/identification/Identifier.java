@@ -2,6 +2,7 @@ package setwright.core.identification;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
@@ -50,18 +51,7 @@ public final class Identifier {
         CarModel assumed = new CarAssembler(sheet).build(prior.middle());
         List<StintEvidence> parts = new ArrayList<>();
         List<DrivenLap> laps = new ArrayList<>();
-        for (TracedStint stint : stints) {
-            List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
-            if (!own.isEmpty()) {
-                laps.addAll(own);
-                parts.add(new StintEvidence(
-                        sheet,
-                        own,
-                        stint.stint().circuit().corners().size(),
-                        DrivenLap.leastLateral(stint.trace()),
-                        BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
-            }
-        }
+        gather(stints, sheet, assumed, parts, laps);
         if (parts.isEmpty()) {
             return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
         }
@@ -77,6 +67,34 @@ public final class Identifier {
                         assumed,
                         laps,
                         stints.get(0).trace()));
+    }
+
+    /** Returns what is known of a car after its laps, without what people are shown of it; arguments as above. */
+    public static CarBelief believe(List<TracedStint> stints, CarSheet sheet) {
+        CarPrior prior = CarPrior.of(sheet);
+        List<StintEvidence> parts = new ArrayList<>();
+        gather(stints, sheet, new CarAssembler(sheet).build(prior.middle()), parts, new ArrayList<>());
+        return parts.isEmpty() ? CarBelief.of(prior) : fit(new Evidence(parts), prior);
+    }
+
+    private static void gather(
+            List<TracedStint> stints,
+            CarSheet sheet,
+            CarModel assumed,
+            List<StintEvidence> parts,
+            List<DrivenLap> laps) {
+        for (TracedStint stint : stints) {
+            List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
+            if (!own.isEmpty()) {
+                laps.addAll(own);
+                parts.add(new StintEvidence(
+                        sheet,
+                        own,
+                        stint.stint().circuit().corners().size(),
+                        DrivenLap.leastLateral(stint.trace()),
+                        BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
+            }
+        }
     }
 
     /** Finds the parameters that fit evidence and prior best, and how far they may be off. */
@@ -179,14 +197,14 @@ public final class Identifier {
             double[] x = point.toArray();
             double[] base = residuals(evidence, x, middle, spread);
             Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(base.length, x.length);
-            for (int i = 0; i < x.length; i++) {
+            IntStream.range(0, x.length).parallel().forEach(i -> {
                 double[] moved = x.clone();
                 moved[i] += STEP;
                 double[] there = residuals(evidence, moved, middle, spread);
                 for (int row = 0; row < base.length; row++) {
                     matrix.setEntry(row, i, (there[row] - base[row]) / STEP);
                 }
-            }
+            });
             return new Pair<>(new ArrayRealVector(base, false), matrix);
         };
     }

@@ -1,247 +1,234 @@
 package setwright.core.judgement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
-import org.hipparchus.distribution.continuous.NormalDistribution;
-import setwright.core.car.GripLimit;
+import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
-import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
-import setwright.core.numerics.Robust;
+import setwright.core.standing.ItemStanding;
+import setwright.core.standing.Pool;
+import setwright.core.standing.SetupStanding;
 
-/*
- * Design note. Some problems never let an axle go: the car just pushes, or just turns more than it should. The excess of
- * the balance over the reference tells, corner by corner, but only where the tyres work: what bars and wings do grows with
- * about the fourth power of the grip used (a tenth of roll stiffness share: 0.045, 0.18, 0.56 degrees at 44, 67, 89 % of
- * the limit with the 1987 tyre set), so that each corner's excess is read as limit excess times that shape. A robust
- * regression of the excess on the shape, and on the shape times the air's share of the load, gives the limit excess in
- * slow and fast corners.
- *
- * A healthy car is not neutral: its front reaches the limit about one setup step before its rear, and a little sooner in
- * fast corners, since the centre of pressure is kept behind the centre of gravity (common practice; sizes are our own
- * estimate). The reference is uncertain too: by about 0.5 degrees for the level (tyres of unlike size and stiffness near
- * their limits, steering compliance) and 0.3 degrees for how it changes with speed (the growth of downforce is estimated
- * from the same laps). These enter as priors, so that a finding needs an effect clear of them. What grows with v² points at
- * the air; what does not, at the mechanical balance.
+/**
+ * Finds the problem that shows as a level of balance, in all corners or at one end of the speed range: some cars never let an
+ * axle go, they just push, or just turn more than they should.
  */
-
-/** Finds the problems that show as a level of balance, in all corners or at one end of the speed range. */
 final class LevelPattern {
-    private static final double LEVEL_DOUBT_RAD = Math.toRadians(0.5);
-    private static final double CONTRAST_DOUBT_RAD = Math.toRadians(0.3);
-    /** Limit excess of a healthy car, and how much of it fast corners have more than slow ones. */
-    private static final double HEALTHY_LEVEL_RAD = Yardstick.BALANCE_RAD;
+    /** An effect below a quarter of a typical setup change is not worth a change. */
+    static final double LEAST_RAD = 0.25 * Yardstick.BALANCE_RAD;
+    /** One that shows in every phase of every corner is with half of that. */
+    private static final double LEAST_EVERYWHERE_RAD = 0.5 * LEAST_RAD;
+    /** One end of the speeds with less than this share of the other's is not part of the problem (our choice). */
+    private static final double ONE_END = 0.4;
+    /** A corner shows it with half of what the pool does. */
+    private static final double SHOWS = 0.5;
 
-    private static final double HEALTHY_CONTRAST_RAD = 0.5 * Yardstick.BALANCE_RAD;
-    /** What a healthy car may differ by: prior width of the true excess. */
-    private static final double USUAL_EXCESS_RAD = Math.toRadians(0.5);
-    /** An effect below half a typical setup change is not worth a change. */
-    private static final double LEAST_EFFECT_RAD = 0.5 * Yardstick.BALANCE_RAD;
+    private static final double BRAKED = 0.05;
+    /** Left to each trigger that nothing speaks for. */
+    private static final double LEFT_OVER = 0.02;
 
-    private static final double FULL_USE = 0.9;
-    private static final double SHAPE_POWER = 3.6;
-    /** Below it a corner says nothing about the limit. */
-    private static final double LEAST_SHAPE = 0.2;
+    private final List<CornerPass> passes;
+    private final BalanceBelief belief;
+    private final SetupStanding standing;
 
-    private static final int FEWEST_CORNERS = 5;
-    private static final NormalDistribution NORMAL = new NormalDistribution();
+    private LevelPattern(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing) {
+        this.passes = passes;
+        this.belief = belief;
+        this.standing = standing;
+    }
 
-    private LevelPattern() {}
+    /** A phase with the speeds at which it counts. */
+    private record Place(Phase phase, SpeedRange speed, Estimate estimate) {}
 
-    /** One corner's excess in a phase, and how much of the limit excess its use of the grip lets show. */
-    private record Point(int corner, SpeedClass speed, double airShare, double excess, double shape) {}
+    /** Returns the largest level that is worth naming, however probable; empty without corners to judge by. */
+    static Optional<Finding> find(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, int laps) {
+        LevelPattern pattern = new LevelPattern(passes, belief, standing);
+        return BalanceBelief.PHASES.stream()
+                .flatMap(pattern::place)
+                .max(Comparator.comparingDouble(
+                        place -> Math.abs(place.estimate().meanRad())))
+                .map(place -> pattern.finding(place, laps));
+    }
 
-    /** A limit excess with the probability that it is worth a change. */
-    private record Effect(double size, double width, double probability) {
-
-        /** Shrinks an estimate toward a healthy car by its doubt. */
-        static Effect of(double estimate, double doubt) {
-            double prior = USUAL_EXCESS_RAD * USUAL_EXCESS_RAD;
-            double shrink = prior / (prior + doubt * doubt);
-            double belief = shrink * estimate;
-            double width = Math.sqrt(shrink) * doubt;
-            return new Effect(
-                    belief, width, NORMAL.cumulativeProbability((Math.abs(belief) - LEAST_EFFECT_RAD) / width));
+    private Stream<Place> place(Phase phase) {
+        Optional<Estimate> all = belief.at(phase, SpeedRange.ALL);
+        Optional<Estimate> low = belief.at(phase, SpeedRange.LOW);
+        Optional<Estimate> high = belief.at(phase, SpeedRange.HIGH);
+        SpeedRange range = SpeedRange.ALL;
+        if (low.isPresent() && high.isPresent()) {
+            double slow = low.get().meanRad();
+            double fast = high.get().meanRad();
+            boolean fastMore = Math.abs(fast) > Math.abs(slow);
+            // an end where the tyres are worked less shows less of the same fault
+            double share = Math.max(
+                    share(slow, fast),
+                    share(belief.atTheLimit(phase, SpeedRange.LOW), belief.atTheLimit(phase, SpeedRange.HIGH)));
+            range = share >= ONE_END ? SpeedRange.ALL : fastMore ? SpeedRange.HIGH : SpeedRange.LOW;
         }
+        Optional<Estimate> there = switch (range) {
+            case ALL -> all;
+            case LOW -> low;
+            case HIGH -> high;
+        };
+        SpeedRange found = range;
+        return there.map(estimate -> new Place(phase, found, estimate)).stream();
     }
 
-    static List<Finding> find(List<CornerPass> passes, GripLimit grip, int laps) {
-        List<Finding> findings = new ArrayList<>();
-        for (Phase phase : List.of(Phase.MID)) {
-            List<Point> points = points(passes, phase, grip);
-            if (points.size() >= FEWEST_CORNERS) {
-                Optional<Finding> contrast = contrast(passes, points, phase, laps);
-                contrast.or(() -> level(passes, points, phase, laps)).ifPresent(findings::add);
-            }
-        }
-        return findings;
+    /** The smaller of two over the larger; negative when they go different ways. */
+    private static double share(double one, double other) {
+        return Math.abs(one) > Math.abs(other) ? other / one : one / other;
     }
 
-    private static List<Point> points(List<CornerPass> passes, Phase phase, GripLimit grip) {
-        Map<Integer, List<CornerPass>> byCorner = passes.stream()
-                .filter(pass -> pass.phase(phase).isPresent())
-                .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
-        List<Point> points = new ArrayList<>();
-        byCorner.forEach((corner, here) -> {
-            List<PhaseBalance> balances =
-                    here.stream().flatMap(pass -> pass.phase(phase).stream()).toList();
-            double shape = Robust.median(
-                    balances.stream().mapToDouble(LevelPattern::shape).toArray());
-            if (balances.size() >= 3 && shape >= LEAST_SHAPE) {
-                points.add(new Point(
-                        corner,
-                        here.get(0).speedClass(),
-                        grip.airShare(Robust.median(balances.stream()
-                                .mapToDouble(PhaseBalance::speedMps)
-                                .toArray())),
-                        Robust.median(balances.stream()
-                                .mapToDouble(PhaseBalance::excessRad)
-                                .toArray()),
-                        shape));
-            }
-        });
-        return points;
+    /** Probability that the car has such a problem: there, or everywhere and the same way. */
+    private double probability(Place place) {
+        double everywhere = belief.everywhere()
+                .filter(all -> all.meanRad() * place.estimate().meanRad() > 0.0)
+                .map(all -> all.beyond(LEAST_EVERYWHERE_RAD))
+                .orElse(0.0);
+        return Math.max(place.estimate().beyond(LEAST_RAD), everywhere);
     }
 
-    private static double shape(PhaseBalance balance) {
-        return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
-    }
-
-    /** The change of the limit excess from the slowest to the fastest corners. */
-    private static Optional<Finding> contrast(List<CornerPass> passes, List<Point> points, Phase phase, int laps) {
-        double[] air = points.stream().mapToDouble(Point::airShare).toArray();
-        double low = Robust.quantile(air, 0.1);
-        double high = Robust.quantile(air, 0.9);
-        boolean bothEnds = points.stream().anyMatch(point -> point.speed() == SpeedClass.HIGH)
-                && points.stream().anyMatch(point -> point.speed() != SpeedClass.HIGH);
-        if (!bothEnds || !(high - low > 0.05)) {
-            return Optional.empty();
-        }
-        double[] level = points.stream().mapToDouble(Point::shape).toArray();
-        double[] slope = points.stream()
-                .mapToDouble(point -> point.shape() * (point.airShare() - low) / (high - low))
-                .toArray();
-        Robust.Fit fit = Robust.regress(
-                new double[][] {level, slope},
-                points.stream().mapToDouble(Point::excess).toArray());
-        double slow = fit.coefficient(0);
-        double change = fit.coefficient(1);
-        double unusual = change - HEALTHY_CONTRAST_RAD;
-        double doubt = Math.hypot(fit.standardError(1), CONTRAST_DOUBT_RAD);
-        Effect effect = Effect.of(unusual, doubt);
-        boolean fast = Math.abs(slow + change - HEALTHY_LEVEL_RAD - HEALTHY_CONTRAST_RAD)
-                >= Math.abs(slow - HEALTHY_LEVEL_RAD);
-        BalanceSign sign = (unusual > 0.0) == fast ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
-        List<Point> shown = points.stream()
-                .filter(point -> fast ? point.speed() != SpeedClass.LOW : point.speed() != SpeedClass.HIGH)
-                .filter(point -> direction * (point.excess() - HEALTHY_LEVEL_RAD * point.shape()) > 0.0)
+    private Finding finding(Place place, int laps) {
+        double direction = place.estimate().meanRad() >= 0.0 ? 1.0 : -1.0;
+        double size = Math.abs(place.estimate().meanRad());
+        List<Integer> corners = corners(place, direction);
+        List<PhaseBalance> there = passes.stream()
+                .filter(pass -> corners.contains(pass.corner()))
+                .flatMap(pass -> pass.phase(place.phase()).stream())
                 .toList();
-        SpeedClass end = fast ? SpeedClass.HIGH : SpeedClass.LOW;
-        boolean there = shown.size() >= 2 && shown.stream().anyMatch(point -> point.speed() == end);
-        if (!there) {
-            return Optional.empty();
-        }
-        String reason = String.format(
-                Locale.ROOT,
-                "In the %s the front slips %.2f deg more than a balanced car's at the limit of the slowest corners, and %.2f"
-                        + " deg more in the fastest: it changes by %.2f deg (doubt %.2f deg) with the air's share of the"
-                        + " load, which a mechanical cause does not.",
-                phase.words(),
-                Math.toDegrees(slow),
-                Math.toDegrees(slow + change),
-                Math.toDegrees(change),
-                Math.toDegrees(doubt));
-        return Optional.of(finding(
-                passes, shown, phase, fast ? SpeedRange.HIGH : SpeedRange.LOW, direction, effect, laps, reason));
-    }
-
-    private static Optional<Finding> level(List<CornerPass> passes, List<Point> points, Phase phase, int laps) {
-        Robust.Fit fit = Robust.regress(
-                new double[][] {points.stream().mapToDouble(Point::shape).toArray()},
-                points.stream().mapToDouble(Point::excess).toArray());
-        double level = fit.coefficient(0);
-        double doubt = Math.hypot(fit.standardError(0), LEVEL_DOUBT_RAD);
-        double unusual = level - HEALTHY_LEVEL_RAD;
-        double direction = Math.signum(unusual);
-        List<Point> shown = points.stream()
-                .filter(point -> direction * (point.excess() - HEALTHY_LEVEL_RAD * point.shape()) > 0.0)
+        List<PhaseBalance> worked = there.stream()
+                .filter(balance -> !Double.isNaN(balance.excessRad()))
                 .toList();
-        if (shown.size() < 2) {
-            return Optional.empty();
-        }
-        String reason = String.format(
-                Locale.ROOT,
-                "In the %s the front slips %.2f deg %s than a balanced car's of these dimensions would at the limit (doubt"
-                        + " %.2f deg), in %d of %d corners.",
-                phase.words(),
-                Math.toDegrees(Math.abs(level)),
-                level > 0.0 ? "more" : "less",
-                Math.toDegrees(doubt),
-                shown.size(),
-                points.size());
-        return Optional.of(
-                finding(passes, shown, phase, SpeedRange.ALL, direction, Effect.of(unusual, doubt), laps, reason));
-    }
-
-    private static Finding finding(
-            List<CornerPass> passes,
-            List<Point> shown,
-            Phase phase,
-            SpeedRange speed,
-            double direction,
-            Effect effect,
-            int laps,
-            String reason) {
-        Set<Integer> corners = shown.stream().map(Point::corner).collect(Collectors.toSet());
-        List<CornerPass> there = passes.stream()
-                .filter(pass ->
-                        corners.contains(pass.corner()) && pass.phase(phase).isPresent())
-                .toList();
-        List<PhaseBalance> showing = there.stream()
-                .flatMap(pass -> pass.phase(phase).stream())
-                .filter(balance -> direction * (balance.excessRad() - HEALTHY_LEVEL_RAD * shape(balance)) > 0.0)
-                .toList();
-        Trigger likely = phase == Phase.ENTRY ? Trigger.TURN_IN : Trigger.NONE;
-        Map<Trigger, Double> triggers = new EnumMap<>(Trigger.class);
-        for (Trigger trigger : Trigger.values()) {
-            triggers.put(trigger, trigger == likely ? 0.7 : 0.05);
-        }
-        double size = Math.abs(effect.size());
+        Map<Trigger, Double> triggers = triggers(place, direction);
         return new Finding(
-                phase,
-                speed,
+                place.phase(),
+                place.speed(),
                 direction > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER,
-                likely,
+                SlidePattern.mostProbable(triggers),
                 triggers,
                 Cause.CAR,
-                corners.stream().sorted().toList(),
-                showing.size() / (double) there.size(),
+                corners,
+                worked.size() / Math.max(1.0, there.size()),
                 true,
-                effect.probability(),
+                probability(place),
                 size,
-                Math.max(0.0, size - 1.96 * effect.width()),
-                size + 1.96 * effect.width(),
+                Math.max(0.0, size - 1.96 * place.estimate().deviationRad()),
+                size + 1.96 * place.estimate().deviationRad(),
                 PriceEstimator.price(
-                        showing.stream()
+                        worked.stream()
                                 .mapToDouble(balance -> balance.timeS() * Yardstick.timeShare(size))
                                 .toArray(),
                         laps),
-                List.of(
-                        reason,
-                        String.format(
-                                Locale.ROOT,
-                                "It shows in %d of %d passes through these corners.",
-                                showing.size(),
-                                there.size())));
+                why(place, direction));
+    }
+
+    /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
+    private List<Integer> corners(Place place, double direction) {
+        List<Integer> there = passes.stream()
+                .filter(pass -> place.speed() == SpeedRange.ALL || place.speed().takes(pass.speedClass()))
+                .filter(pass -> pass.phase(place.phase())
+                        .filter(balance -> Double.isFinite(balance.excessRad()))
+                        .isPresent())
+                .map(CornerPass::corner)
+                .distinct()
+                .sorted()
+                .toList();
+        double least = SHOWS * Math.abs(place.estimate().meanRad());
+        List<Integer> showing = there.stream()
+                .filter(corner -> direction * standing.balanceRad(corner, place.phase()) >= least)
+                .toList();
+        return showing.isEmpty() ? there : showing;
+    }
+
+    /** What the driver does in a phase counts by the square of the balance that is wrong there. */
+    private Map<Trigger, Double> triggers(Place place, double direction) {
+        Map<Trigger, Double> weights = new EnumMap<>(Trigger.class);
+        for (Trigger trigger : Trigger.values()) {
+            weights.put(trigger, LEFT_OVER);
+        }
+        double scale = place.estimate().meanRad() * place.estimate().meanRad();
+        for (Phase phase : BalanceBelief.PHASES) {
+            double wrong = belief.at(phase, place.speed())
+                    .map(estimate -> Math.max(0.0, direction * estimate.meanRad()))
+                    .orElse(0.0);
+            double weight = scale > 0.0 ? wrong * wrong / scale : 0.0;
+            switch (phase) {
+                case ENTRY -> {
+                    double braked = braked();
+                    weights.merge(Trigger.BRAKE_RELEASE, weight * braked, Double::sum);
+                    weights.merge(Trigger.TURN_IN, weight * (1.0 - braked), Double::sum);
+                }
+                case MID -> weights.merge(Trigger.NONE, weight, Double::sum);
+                case EXIT -> weights.merge(Trigger.THROTTLE_PICK_UP, weight, Double::sum);
+                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
+            }
+        }
+        double sum = weights.values().stream().mapToDouble(weight -> weight).sum();
+        weights.replaceAll((trigger, weight) -> weight / sum);
+        return weights;
+    }
+
+    private double braked() {
+        long braked =
+                passes.stream().filter(pass -> pass.brakeAtTurnIn() > BRAKED).count();
+        return braked / Math.max(1.0, passes.size());
+    }
+
+    private List<String> why(Place place, double direction) {
+        List<String> why = new ArrayList<>();
+        Pool pool = pool(place);
+        List<ItemStanding> items = standing.unusual(pool).stream()
+                .filter(item -> direction * item.balanceRad(pool) > 0.0)
+                .toList();
+        for (ItemStanding item : items) {
+            why.add(String.format(
+                    Locale.ROOT,
+                    "The %s stands at %s %s, the middle of its range is %s: replayed on these laps that makes the front slip"
+                            + " %.2f deg %s, measured against the rear, in the %s.",
+                    item.item().name().replace('_', ' '),
+                    plain(item.item().value()),
+                    item.item().unit(),
+                    plain(item.middle()),
+                    Math.toDegrees(Math.abs(item.balanceRad(pool))),
+                    direction > 0.0 ? "more" : "less",
+                    place.phase().words()));
+        }
+        double excess = belief.excessRad(place.phase(), place.speed());
+        why.add(String.format(
+                Locale.ROOT,
+                "On the laps the front slips %.2f deg %s there than the reference; what a healthy car shows is known to"
+                        + " half a degree only.",
+                Math.toDegrees(Math.abs(excess)),
+                excess > 0.0 ? "more" : "less"));
+        why.add(String.format(
+                Locale.ROOT,
+                "Both together: %.2f deg of %s, give or take %.2f deg.",
+                Math.toDegrees(Math.abs(place.estimate().meanRad())),
+                (direction > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER).words(),
+                Math.toDegrees(1.96 * place.estimate().deviationRad())));
+        return why;
+    }
+
+    private static Pool pool(Place place) {
+        return switch (place.speed()) {
+            case ALL -> Pool.all(place.phase());
+            case LOW -> Pool.of(place.phase(), setwright.core.handling.SpeedClass.LOW);
+            case HIGH -> Pool.of(place.phase(), setwright.core.handling.SpeedClass.HIGH);
+        };
+    }
+
+    private static String plain(double value) {
+        return new java.math.BigDecimal(value)
+                .round(new java.math.MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -14,6 +14,7 @@ import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
+import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.numerics.Robust;
 
@@ -26,18 +27,29 @@ final class SlidePattern {
     private static final double SHOWN = 0.5;
     /** Share of the corners that have the phase, from which on a problem counts as lap-wide. */
     private static final double LAP_WIDE_SHARE = 0.25;
+    /** A slide of the least size that counts as one says nothing about the car: good drivers go that far. */
+    private static final double EVERYDAY_RAD = Math.toRadians(0.42);
+    /** How well the size of slides tells the balance: about half of a typical setup change (our choice). */
+    private static final double SLIDE_DOUBT_RAD = Math.toRadians(0.3);
+
+    private static final Estimate UNKNOWN = new Estimate(0.0, Math.toRadians(0.5));
 
     private SlidePattern() {}
 
-    static List<Finding> find(List<CornerPass> passes, int laps) {
+    /**
+     * Finds them.
+     *
+     * @param belief  what is believed of the balance otherwise: a rear that steps out of a car that pushes is no reason to change it
+     */
+    static List<Finding> find(List<CornerPass> passes, BalanceBelief belief, int laps) {
         List<Finding> findings = new ArrayList<>();
         for (Phase phase : Phase.values()) {
-            at(passes, phase, laps).ifPresent(findings::add);
+            at(passes, belief, phase, laps).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static Optional<Finding> at(List<CornerPass> passes, Phase phase, int laps) {
+    private static Optional<Finding> at(List<CornerPass> passes, BalanceBelief belief, Phase phase, int laps) {
         Map<Integer, List<CornerPass>> byCorner = passes.stream()
                 .filter(pass -> pass.phase(phase).isPresent())
                 .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
@@ -81,9 +93,13 @@ final class SlidePattern {
                 .toArray();
         double share = showing.size() / (double) there.size();
         Cause cause = cause(phase, showing, passes);
+        SpeedRange speed = SpeedRanges.of(passes, corners, phase);
+        double car = cause == Cause.DRIVER || corners.size() < 2
+                ? 1.0
+                : worthAChange(belief, phase, speed, Robust.median(sizes));
         Finding finding = new Finding(
                 phase,
-                SpeedRanges.of(passes, corners, phase),
+                speed,
                 BalanceSign.OVERSTEER,
                 mostProbable(triggers),
                 triggers,
@@ -91,7 +107,7 @@ final class SlidePattern {
                 List.copyOf(corners),
                 share,
                 lapWide,
-                probability,
+                probability * car,
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
@@ -99,6 +115,14 @@ final class SlidePattern {
                         showing.stream().mapToDouble(pass -> loss(pass, phase)).toArray(), laps),
                 why(phase, showing, there, sizes, triggers, cause, byCorner.size(), corners.size()));
         return Optional.of(finding);
+    }
+
+    /** Probability that the car oversteers by more than is worth a change, given that its rear steps out by so much. */
+    private static double worthAChange(BalanceBelief belief, Phase phase, SpeedRange speed, double sizeRad) {
+        Estimate before = belief.at(phase, speed).orElse(UNKNOWN);
+        Estimate after = before.after(EVERYDAY_RAD - sizeRad, SLIDE_DOUBT_RAD);
+        double sure = after.beyond(LevelPattern.LEAST_RAD);
+        return after.meanRad() < 0.0 ? sure : Math.min(sure, 1.0 - sure);
     }
 
     /**

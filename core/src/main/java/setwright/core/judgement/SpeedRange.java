@@ -1,5 +1,7 @@
 package setwright.core.judgement;
 
+import setwright.core.handling.SpeedClass;
+
 /** The corners a finding holds for. */
 public enum SpeedRange {
     LOW("low"),
@@ -15,5 +17,14 @@ public enum SpeedRange {
     /** Returns the word a person reads; also the value in JSON. */
     public String words() {
         return words;
+    }
+
+    /** Tells whether corners of a class are among them; medium ones belong to all only. */
+    public boolean takes(SpeedClass speed) {
+        return switch (this) {
+            case ALL -> true;
+            case LOW -> speed == SpeedClass.LOW;
+            case HIGH -> speed == SpeedClass.HIGH;
+        };
     }
 }

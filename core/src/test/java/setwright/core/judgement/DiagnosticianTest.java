@@ -11,7 +11,7 @@ import setwright.core.handling.Phase;
 
 /** The whole judgement on invented stints whose answer is known. */
 final class DiagnosticianTest {
-    private static final double CLEAR_STEP = Math.toRadians(1.2);
+    private static final double CLEAR_STEP = Math.toRadians(1.8);
 
     private static Diagnosis diagnose(Drive drive) {
         return Diagnostician.diagnose(drive.stint(), Drive.sheet());

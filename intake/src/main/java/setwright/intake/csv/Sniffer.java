@@ -21,7 +21,9 @@ final class Sniffer {
 
     private Sniffer() {}
 
-    private record Shape(char delimiter, boolean decimalComma, int columns, int numericLines, int firstNumeric) {}
+    /** One reading of the lines; {@code words} counts the cells in rows of numbers that are neither number nor missing. */
+    private record Shape(
+            char delimiter, boolean decimalComma, int columns, int numericLines, int firstNumeric, int words) {}
 
     static Dialect sniff(String file, Sample sample) {
         List<String> lines = sample.lines();
@@ -55,13 +57,16 @@ final class Sniffer {
     }
 
     private static Shape bestShape(List<String> lines, List<Integer> filled) {
-        Shape best = new Shape(',', false, 0, 0, 0);
+        Shape best = new Shape(',', false, 0, 0, 0, 0);
         double bestScore = -1.0;
         for (char delimiter : DELIMITERS) {
             for (boolean comma : new boolean[] {false, true}) {
                 Shape shape = shape(lines, filled, delimiter, comma);
                 double score = shape.numericLines() * (1.0 + Math.log(Math.max(1, shape.columns())));
-                if (shape.columns() >= 2 && score > bestScore + 1.0e-9) {
+                boolean better = score > bestScore + 1.0e-9;
+                // a file of mostly whole numbers reads well either way: the right comma leaves fewer words
+                boolean equal = !better && score > bestScore - 1.0e-9;
+                if (shape.columns() >= 2 && (better || (equal && shape.words() < best.words()))) {
                     best = shape;
                     bestScore = score;
                 }
@@ -85,27 +90,29 @@ final class Sniffer {
                 .orElse(0);
         int numericLines = 0;
         int firstNumeric = -1;
+        int words = 0;
         for (int i = 0; i < cut.size(); i++) {
             if (cut.get(i).size() == columns && mostlyNumbers(cut.get(i), comma)) {
                 numericLines++;
+                words += words(cut.get(i), comma);
                 firstNumeric = firstNumeric < 0 ? i : firstNumeric;
             }
         }
         boolean agrees = firstNumeric >= 0 && numericLines >= AGREEMENT * (cut.size() - firstNumeric);
-        return new Shape(delimiter, comma, columns, agrees ? numericLines : 0, Math.max(0, firstNumeric));
+        return new Shape(delimiter, comma, columns, agrees ? numericLines : 0, Math.max(0, firstNumeric), words);
     }
 
     private static boolean mostlyNumbers(List<String> cells, boolean comma) {
-        int numbers = 0;
-        int words = 0;
-        for (String cell : cells) {
-            if (Cells.isNumber(cell, comma)) {
-                numbers++;
-            } else if (!Cells.isMissing(cell)) {
-                words++;
-            }
-        }
+        int words = words(cells, comma);
+        long numbers =
+                cells.stream().filter(cell -> Cells.isNumber(cell, comma)).count();
         return words == 0 ? numbers >= 1 : numbers >= 2 && numbers > words;
+    }
+
+    private static int words(List<String> cells, boolean comma) {
+        return (int) cells.stream()
+                .filter(cell -> !Cells.isNumber(cell, comma) && !Cells.isMissing(cell))
+                .count();
     }
 
     private static InputProblem noNumbers(String file, List<String> lines, List<Integer> filled) {

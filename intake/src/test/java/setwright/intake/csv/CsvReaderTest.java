@@ -36,6 +36,14 @@ class CsvReaderTest {
         assertThat(table.columns().get(1).toArray()).containsExactly(2.25, -4.75);
     }
 
+    /** A mended fault: with most columns whole numbers, the one with decimal commas was taken for words. */
+    @Test
+    void decimalCommasAmongWholeNumbers() throws IOException {
+        Table table = read("a;b;c;d\n1;2;3,5;0\n2;3;4,25;0\n3;4;-1,5;1\n");
+        assertThat(table.columns().get(2).toArray()).containsExactly(3.5, 4.25, -1.5);
+        assertThat(table.columns().get(3).toArray()).containsExactly(0.0, 0.0, 1.0);
+    }
+
     @Test
     void aColumnOfWordsIsNoMistake() throws IOException {
         Table table = read("a,who,b\n1,someone,2\n3,someone,4\n5,,6\n");

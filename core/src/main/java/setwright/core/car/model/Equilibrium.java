@@ -124,7 +124,10 @@ public final class Equilibrium {
      * @param near         the state at the other limit
      */
     public Optional<Limit> greatestLateral(double speedMps, double forwardMps2, SteadyState near) {
-        return limitNear(speedMps, forwardMps2, near).or(() -> greatestLateral(speedMps, forwardMps2));
+        path.to(speedMps, forwardMps2);
+        return search.veryNear(near, speedMps, forwardMps2)
+                .map(point -> limit(point, speedMps))
+                .or(() -> greatestLateral(speedMps, forwardMps2));
     }
 
     /**

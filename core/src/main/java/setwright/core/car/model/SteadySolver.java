@@ -34,6 +34,8 @@ final class SteadySolver {
     private static final double ACCURACY = 1.0e-10;
     /** Derivatives are kept as long as a step with them leaves no more than this share of what was wrong. */
     private static final double STILL_GOOD = 0.05;
+    /** The same on a walk: a step costs one look at the wheels, new derivatives cost eight. */
+    private static final double STILL_GOOD_ON_A_WALK = 0.1;
 
     /** Longest step of an angle, rad, that Newton is allowed. */
     static final double LONGEST = 0.04;
@@ -63,6 +65,10 @@ final class SteadySolver {
     private double forwardInCar;
     private double lateralInCar;
     private double yawRate;
+    /** The last derivatives; those of another state are tried on a walk only. */
+    private Optional<DecompositionSolver> kept = Optional.empty();
+
+    private boolean keeping;
 
     SteadySolver(CarModel car, Axes axes, FourWheels wheels) {
         this.car = car;
@@ -105,10 +111,17 @@ final class SteadySolver {
                         + liftRear / (2.0 * body.rear().rideRate()));
     }
 
+    /**
+     * Begins or ends a walk in small steps, on which derivatives serve from one state to the next, and from one walk to the next.
+     */
+    void walk(boolean begins) {
+        keeping = begins;
+    }
+
     /** Solves from the unknowns as they are; tells whether it has. */
     boolean solve(Wanted wanted, double value, double speedMps, double forwardMps2) {
         evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
-        Optional<DecompositionSolver> slopes = Optional.empty();
+        Optional<DecompositionSolver> slopes = keeping ? kept : Optional.empty();
         double before = Double.POSITIVE_INFINITY;
         for (int step = 0; step < NEWTON_STEPS; step++) {
             double size = largest(residual);
@@ -118,8 +131,9 @@ final class SteadySolver {
             if (!Double.isFinite(size)) {
                 return false;
             }
-            if (slopes.isEmpty() || size > STILL_GOOD * before) {
+            if (slopes.isEmpty() || size > (keeping ? STILL_GOOD_ON_A_WALK : STILL_GOOD) * before) {
                 slopes = Optional.of(slopes(wanted, value, speedMps, forwardMps2));
+                kept = slopes;
             }
             before = size;
             double[] change;

@@ -7,14 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.SpeedRange;
 
 /** Names the difference between two tables of balance. */
 public final class ProblemLabeller {
-    /** Other phases and speeds are right too when the difference there has this share of the largest. */
+    /** Other speeds are right too when the difference there has this share of the largest. */
     private static final double ABOUT_AS_LARGE = 0.7;
+    /**
+     * Other phases are, with this share: what a fault does in one phase of a corner the driver carries on into the next, so that
+     * phases are told apart less well than speeds (our choice).
+     */
+    private static final double SHARED_PHASE = 0.5;
 
     private static final double SHOWS = 0.5;
     /** With this share of the opposite sign at one end of the speeds, "all corners" is no true word. */
@@ -82,7 +86,7 @@ public final class ProblemLabeller {
         Set<SpeedRange> speeds = speeds(largest, all);
         Set<Phase> phases = EnumSet.of(largest.phase());
         all.stream()
-                .filter(difference -> speeds.contains(difference.speed()) && difference.share(top) >= ABOUT_AS_LARGE)
+                .filter(difference -> speeds.contains(difference.speed()) && difference.share(top) >= SHARED_PHASE)
                 .forEach(difference -> phases.add(difference.phase()));
         boolean weak = largest.size() < Math.max(LEAST_RAD, 2.0 * largest.errorRad());
         return new TrueProblem(
@@ -145,18 +149,10 @@ public final class ProblemLabeller {
     }
 
     private Optional<Difference> difference(Phase phase, SpeedRange speed) {
-        Optional<BalanceTable.Cell> with = faulty.cell(phase, corner -> covers(speed, corner.speed()));
-        Optional<BalanceTable.Cell> without = balanced.cell(phase, corner -> covers(speed, corner.speed()));
+        Optional<BalanceTable.Cell> with = faulty.cell(phase, corner -> speed.takes(corner.speed()));
+        Optional<BalanceTable.Cell> without = balanced.cell(phase, corner -> speed.takes(corner.speed()));
         return with.filter(cell -> cell.timeS() >= LEAST_S && cell.lateralMps2() >= LEAST_LATERAL_MPS2)
                 .flatMap(cell -> without.map(other ->
                         new Difference(phase, speed, cell.balanceRad() - other.balanceRad(), cell.errorRad())));
-    }
-
-    private static boolean covers(SpeedRange range, SpeedClass speed) {
-        return switch (range) {
-            case ALL -> true;
-            case LOW -> speed == SpeedClass.LOW;
-            case HIGH -> speed == SpeedClass.HIGH;
-        };
     }
 }

@@ -1,0 +1,213 @@
+package setwright.core.judgement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.Phase;
+import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.SpeedClass;
+import setwright.core.numerics.Robust;
+import setwright.core.standing.Pool;
+import setwright.core.standing.SetupStanding;
+
+/*
+ * Design note. Two witnesses are heard. The setup says what its unusual items do on these laps (SetupStanding), with a spread. The
+ * laps say by how much the balance angle exceeds the reference, but what a healthy car of this kind would show there is known
+ * to half a degree only, and that doubt is common to all corners: so the laps speak loudest where one phase or one end of the
+ * speeds differs from the rest, or where the excess is far beyond any doubt. Both are normal; their product is the belief.
+ *
+ * What bars and wings do grows with about the fourth power of the grip used (a tenth of roll stiffness share: 0.045, 0.18, 0.56
+ * degrees at 44, 67, 89 % of the limit with the 1987 tyre set), and so does what a healthy car shows.
+ */
+
+/** What is believed of the balance beyond a healthy car's, by phase and speed class. */
+final class BalanceBelief {
+    static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
+
+    /** Excess of a healthy car at the limit: its front lets go a little before its rear (common practice). */
+    private static final double HEALTHY_RAD = Math.toRadians(0.4);
+    /** Tyres of unlike stiffness near their limits, compliance of the steering: common to all corners. */
+    private static final double COMMON_DOUBT_RAD = Math.toRadians(0.5);
+    /** What the reference leaves unexplained from phase to phase and from class to class, measured on simulated cars. */
+    private static final double CELL_DOUBT_RAD = Math.toRadians(0.4);
+    /** What a sheet does not say may still be wrong with a car: common to all corners, and of each phase and class. */
+    private static final double UNLISTED_RAD = Math.toRadians(0.15);
+
+    private static final double UNLISTED_CELL_RAD = Math.toRadians(0.1);
+    /** The same when the sheet gives no ranges to go by. */
+    private static final double UNKNOWN_RAD = Math.toRadians(0.5);
+
+    private static final double FULL_USE = 0.9;
+    private static final double SHAPE_POWER = 3.6;
+    /** Below it a corner says nothing about the limit. */
+    private static final double LEAST_SHAPE = 0.1;
+
+    private static final NormalDistribution NORMAL = new NormalDistribution();
+
+    private final List<Cell> cells;
+    private final RealVector mean;
+    private final RealMatrix covariance;
+
+    /** One phase in one class of corners: its weight, the measured excess and how much of the limit shows there, 0..1. */
+    private record Cell(Phase phase, SpeedClass speed, double weight, double excess, double shape) {
+        Pool pool() {
+            return Pool.of(phase, speed);
+        }
+    }
+
+    /**
+     * An angle.
+     *
+     * @param meanRad       expected, rad; positive: understeer
+     * @param deviationRad  standard deviation, rad
+     */
+    record Estimate(double meanRad, double deviationRad) {
+        /** Returns the probability that its size is above some value, with its sign. */
+        double beyond(double leastRad) {
+            return NORMAL.cumulativeProbability((Math.abs(meanRad) - leastRad) / deviationRad);
+        }
+
+        /** Returns what is left after an independent measurement of the same angle. */
+        Estimate after(double measuredRad, double spreadRad) {
+            double gain = deviationRad * deviationRad / (deviationRad * deviationRad + spreadRad * spreadRad);
+            return new Estimate(meanRad + gain * (measuredRad - meanRad), Math.sqrt(1.0 - gain) * deviationRad);
+        }
+    }
+
+    private BalanceBelief(List<Cell> cells, RealVector mean, RealMatrix covariance) {
+        this.cells = List.copyOf(cells);
+        this.mean = mean;
+        this.covariance = covariance;
+    }
+
+    /** Returns the belief after setup and laps were looked at. */
+    static BalanceBelief of(List<CornerPass> passes, SetupStanding standing) {
+        List<Cell> cells = cells(passes);
+        int n = cells.size();
+        RealVector prior = new ArrayRealVector(n);
+        RealVector measured = new ArrayRealVector(n);
+        RealMatrix doubt = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
+        RealMatrix noise = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
+        double common = standing.isUnknown() ? UNKNOWN_RAD : UNLISTED_RAD;
+        for (int i = 0; i < n; i++) {
+            Cell one = cells.get(i);
+            prior.setEntry(i, standing.balanceRad(one.pool()));
+            measured.setEntry(i, one.excess() - HEALTHY_RAD * one.shape());
+            for (int k = 0; k < n; k++) {
+                Cell other = cells.get(k);
+                double shapes = one.shape() * other.shape();
+                doubt.setEntry(i, k, standing.covarianceRad2(one.pool(), other.pool()) + common * common * shapes);
+                noise.setEntry(i, k, COMMON_DOUBT_RAD * COMMON_DOUBT_RAD * shapes);
+            }
+            doubt.addToEntry(i, i, UNLISTED_CELL_RAD * UNLISTED_CELL_RAD);
+            noise.addToEntry(i, i, CELL_DOUBT_RAD * CELL_DOUBT_RAD);
+        }
+        if (n == 0) {
+            return new BalanceBelief(cells, prior, doubt);
+        }
+        RealMatrix gain =
+                doubt.multiply(new LUDecomposition(doubt.add(noise)).getSolver().getInverse());
+        return new BalanceBelief(
+                cells, prior.add(gain.operate(measured.subtract(prior))), doubt.subtract(gain.multiply(doubt)));
+    }
+
+    private static List<Cell> cells(List<CornerPass> passes) {
+        List<Cell> cells = new ArrayList<>();
+        for (Phase phase : PHASES) {
+            for (SpeedClass speed : SpeedClass.values()) {
+                List<PhaseBalance> here = passes.stream()
+                        .filter(pass -> pass.speedClass() == speed)
+                        .flatMap(pass -> pass.phase(phase).stream())
+                        .filter(balance -> Double.isFinite(balance.excessRad()))
+                        .toList();
+                double weight = here.stream()
+                        .mapToDouble(balance -> Math.abs(balance.lateralMps2()) * balance.timeS())
+                        .sum();
+                if (here.size() >= 3 && weight > 0.0) {
+                    cells.add(new Cell(
+                            phase,
+                            speed,
+                            weight,
+                            Robust.median(here.stream()
+                                    .mapToDouble(PhaseBalance::excessRad)
+                                    .toArray()),
+                            Math.min(
+                                    1.0,
+                                    Robust.median(here.stream()
+                                            .mapToDouble(BalanceBelief::shape)
+                                            .toArray()))));
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static double shape(PhaseBalance balance) {
+        return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
+    }
+
+    /** Returns the balance of a phase in some corners, weighted with time and lateral acceleration; empty when none has it. */
+    Optional<Estimate> at(Phase phase, SpeedRange range) {
+        return pooled(cell -> cell.phase() == phase && range.takes(cell.speed()));
+    }
+
+    /** Returns the balance of all phases in all corners together; empty when none can be judged. */
+    Optional<Estimate> everywhere() {
+        return pooled(cell -> true);
+    }
+
+    private Optional<Estimate> pooled(Predicate<Cell> wanted) {
+        RealVector weights = new ArrayRealVector(cells.size());
+        double sum = 0.0;
+        for (int i = 0; i < cells.size(); i++) {
+            if (wanted.test(cells.get(i))) {
+                weights.setEntry(i, cells.get(i).weight());
+                sum += cells.get(i).weight();
+            }
+        }
+        if (sum == 0.0) {
+            return Optional.empty();
+        }
+        RealVector shares = weights.mapDivide(sum);
+        return Optional.of(new Estimate(
+                shares.dotProduct(mean), Math.sqrt(Math.max(shares.dotProduct(covariance.operate(shares)), 1.0e-12))));
+    }
+
+    /**
+     * Returns what the balance of some corners would be if the tyres worked as hard there as anywhere, rad, so that corners that are
+     * taken easily can be compared with others; NaN when none has the phase.
+     */
+    double atTheLimit(Phase phase, SpeedRange range) {
+        double sum = 0.0;
+        double shapes = 0.0;
+        for (int i = 0; i < cells.size(); i++) {
+            Cell cell = cells.get(i);
+            if (cell.phase() == phase && range.takes(cell.speed())) {
+                sum += cell.weight() * mean.getEntry(i);
+                shapes += cell.weight() * Math.max(cell.shape(), LEAST_SHAPE);
+            }
+        }
+        return sum / shapes;
+    }
+
+    /** Returns the measured excess over the reference in a phase of some corners, rad; NaN when none has it. */
+    double excessRad(Phase phase, SpeedRange range) {
+        double sum = 0.0;
+        double weights = 0.0;
+        for (Cell cell : cells) {
+            if (cell.phase() == phase && range.takes(cell.speed())) {
+                sum += cell.weight() * cell.excess();
+                weights += cell.weight();
+            }
+        }
+        return sum / weights;
+    }
+}

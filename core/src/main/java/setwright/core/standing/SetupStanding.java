@@ -1,0 +1,153 @@
+package setwright.core.standing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.car.SetupItem;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.handling.Phase;
+import setwright.core.replay.Prediction;
+import setwright.core.replay.Predictor;
+
+/*
+ * Design note. The balance angle alone cannot tell a car that pushes from one whose front tyres are simply softer: what a healthy car
+ * of this kind would show is known to half a degree at best. But the sheet says what was done to this car. Whoever lays out
+ * the range of an adjustment puts what is usual near its middle (common practice), so that an item near an end of its range
+ * was put there on purpose or by mistake, and the replay says what that does on these laps. Each item is ordinary, within
+ * a few hundredths of the range about the middle, or out of the ordinary, anywhere in the range: two hypotheses whose odds
+ * follow from where it stands (a spike and a slab). What the item does counts with the probability that it is out of the ordinary.
+ * Ordinary settings say nothing: whoever made the car drivable chose them together, so that what one does another takes back.
+ * Both constants are our choice; no publication was found.
+ */
+
+/** Where a setup stands in its ranges, and what that does to the balance. */
+public final class SetupStanding {
+    /** Standard deviation of ordinary settings about the middle, as a share of the range. */
+    private static final double ORDINARY = 0.08;
+    /** Before it is looked at, one item in twelve is out of the ordinary: about two on a sheet of two dozen. */
+    private static final double UNUSUAL = 1.0 / 12.0;
+    /** An item nearer to the middle is turned by this share of its range to see what it does. */
+    private static final double LEAST_TURN = 0.1;
+
+    private static final int DRAWS = 40;
+
+    private final List<ItemStanding> items;
+
+    private SetupStanding(List<ItemStanding> items) {
+        this.items = List.copyOf(items);
+    }
+
+    /** Returns the standing of a setup of which nothing is known. */
+    public static SetupStanding unknown() {
+        return new SetupStanding(List.of());
+    }
+
+    /**
+     * Looks at a setup.
+     *
+     * @param sheet      as driven; items whose range the user did not give say nothing
+     * @param predictor  of its laps
+     */
+    public static SetupStanding of(CarSheet sheet, Predictor predictor) {
+        List<SetupItem> known =
+                sheet.setup().stream().filter(item -> tells(sheet, item)).toList();
+        List<SetupChange> turns = known.stream().map(SetupStanding::turn).toList();
+        List<Prediction> effects =
+                predictor.predict(turns.stream().map(List::of).toList(), DRAWS);
+        List<ItemStanding> items = new ArrayList<>();
+        for (int i = 0; i < known.size(); i++) {
+            SetupItem item = known.get(i);
+            double turned = (turns.get(i).to() - item.value()) / (item.max() - item.min());
+            items.add(new ItemStanding(item, place(item), unusual(place(item)), turned, effects.get(i)));
+        }
+        return new SetupStanding(items);
+    }
+
+    /** Tells whether a sheet gives the range of any item that moves the balance. */
+    public static boolean canBeKnown(CarSheet sheet) {
+        return sheet.setup().stream().anyMatch(item -> tells(sheet, item));
+    }
+
+    private static boolean tells(CarSheet sheet, SetupItem item) {
+        String lacks = "setup." + item.name() + " lacks ";
+        boolean given = sheet.assumed().stream()
+                .filter(sentence -> sentence.startsWith(lacks))
+                .map(sentence -> sentence.substring(lacks.length(), Math.max(lacks.length(), sentence.indexOf(':'))))
+                .noneMatch(missing -> missing.contains("min") || missing.contains("max"));
+        boolean handling = SetupCatalogue.find(item.name())
+                .map(kind -> switch (kind.family()) {
+                    case FINAL_DRIVE, GEAR, FUEL, BALLAST, BALLAST_POSITION, TYRE_COMPOUND -> false;
+                    default -> true;
+                })
+                .orElse(false);
+        return given && handling && item.max() > item.min();
+    }
+
+    private static double place(SetupItem item) {
+        return (item.value() - 0.5 * (item.min() + item.max())) / (item.max() - item.min());
+    }
+
+    /** To the middle, or a little toward it and past it where it stands near. */
+    private static SetupChange turn(SetupItem item) {
+        double place = place(item);
+        double turned = Math.abs(place) >= LEAST_TURN ? -place : place > 0.0 ? -LEAST_TURN : LEAST_TURN;
+        return new SetupChange(item.name(), item.value(), item.value() + turned * (item.max() - item.min()));
+    }
+
+    /** Odds of the two hypotheses by Bayes. */
+    static double unusual(double place) {
+        double ordinary =
+                Math.exp(-0.5 * place * place / (ORDINARY * ORDINARY)) / (ORDINARY * Math.sqrt(2.0 * Math.PI));
+        double anywhere = 1.0;
+        return UNUSUAL * anywhere / (UNUSUAL * anywhere + (1.0 - UNUSUAL) * ordinary);
+    }
+
+    /** Tells whether the sheet gave no range to go by. */
+    public boolean isUnknown() {
+        return items.isEmpty();
+    }
+
+    /** Returns all items that tell something. */
+    public List<ItemStanding> items() {
+        return items;
+    }
+
+    /** Returns the items that are more likely than not out of the ordinary, the one that moves a pool's balance most first. */
+    public List<ItemStanding> unusual(Pool pool) {
+        return items.stream()
+                .filter(item -> item.unusual() > 0.5)
+                .sorted(Comparator.comparingDouble((ItemStanding item) -> Math.abs(item.balanceRad(pool)))
+                        .reversed())
+                .toList();
+    }
+
+    /** Returns how much more the front slips than with every item as is usual, rad, expected. */
+    public double balanceRad(Pool pool) {
+        return items.stream()
+                .mapToDouble(item -> item.unusual() * item.balanceRad(pool))
+                .sum();
+    }
+
+    /** Returns the same for one corner, rad. */
+    public double balanceRad(int corner, Phase phase) {
+        return items.stream()
+                .mapToDouble(item -> item.unusual() * item.balanceRad(corner, phase))
+                .sum();
+    }
+
+    /** Returns the covariance of {@link #balanceRad} of two pools, rad². */
+    public double covarianceRad2(Pool one, Pool other) {
+        double sum = 0.0;
+        for (ItemStanding item : items) {
+            double mixed = item.unusual() * (1.0 - item.unusual()) * item.place() * item.place();
+            sum += item.perRange(one) * item.perRange(other) * mixed;
+            if (one.equals(other)) {
+                double spread = item.unusual() * item.spreadRad(one);
+                sum += spread * spread;
+            }
+        }
+        return sum;
+    }
+}

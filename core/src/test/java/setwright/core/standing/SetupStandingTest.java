@@ -1,0 +1,96 @@
+package setwright.core.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.car.SetupItem;
+import setwright.core.car.Sheets;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarPrior;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.CornerPasses;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.HandlingTracer;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.Drive;
+import setwright.core.replay.Predictor;
+
+final class SetupStandingTest {
+    private static final CarSheet MIDDLE = middle();
+    private static final Pool MID = Pool.all(Phase.MID);
+
+    private static CarSheet middle() {
+        CarSheet sheet = Sheets.adjustable();
+        return sheet.with(sheet.setup().stream()
+                .map(item -> new SetupChange(item.name(), item.value(), 0.5 * (item.min() + item.max())))
+                .toList());
+    }
+
+    private static CarSheet turned(String name, double share) {
+        SetupItem item = MIDDLE.item(name).orElseThrow();
+        return MIDDLE.with(
+                List.of(new SetupChange(name, item.value(), item.value() + share * (item.max() - item.min()))));
+    }
+
+    private static SetupStanding standing(CarSheet sheet) {
+        Stint stint = new Drive(4L).laps(3).stint();
+        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
+        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
+        return SetupStanding.of(sheet, Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet))));
+    }
+
+    @Test
+    void aSetupInTheMiddleOfItsRangesSaysNothing() {
+        SetupStanding standing = standing(MIDDLE);
+        assertThat(standing.isUnknown()).isFalse();
+        assertThat(standing.balanceRad(MID)).isCloseTo(0.0, within(1.0e-9));
+        assertThat(Math.sqrt(standing.covarianceRad2(MID, MID))).isLessThan(Math.toRadians(0.02));
+        assertThat(standing.unusual(MID)).isEmpty();
+    }
+
+    /** Common practice: a stiff front bar makes a car push, a stiff rear bar makes it loose. */
+    @Test
+    void aBarAtTheEndOfItsRangeIsNamedWithItsSign() {
+        SetupStanding front = standing(turned("front_bar", 0.5));
+        assertThat(front.unusual(MID)).extracting(item -> item.item().name()).containsExactly("front_bar");
+        assertThat(front.balanceRad(MID)).isGreaterThan(Math.toRadians(0.02));
+        assertThat(front.unusual(MID).get(0).balanceRad(MID))
+                .isCloseTo(front.balanceRad(MID), within(0.05 * front.balanceRad(MID)));
+        SetupStanding rear = standing(turned("rear_bar", 0.5));
+        assertThat(rear.balanceRad(MID)).isLessThan(-Math.toRadians(0.02));
+        assertThat(rear.balanceRad(1, Phase.MID)).isNegative();
+    }
+
+    @Test
+    void whatIsFurtherFromTheMiddleIsLessLikelyOrdinary() {
+        assertThat(SetupStanding.unusual(0.0)).isLessThan(0.02);
+        assertThat(SetupStanding.unusual(0.1)).isLessThan(0.1);
+        assertThat(SetupStanding.unusual(0.22)).isBetween(0.3, 0.6);
+        assertThat(SetupStanding.unusual(0.3)).isGreaterThan(0.9);
+        assertThat(SetupStanding.unusual(-0.5))
+                .isEqualTo(SetupStanding.unusual(0.5))
+                .isGreaterThan(0.999);
+    }
+
+    @Test
+    void theCovarianceIsThatOfAnyTwoQuantities() {
+        SetupStanding standing = standing(turned("front_bar", 0.22));
+        Pool exit = Pool.all(Phase.EXIT);
+        double both = standing.covarianceRad2(MID, exit);
+        assertThat(both).isEqualTo(standing.covarianceRad2(exit, MID));
+        assertThat(both * both)
+                .isLessThanOrEqualTo(standing.covarianceRad2(MID, MID) * standing.covarianceRad2(exit, exit));
+    }
+
+    @Test
+    void rangesThatTheUserDidNotGiveSayNothing() {
+        assertThat(SetupStanding.canBeKnown(Sheets.adjustable())).isTrue();
+        assertThat(SetupStanding.canBeKnown(Sheets.with(List.of()))).isFalse();
+        assertThat(SetupStanding.unknown().balanceRad(MID)).isZero();
+    }
+}
