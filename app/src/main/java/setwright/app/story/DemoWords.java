@@ -15,6 +15,7 @@ import setwright.core.car.SetupChange;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
+import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
 
 /** The demo's story in sentences, each with its figures. */
@@ -190,13 +191,14 @@ public final class DemoWords {
         List<String> sentences = new ArrayList<>();
         List<Integer> corners = problem.corners().stream().limit(PLACES).toList();
         sentences.add("Three places: corners " + numbers(corners) + ", "
-                + problem.phase().words() + ".");
+                + problem.phase().place() + ".");
+        String when = problem.trigger() == Trigger.NONE
+                ? "in steady cornering"
+                : "at " + problem.trigger().words();
         sentences.add(
                 problem.balance() == BalanceSign.OVERSTEER
-                        ? "Feel for: the rear that steps out as you do what sets it off ("
-                                + problem.trigger().words() + ")."
-                        : "Feel for: the front that stops following as you wind on lock ("
-                                + problem.trigger().words() + ").");
+                        ? "Feel for: the rear that wants to step out " + when + "."
+                        : "Feel for: the front that stops following as you wind on lock, " + when + ".");
         story.technique()
                 .ifPresent(tried -> sentences.add("Try: " + tried.technique().words() + "."));
         sentences.add("How we will know: the same laps again, balance in those corners against today's.");

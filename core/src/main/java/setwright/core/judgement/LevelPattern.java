@@ -192,14 +192,14 @@ final class LevelPattern {
             why.add(String.format(
                     Locale.ROOT,
                     "The %s stands at %s %s, the middle of its range is %s: replayed on these laps that makes the front slip"
-                            + " %.2f deg %s, measured against the rear, in the %s.",
+                            + " %.2f deg %s %s, measured against the rear.",
                     item.item().name().replace('_', ' '),
                     plain(item.item().value()),
                     item.item().unit(),
                     plain(item.middle()),
                     Math.toDegrees(Math.abs(item.balanceRad(pool))),
                     direction > 0.0 ? "more" : "less",
-                    place.phase().words()));
+                    place.phase().place()));
         }
         double excess = belief.excessRad(place.phase(), place.speed());
         why.add(String.format(
