@@ -20,13 +20,14 @@ import org.openjdk.jmh.util.Statistics;
 /** The command {@code ./benchmark}: measures and prints a table. */
 public final class Benchmarks {
     private static final String HELP = """
-            Usage: ./benchmark [--quick] [--profile]
+            Usage: ./benchmark [--laps] [--quick] [--profile]
 
             Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
             prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
             car, that of a neighbouring setup, a lap of 5 km at steps of 2 m, and a sweep of 60 setups; and a second of driving, the
             whole car in time with its driver. Prints a table.
 
+              --laps     the quasi-steady laps and the driving alone
               --quick    one short run each, to see that all works; its figures say little
               --profile  samples where the prediction spends its time, and prints that too
               -h, --help shows this text
@@ -34,7 +35,7 @@ public final class Benchmarks {
             The figures hold only while nothing else runs: the table shows the load of the machine, and the processor time of
             all threads together beside the time on the clock.
             """;
-    private static final Set<String> OPTIONS = Set.of("--quick", "--profile");
+    private static final Set<String> OPTIONS = Set.of("--laps", "--quick", "--profile");
     /** As ./setwright starts the program. */
     private static final String[] JVM = {"-XX:+UseSerialGC", "-XX:MaxRAMPercentage=50"};
 
@@ -51,26 +52,24 @@ public final class Benchmarks {
         }
         for (String word : words) {
             if (!OPTIONS.contains(word)) {
-                System.err.println("benchmark: unknown option " + word + "; options are --quick, --profile and --help");
+                System.err.println(
+                        "benchmark: unknown option " + word + "; options are --laps, --quick, --profile and --help");
                 System.exit(USAGE);
             }
         }
         boolean quick = words.contains("--quick");
         double load = load();
-        Collection<RunResult> results = measure(quick);
+        Collection<RunResult> results = measure(quick, words.contains("--laps"));
         print(System.out, results, load, quick);
         if (words.contains("--profile")) {
             System.out.print(profile(quick));
         }
     }
 
-    private static Collection<RunResult> measure(boolean quick) throws RunnerException {
-        return new Runner(options(quick)
-                        .include(StintBenchmark.class.getName())
-                        .include(LapBenchmark.class.getName())
-                        .include(DriveBenchmark.class.getName())
-                        .build())
-                .run();
+    private static Collection<RunResult> measure(boolean quick, boolean lapsOnly) throws RunnerException {
+        ChainedOptionsBuilder options =
+                options(quick).include(LapBenchmark.class.getName()).include(DriveBenchmark.class.getName());
+        return new Runner((lapsOnly ? options : options.include(StintBenchmark.class.getName())).build()).run();
     }
 
     private static ChainedOptionsBuilder options(boolean quick) {
@@ -106,14 +105,14 @@ public final class Benchmarks {
             Statistics times = result.getPrimaryResult().getStatistics();
             out.printf(
                     Locale.ROOT,
-                    "%-10s %7.1fms %7.1fms %7.1fms %8.0fms %5d %15.3f%n",
+                    "%-10s %7.1fms %7.1fms %7.1fms %8.0fms %5d %15s%n",
                     name(result),
                     times.getMean(),
                     times.getMin(),
                     times.getMax(),
                     processor(result),
                     times.getN(),
-                    times.getMean() / diagnosis);
+                    Double.isNaN(diagnosis) ? "-" : String.format(Locale.ROOT, "%.3f", times.getMean() / diagnosis));
         }
     }
 

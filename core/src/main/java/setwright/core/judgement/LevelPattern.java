@@ -1,5 +1,7 @@
 package setwright.core.judgement;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -11,6 +13,7 @@ import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
+import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.standing.ItemStanding;
@@ -220,14 +223,15 @@ final class LevelPattern {
     private static Pool pool(Place place) {
         return switch (place.speed()) {
             case ALL -> Pool.all(place.phase());
-            case LOW -> Pool.of(place.phase(), setwright.core.handling.SpeedClass.LOW);
-            case HIGH -> Pool.of(place.phase(), setwright.core.handling.SpeedClass.HIGH);
+            case LOW -> Pool.of(place.phase(), SpeedClass.LOW);
+            case HIGH -> Pool.of(place.phase(), SpeedClass.HIGH);
         };
     }
 
+    /** A setting as it stands on a sheet. */
     private static String plain(double value) {
-        return new java.math.BigDecimal(value)
-                .round(new java.math.MathContext(4))
+        return new BigDecimal(value)
+                .round(new MathContext(4))
                 .stripTrailingZeros()
                 .toPlainString();
     }
