@@ -28,7 +28,7 @@ final class BenchPage {
 
             **How a case is drawn.** One of the four cars of the invented world; every parameter that its sheet does not settle drawn
             from its prior, cut at 1.5 deviations, then moved until the car is balanced in steady state. A new circuit, or one
-            in four times one of the world's. 15 %% balanced cars, 15 %% inconsistent drivers (scatter three to six times
+            in four times one of the world's. 15 %% balanced cars, 15 %% inconsistent drivers (scatter five to nine times
             that of a steady one), 10 %% faults of technique, the rest faults of the setup: one of the catalogue, with others of the same
             phase, sign, speeds and trigger until the steady state says that the axles' slip differs by 0.4 to 1.2 degrees (or four of
             them are in). A driver with a style of his own, six to twelve flying laps, fuel burnt, bumps; a logger of 50 to
@@ -39,13 +39,14 @@ final class BenchPage {
             **What is true.** The same driver drives the same car without the fault, learning it anew, with the same random numbers.
             Balance is slip angle front less rear, weighted with lateral acceleration, in the phases of the recorded stint, both
             cars over the same stretches of road; mean over flying laps without a mistake. The phase and speed class (below 94,
-            above 144 km/h) with the largest difference name the problem; others with 70 %% of it are right too, and so is "all" where
-            neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
+            above 144 km/h) with the largest difference name the problem; phases with half of it and speeds with 70 %% are right too, and so is
+            "all" where neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
             over the laps or below 0.19 degrees (a third of what a tenth of roll stiffness share does). The trigger is that of the
             mechanism, and counts where the histories bear it out: in half of the affected corners the difference has half its size
             while that input acts; a steady fault, where it lasts into the middle. The price is the mean difference of lap
             time. A driver is steady below 0.8 %% of scatter over the laps. Any finding on a steady driver's balanced car is a false
-            alarm. Intervals are exact (Clopper and Pearson, 1934), 95 %%.
+            alarm. The judge who knows the car is told its true parameters and the balanced setup, replays both on the recorded laps
+            and names the largest difference: where he is wrong, the label lies in how the driver answers the fault. Intervals are exact (Clopper and Pearson, 1934), 95 %%.
 
             """;
 
