@@ -39,14 +39,15 @@ final class BenchPage {
             **What is true.** The same driver drives the same car without the fault, learning it anew, with the same random numbers.
             Balance is slip angle front less rear, weighted with lateral acceleration, in the phases of the recorded stint, both
             cars over the same stretches of road; mean over flying laps without a mistake. The phase and speed class (below 94,
-            above 144 km/h) with the largest difference name the problem; phases with half of it and speeds with 70 %% are right too, and so is
-            "all" where neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
+            above 144 km/h) with the largest difference name the problem; phases with half of it and speeds with 70 %% are right
+            too, and so is "all" where neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
             over the laps or below 0.19 degrees (a third of what a tenth of roll stiffness share does). The trigger is that of the
             mechanism, and counts where the histories bear it out: in half of the affected corners the difference has half its size
             while that input acts; a steady fault, where it lasts into the middle. The price is the mean difference of lap
             time. A driver is steady below 0.8 %% of scatter over the laps. Any finding on a steady driver's balanced car is a false
             alarm. The judge who knows the car is told its true parameters and the balanced setup, replays both on the recorded laps
-            and names the largest difference: where he is wrong, the label lies in how the driver answers the fault. Intervals are exact (Clopper and Pearson, 1934), 95 %%.
+            and names the largest difference: where he is wrong, the label lies in how the driver answers the fault.
+            Intervals are exact (Clopper and Pearson, 1934), 95 %%.
 
             """;
 

@@ -34,11 +34,6 @@ public record GripLimit(double friction, double liftPerM) {
         return friction * loadPerMass(speedMps);
     }
 
-    /** Returns the share of the vertical load that the air adds at a speed, 0..1. */
-    public double airShare(double speedMps) {
-        return 1.0 - Gravity.STANDARD_MPS2 / loadPerMass(speedMps);
-    }
-
     /**
      * Finds the limit that the laps show: a quantile regression of the combined acceleration on v², with what the user
      * said of the downforce as prior.

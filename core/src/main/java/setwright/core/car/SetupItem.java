@@ -17,4 +17,15 @@ public record SetupItem(String name, double value, String unit, double min, doub
                     + value + ", min " + min + ", max " + max + ", step " + step);
         }
     }
+
+    /** Returns the middle of the allowed range. */
+    public double middle() {
+        return 0.5 * (min + max);
+    }
+
+    /** Returns where the value lies in its range: -0.5 at its least, 0.5 at its greatest, 0 when there is no choice. */
+    public double place() {
+        double range = max - min;
+        return range > 0.0 ? (value - middle()) / range : 0.0;
+    }
 }

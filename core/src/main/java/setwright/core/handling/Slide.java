@@ -15,6 +15,9 @@ package setwright.core.handling;
 public record Slide(
         Axle axle, Phase phase, double stationM, double timeS, double durationS, double sizeRad, Inputs inputs) {
 
+    /** Least size of a slide, rad; why it is so is told where slides are found. */
+    public static final double LEAST_RAD = Math.toRadians(0.42);
+
     /** The axle that slips. */
     public enum Axle {
         FRONT("front"),

@@ -22,7 +22,6 @@ import setwright.core.car.BalancedCar;
 
 /** Finds the moments when one axle lets go. */
 final class SlideFinder {
-    static final double LEAST_SIZE_RAD = Math.toRadians(0.42);
     private static final double NOISE_FACTOR = 6.0;
     /** Share of the grip limit that the lateral acceleration must use for a slide to mean anything. */
     private static final double LEAST_LATERAL_USE = 0.45;
@@ -38,7 +37,7 @@ final class SlideFinder {
             Map<Phase, PhaseSplitter.Range> phases,
             BalancedCar car,
             double noiseRad) {
-        double least = Math.max(LEAST_SIZE_RAD, NOISE_FACTOR * noiseRad);
+        double least = Math.max(Slide.LEAST_RAD, NOISE_FACTOR * noiseRad);
         List<Slide> slides = new ArrayList<>();
         collect(pass, marks, phases, car, least, Slide.Axle.REAR, slides);
         collect(pass, marks, phases, car, least, Slide.Axle.FRONT, slides);

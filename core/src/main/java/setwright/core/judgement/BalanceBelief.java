@@ -15,7 +15,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.SpeedClass;
 import setwright.core.numerics.Robust;
-import setwright.core.standing.Pool;
+import setwright.core.replay.Pool;
 import setwright.core.standing.SetupStanding;
 
 /*
@@ -44,6 +44,8 @@ final class BalanceBelief {
     private static final double UNLISTED_CELL_RAD = Math.toRadians(0.1);
     /** The same when the sheet gives no ranges to go by. */
     private static final double UNKNOWN_RAD = Math.toRadians(0.5);
+    /** What is believed where neither setup nor laps tell. */
+    static final Estimate UNKNOWN = new Estimate(0.0, UNKNOWN_RAD);
 
     private static final double FULL_USE = 0.9;
     private static final double SHAPE_POWER = 3.6;

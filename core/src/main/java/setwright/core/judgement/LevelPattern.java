@@ -16,8 +16,8 @@ import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
+import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
-import setwright.core.standing.Pool;
 import setwright.core.standing.SetupStanding;
 
 /**
@@ -49,20 +49,30 @@ final class LevelPattern {
     }
 
     /** A phase with the speeds at which it counts. */
-    private record Place(Phase phase, SpeedRange speed, Estimate estimate) {}
+    private record Place(Phase phase, SpeedRange speed, Estimate estimate) {
+        BalanceSign sign() {
+            return estimate.meanRad() >= 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
+        }
+
+        double direction() {
+            return sign() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        }
+
+        double sizeRad() {
+            return Math.abs(estimate.meanRad());
+        }
+    }
 
     /** Returns the largest level that is worth naming, however probable; empty without corners to judge by. */
     static Optional<Finding> find(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, int laps) {
         LevelPattern pattern = new LevelPattern(passes, belief, standing);
         return BalanceBelief.PHASES.stream()
                 .flatMap(pattern::place)
-                .max(Comparator.comparingDouble(
-                        place -> Math.abs(place.estimate().meanRad())))
+                .max(Comparator.comparingDouble(Place::sizeRad))
                 .map(place -> pattern.finding(place, laps));
     }
 
     private Stream<Place> place(Phase phase) {
-        Optional<Estimate> all = belief.at(phase, SpeedRange.ALL);
         Optional<Estimate> low = belief.at(phase, SpeedRange.LOW);
         Optional<Estimate> high = belief.at(phase, SpeedRange.HIGH);
         SpeedRange range = SpeedRange.ALL;
@@ -76,13 +86,8 @@ final class LevelPattern {
                     share(belief.atTheLimit(phase, SpeedRange.LOW), belief.atTheLimit(phase, SpeedRange.HIGH)));
             range = share >= ONE_END ? SpeedRange.ALL : fastMore ? SpeedRange.HIGH : SpeedRange.LOW;
         }
-        Optional<Estimate> there = switch (range) {
-            case ALL -> all;
-            case LOW -> low;
-            case HIGH -> high;
-        };
         SpeedRange found = range;
-        return there.map(estimate -> new Place(phase, found, estimate)).stream();
+        return belief.at(phase, range).map(estimate -> new Place(phase, found, estimate)).stream();
     }
 
     /** The smaller of two over the larger; negative when they go different ways. */
@@ -100,9 +105,8 @@ final class LevelPattern {
     }
 
     private Finding finding(Place place, int laps) {
-        double direction = place.estimate().meanRad() >= 0.0 ? 1.0 : -1.0;
-        double size = Math.abs(place.estimate().meanRad());
-        List<Integer> corners = corners(place, direction);
+        double size = place.sizeRad();
+        List<Integer> corners = corners(place);
         List<PhaseBalance> there = passes.stream()
                 .filter(pass -> corners.contains(pass.corner()))
                 .flatMap(pass -> pass.phase(place.phase()).stream())
@@ -110,11 +114,11 @@ final class LevelPattern {
         List<PhaseBalance> worked = there.stream()
                 .filter(balance -> !Double.isNaN(balance.excessRad()))
                 .toList();
-        Map<Trigger, Double> triggers = triggers(place, direction);
+        Map<Trigger, Double> triggers = triggers(place);
         return new Finding(
                 place.phase(),
                 place.speed(),
-                direction > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER,
+                place.sign(),
                 SlidePattern.mostProbable(triggers),
                 triggers,
                 Cause.CAR,
@@ -130,13 +134,13 @@ final class LevelPattern {
                                 .mapToDouble(balance -> balance.timeS() * Yardstick.timeShare(size))
                                 .toArray(),
                         laps),
-                why(place, direction));
+                why(place));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
-    private List<Integer> corners(Place place, double direction) {
+    private List<Integer> corners(Place place) {
         List<Integer> there = passes.stream()
-                .filter(pass -> place.speed() == SpeedRange.ALL || place.speed().takes(pass.speedClass()))
+                .filter(pass -> place.speed().takes(pass.speedClass()))
                 .filter(pass -> pass.phase(place.phase())
                         .filter(balance -> Double.isFinite(balance.excessRad()))
                         .isPresent())
@@ -144,15 +148,15 @@ final class LevelPattern {
                 .distinct()
                 .sorted()
                 .toList();
-        double least = SHOWS * Math.abs(place.estimate().meanRad());
+        double least = SHOWS * place.sizeRad();
         List<Integer> showing = there.stream()
-                .filter(corner -> direction * standing.balanceRad(corner, place.phase()) >= least)
+                .filter(corner -> place.direction() * standing.balanceRad(corner, place.phase()) >= least)
                 .toList();
         return showing.isEmpty() ? there : showing;
     }
 
     /** What the driver does in a phase counts by the square of the balance that is wrong there. */
-    private Map<Trigger, Double> triggers(Place place, double direction) {
+    private Map<Trigger, Double> triggers(Place place) {
         Map<Trigger, Double> weights = new EnumMap<>(Trigger.class);
         for (Trigger trigger : Trigger.values()) {
             weights.put(trigger, LEFT_OVER);
@@ -160,7 +164,7 @@ final class LevelPattern {
         double scale = place.estimate().meanRad() * place.estimate().meanRad();
         for (Phase phase : BalanceBelief.PHASES) {
             double wrong = belief.at(phase, place.speed())
-                    .map(estimate -> Math.max(0.0, direction * estimate.meanRad()))
+                    .map(estimate -> Math.max(0.0, place.direction() * estimate.meanRad()))
                     .orElse(0.0);
             double weight = scale > 0.0 ? wrong * wrong / scale : 0.0;
             switch (phase) {
@@ -185,11 +189,11 @@ final class LevelPattern {
         return braked / Math.max(1.0, passes.size());
     }
 
-    private List<String> why(Place place, double direction) {
+    private List<String> why(Place place) {
         List<String> why = new ArrayList<>();
         Pool pool = pool(place);
         List<ItemStanding> items = standing.unusual(pool).stream()
-                .filter(item -> direction * item.balanceRad(pool) > 0.0)
+                .filter(item -> place.direction() * item.balanceRad(pool) > 0.0)
                 .toList();
         for (ItemStanding item : items) {
             why.add(String.format(
@@ -199,9 +203,9 @@ final class LevelPattern {
                     item.item().name().replace('_', ' '),
                     plain(item.item().value()),
                     item.item().unit(),
-                    plain(item.middle()),
+                    plain(item.item().middle()),
                     Math.toDegrees(Math.abs(item.balanceRad(pool))),
-                    direction > 0.0 ? "more" : "less",
+                    place.sign() == BalanceSign.UNDERSTEER ? "more" : "less",
                     place.phase().place()));
         }
         double excess = belief.excessRad(place.phase(), place.speed());
@@ -214,8 +218,8 @@ final class LevelPattern {
         why.add(String.format(
                 Locale.ROOT,
                 "Both together: %.2f deg of %s, give or take %.2f deg.",
-                Math.toDegrees(Math.abs(place.estimate().meanRad())),
-                (direction > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER).words(),
+                Math.toDegrees(place.sizeRad()),
+                place.sign().words(),
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
         return why;
     }

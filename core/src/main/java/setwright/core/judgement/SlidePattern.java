@@ -27,12 +27,8 @@ final class SlidePattern {
     private static final double SHOWN = 0.5;
     /** Share of the corners that have the phase, from which on a problem counts as lap-wide. */
     private static final double LAP_WIDE_SHARE = 0.25;
-    /** A slide of the least size that counts as one says nothing about the car: good drivers go that far. */
-    private static final double EVERYDAY_RAD = Math.toRadians(0.42);
     /** How well the size of slides tells the balance: about half of a typical setup change (our choice). */
     private static final double SLIDE_DOUBT_RAD = Math.toRadians(0.3);
-
-    private static final Estimate UNKNOWN = new Estimate(0.0, Math.toRadians(0.5));
 
     private SlidePattern() {}
 
@@ -119,8 +115,9 @@ final class SlidePattern {
 
     /** Probability that the car oversteers by more than is worth a change, given that its rear steps out by so much. */
     private static double worthAChange(BalanceBelief belief, Phase phase, SpeedRange speed, double sizeRad) {
-        Estimate before = belief.at(phase, speed).orElse(UNKNOWN);
-        Estimate after = before.after(EVERYDAY_RAD - sizeRad, SLIDE_DOUBT_RAD);
+        Estimate before = belief.at(phase, speed).orElse(BalanceBelief.UNKNOWN);
+        // the least that counts as a slide says nothing about the car: good drivers go that far
+        Estimate after = before.after(Slide.LEAST_RAD - sizeRad, SLIDE_DOUBT_RAD);
         double sure = after.beyond(LevelPattern.LEAST_RAD);
         return after.meanRad() < 0.0 ? sure : Math.min(sure, 1.0 - sure);
     }

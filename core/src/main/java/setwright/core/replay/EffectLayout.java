@@ -2,7 +2,6 @@ package setwright.core.replay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
@@ -27,13 +26,6 @@ record EffectLayout(List<SpeedClass> speedClasses, List<Pool> pools, int bins) {
         return phase.ordinal();
     }
 
-    /** One pooled effect; of all corners when the class is empty. */
-    record Pool(Phase phase, Optional<SpeedClass> speedClass) {
-        boolean takes(SpeedClass other) {
-            return speedClass.isEmpty() || speedClass.get() == other;
-        }
-    }
-
     static EffectLayout of(Stint stint, List<CornerPass> passes) {
         List<SpeedClass> classes = new ArrayList<>();
         for (Corner corner : stint.circuit().corners()) {
@@ -45,10 +37,10 @@ record EffectLayout(List<SpeedClass> speedClasses, List<Pool> pools, int bins) {
         }
         List<Pool> pools = new ArrayList<>();
         for (Phase phase : Phase.values()) {
-            pools.add(new Pool(phase, Optional.empty()));
+            pools.add(Pool.all(phase));
             for (SpeedClass speedClass : SpeedClass.values()) {
                 if (classes.contains(speedClass)) {
-                    pools.add(new Pool(phase, Optional.of(speedClass)));
+                    pools.add(Pool.of(phase, speedClass));
                 }
             }
         }

@@ -88,7 +88,7 @@ final class EffectSamples {
         }
     }
 
-    private double pooled(EffectLayout.Pool at, double[] weight, double[] sum) {
+    private double pooled(Pool at, double[] weight, double[] sum) {
         double allWeight = 0.0;
         double all = 0.0;
         for (int c = 0; c < layout.speedClasses().size(); c++) {
@@ -127,7 +127,7 @@ final class EffectSamples {
         for (int p = 0; p < pool.length; p++) {
             double[] draws = Robust.finite(pool[p]);
             if (draws.length > 0) {
-                EffectLayout.Pool at = layout.pools().get(p);
+                Pool at = layout.pools().get(p);
                 Effect effect = effect(draws);
                 pooled.add(new PhaseEffect(at.phase(), at.speedClass(), effect));
                 total += at.speedClass().isPresent() ? Math.abs(effect.central()) : 0.0;

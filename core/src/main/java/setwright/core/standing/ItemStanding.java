@@ -3,27 +3,22 @@ package setwright.core.standing;
 import setwright.core.car.SetupItem;
 import setwright.core.handling.Phase;
 import setwright.core.replay.Effect;
+import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
 
 /**
  * Where one item stands and what that does.
  *
  * @param item     as on the sheet
- * @param place    distance from the middle of its range as a share of the range, -0.5..0.5
  * @param unusual  probability that nobody would call this place ordinary, 0..1
  * @param turned   share of the range by which it is turned in {@code effect}, not 0
  * @param effect   of turning it by that much on these laps
  */
-public record ItemStanding(SetupItem item, double place, double unusual, double turned, Prediction effect) {
-
-    /** Returns the middle of the item's range, in its own unit. */
-    public double middle() {
-        return 0.5 * (item.min() + item.max());
-    }
+public record ItemStanding(SetupItem item, double unusual, double turned, Prediction effect) {
 
     /** Returns the change of the balance angle from the middle of the range to where it stands, rad; 0 where unknown. */
     public double balanceRad(Pool pool) {
-        return place * perRange(pool);
+        return item.place() * perRange(pool);
     }
 
     /** Returns the same for one corner, rad; 0 where unknown. */
@@ -32,7 +27,7 @@ public record ItemStanding(SetupItem item, double place, double unusual, double 
                 .filter(found -> found.corner() == corner)
                 .flatMap(found -> found.balance(phase).stream())
                 .mapToDouble(Effect::central)
-                .map(rad -> place * rad / turned)
+                .map(rad -> item.place() * rad / turned)
                 .filter(Double::isFinite)
                 .findFirst()
                 .orElse(0.0);
@@ -50,7 +45,7 @@ public record ItemStanding(SetupItem item, double place, double unusual, double 
     double spreadRad(Pool pool) {
         // four fifths of a normal distribution lie within 2.563 standard deviations
         return effect.balance(pool.phase(), pool.speedClass())
-                .map(found -> Math.abs(place / turned) * (found.high() - found.low()) / 2.563)
+                .map(found -> Math.abs(item.place() / turned) * (found.high() - found.low()) / 2.563)
                 .filter(Double::isFinite)
                 .orElse(0.0);
     }

@@ -8,6 +8,7 @@ import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.handling.Phase;
+import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
 import setwright.core.replay.Predictor;
 
@@ -60,7 +61,7 @@ public final class SetupStanding {
         for (int i = 0; i < known.size(); i++) {
             SetupItem item = known.get(i);
             double turned = (turns.get(i).to() - item.value()) / (item.max() - item.min());
-            items.add(new ItemStanding(item, place(item), unusual(place(item)), turned, effects.get(i)));
+            items.add(new ItemStanding(item, unusual(item.place()), turned, effects.get(i)));
         }
         return new SetupStanding(items);
     }
@@ -85,13 +86,9 @@ public final class SetupStanding {
         return given && handling && item.max() > item.min();
     }
 
-    private static double place(SetupItem item) {
-        return (item.value() - 0.5 * (item.min() + item.max())) / (item.max() - item.min());
-    }
-
     /** To the middle, or a little toward it and past it where it stands near. */
     private static SetupChange turn(SetupItem item) {
-        double place = place(item);
+        double place = item.place();
         double turned = Math.abs(place) >= LEAST_TURN ? -place : place > 0.0 ? -LEAST_TURN : LEAST_TURN;
         return new SetupChange(item.name(), item.value(), item.value() + turned * (item.max() - item.min()));
     }
@@ -141,7 +138,10 @@ public final class SetupStanding {
     public double covarianceRad2(Pool one, Pool other) {
         double sum = 0.0;
         for (ItemStanding item : items) {
-            double mixed = item.unusual() * (1.0 - item.unusual()) * item.place() * item.place();
+            double mixed = item.unusual()
+                    * (1.0 - item.unusual())
+                    * item.item().place()
+                    * item.item().place();
             sum += item.perRange(one) * item.perRange(other) * mixed;
             if (one.equals(other)) {
                 double spread = item.unusual() * item.spreadRad(one);

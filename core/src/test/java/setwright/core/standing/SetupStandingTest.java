@@ -18,6 +18,7 @@ import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.HandlingTracer;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Drive;
+import setwright.core.replay.Pool;
 import setwright.core.replay.Predictor;
 
 final class SetupStandingTest {
@@ -27,7 +28,7 @@ final class SetupStandingTest {
     private static CarSheet middle() {
         CarSheet sheet = Sheets.adjustable();
         return sheet.with(sheet.setup().stream()
-                .map(item -> new SetupChange(item.name(), item.value(), 0.5 * (item.min() + item.max())))
+                .map(item -> new SetupChange(item.name(), item.value(), item.middle()))
                 .toList());
     }
 

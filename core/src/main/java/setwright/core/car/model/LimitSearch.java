@@ -52,20 +52,6 @@ final class LimitSearch {
 
     /** Returns the limit, sought about a limit of another speed, acceleration or car; empty when it is not close. */
     Optional<Point> near(SteadyState other, double speedMps, double forwardMps2) {
-        return walked(other, speedMps, forwardMps2);
-    }
-
-    /** Returns the same where the other limit lies very close, so that its derivatives serve here too; about a third quicker. */
-    Optional<Point> veryNear(SteadyState other, double speedMps, double forwardMps2) {
-        solver.walk(true);
-        try {
-            return walked(other, speedMps, forwardMps2);
-        } finally {
-            solver.walk(false);
-        }
-    }
-
-    private Optional<Point> walked(SteadyState other, double speedMps, double forwardMps2) {
         put(other, speedMps, forwardMps2);
         double slips = other.frontSlipRad() + other.rearSlipRad();
         double stride = NEAR_STRIDE * path.peakSlips;
@@ -107,6 +93,16 @@ final class LimitSearch {
             right = path.next(left, best, stride);
         }
         return close(refined(left, best, right, true), other);
+    }
+
+    /** Returns {@link #near} where the other limit lies very close, so that its derivatives serve here too; about a third quicker. */
+    Optional<Point> veryNear(SteadyState other, double speedMps, double forwardMps2) {
+        solver.walk(true);
+        try {
+            return near(other, speedMps, forwardMps2);
+        } finally {
+            solver.walk(false);
+        }
     }
 
     private static Optional<Point> close(Point limit, SteadyState other) {

@@ -20,15 +20,12 @@ record Values(CarSheet sheet) {
 
     /** Middle of the allowed range, SI. */
     double middle(String item, double otherwise) {
-        return read(item, otherwise, (kind, found) -> kind.toSi(found, 0.5 * (found.min() + found.max())));
+        return read(item, otherwise, (kind, found) -> kind.toSi(found, found.middle()));
     }
 
     /** Where the value lies in its range: -0.5 at its least, 0.5 at its greatest, 0 when missing. */
     double place(String item) {
-        return read(item, 0.0, (kind, found) -> {
-            double range = found.max() - found.min();
-            return range > 0.0 ? (found.value() - 0.5 * (found.min() + found.max())) / range : 0.0;
-        });
+        return read(item, 0.0, (kind, found) -> found.place());
     }
 
     private double read(String item, double otherwise, ToDoubleBiFunction<SetupItemKind, SetupItem> reader) {

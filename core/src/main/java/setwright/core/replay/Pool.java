@@ -1,4 +1,4 @@
-package setwright.core.standing;
+package setwright.core.replay;
 
 import java.util.Optional;
 import setwright.core.handling.Phase;
@@ -19,5 +19,10 @@ public record Pool(Phase phase, Optional<SpeedClass> speedClass) {
     /** Returns the corners of a class in a phase. */
     public static Pool of(Phase phase, SpeedClass speedClass) {
         return new Pool(phase, Optional.of(speedClass));
+    }
+
+    /** Tells whether corners of a class are among them. */
+    public boolean takes(SpeedClass other) {
+        return speedClass.isEmpty() || speedClass.get() == other;
     }
 }
