@@ -151,13 +151,29 @@ public final class Equilibrium {
      * @return fewer than asked for when one is not found
      */
     public List<SteadyState> before(Limit limit, double... shares) {
+        return before(limit, List.of(), shares);
+    }
+
+    /**
+     * Returns the same, each sought first about that of a limit close by.
+     *
+     * @param limit   of this car
+     * @param near    the same states of another limit close by, as guesses; may be empty
+     * @param shares  of the sum of both axles' slip angles at the limit, 0..1, falling
+     * @return fewer than asked for when one is not found
+     */
+    public List<SteadyState> before(Limit limit, List<SteadyState> near, double... shares) {
         SteadyState state = limit.state();
         double forward = state.forwardMps2() * Math.cos(state.sideslipRad())
                 + state.lateralMps2() * Math.sin(state.sideslipRad());
-        path.to(state.speedMps(), axes == Axes.PATH ? forward : state.forwardMps2());
-        search.put(state, state.speedMps(), axes == Axes.PATH ? forward : state.forwardMps2());
+        double given = axes == Axes.PATH ? forward : state.forwardMps2();
+        path.to(state.speedMps(), given);
+        search.put(state, state.speedMps(), given);
         List<SteadyState> states = new ArrayList<>();
         for (double share : shares) {
+            if (states.size() < near.size()) {
+                search.put(near.get(states.size()), state.speedMps(), given);
+            }
             if (!path.solve(share * (state.frontSlipRad() + state.rearSlipRad()))) {
                 break;
             }

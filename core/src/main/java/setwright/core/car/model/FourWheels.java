@@ -37,6 +37,11 @@ final class FourWheels {
 
     final double[] along = new double[4];
     final double[] across = new double[4];
+    private final double[] turned = new double[4];
+    private final double[] cosine = {1.0, 1.0, 1.0, 1.0};
+    private final double[] sine = new double[4];
+    private final double[] lastSideways = new double[4];
+    private final double[] lastHeading = new double[4];
     /** Sums in the car's axes: N, N, N m. */
     double forwardSum;
 
@@ -140,19 +145,36 @@ final class FourWheels {
             double y = side == 0 ? half : -half;
             double angle = steer + (side == 0 ? -toe : toe);
             double vx = Math.max(forwardMps - yawRate * y, LEAST_SPEED);
-            slip[wheel] = angle - Math.atan((lateralMps + yawRate * x) / vx);
+            turn(wheel, angle);
+            slip[wheel] = angle - heading(wheel, (lateralMps + yawRate * x) / vx);
             double inclination = slip[wheel] < 0.0 ? -camber : camber;
             across[wheel] = ellipse.lateralGiven(slip[wheel], along[wheel], loads[wheel], inclination, pressure);
-            double cos = Math.cos(angle);
-            double sin = Math.sin(angle);
-            double forward = along[wheel] * cos - across[wheel] * sin;
-            double lateral = along[wheel] * sin + across[wheel] * cos;
+            double forward = along[wheel] * cosine[wheel] - across[wheel] * sine[wheel];
+            double lateral = along[wheel] * sine[wheel] + across[wheel] * cosine[wheel];
             forwardSum += forward;
             lateralSum += lateral;
             yawSum += x * lateral - y * forward;
             sum += lateral;
         }
         return sum;
+    }
+
+    /** Turns a wheel; most of a solver's looks change neither this nor where the wheel is going, and both cost as much as its tyre. */
+    private void turn(int wheel, double angle) {
+        if (angle != turned[wheel]) {
+            turned[wheel] = angle;
+            cosine[wheel] = Math.cos(angle);
+            sine[wheel] = Math.sin(angle);
+        }
+    }
+
+    /** Returns the angle of a wheel's way over the ground to the car, rad. */
+    private double heading(int wheel, double sideways) {
+        if (sideways != lastSideways[wheel]) {
+            lastSideways[wheel] = sideways;
+            lastHeading[wheel] = Math.atan(sideways);
+        }
+        return lastHeading[wheel];
     }
 
     /** Drive force at which the wheel with less grip spins, with what the differential then hands to the other, N. */

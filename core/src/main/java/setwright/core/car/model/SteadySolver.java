@@ -4,10 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.LUDecomposition;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.Equilibrium.Axes;
 import setwright.core.car.model.Equilibrium.End;
@@ -35,7 +31,7 @@ final class SteadySolver {
     /** Derivatives are kept as long as a step with them leaves no more than this share of what was wrong. */
     private static final double STILL_GOOD = 0.05;
     /** The same on a walk: a step costs one look at the wheels, new derivatives cost eight. */
-    private static final double STILL_GOOD_ON_A_WALK = 0.1;
+    private static final double STILL_GOOD_ON_A_WALK = 0.2;
 
     /** Longest step of an angle, rad, that Newton is allowed. */
     static final double LONGEST = 0.04;
@@ -58,6 +54,7 @@ final class SteadySolver {
     private final double[] scale = new double[COUNT];
     private final double[] residual = new double[COUNT];
     private final double[] moved = new double[COUNT];
+    private final double[] change = new double[COUNT];
     private final double[][] jacobian = new double[COUNT][COUNT];
     private final double[] attitude = new double[3];
     private double engine;
@@ -66,7 +63,7 @@ final class SteadySolver {
     private double lateralInCar;
     private double yawRate;
     /** The last derivatives; those of another state are tried on a walk only. */
-    private Optional<DecompositionSolver> kept = Optional.empty();
+    private Optional<BroydenSlopes> kept = Optional.empty();
 
     private boolean keeping;
 
@@ -121,7 +118,7 @@ final class SteadySolver {
     /** Solves from the unknowns as they are; tells whether it has. */
     boolean solve(Wanted wanted, double value, double speedMps, double forwardMps2) {
         evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
-        Optional<DecompositionSolver> slopes = keeping ? kept : Optional.empty();
+        Optional<BroydenSlopes> slopes = keeping ? kept : Optional.empty();
         double before = Double.POSITIVE_INFINITY;
         for (int step = 0; step < NEWTON_STEPS; step++) {
             double size = largest(residual);
@@ -132,19 +129,18 @@ final class SteadySolver {
                 return false;
             }
             if (slopes.isEmpty() || size > (keeping ? STILL_GOOD_ON_A_WALK : STILL_GOOD) * before) {
-                slopes = Optional.of(slopes(wanted, value, speedMps, forwardMps2));
+                try {
+                    slopes = Optional.of(slopes(wanted, value, speedMps, forwardMps2));
+                } catch (MathRuntimeException singular) {
+                    return false;
+                }
                 kept = slopes;
             }
             before = size;
-            double[] change;
-            try {
-                change =
-                        slopes.get().solve(new ArrayRealVector(residual, false)).toArray();
-            } catch (MathRuntimeException singular) {
-                return false;
-            }
+            slopes.get().change(residual, change);
             double longest = Math.max(Math.abs(change[SIDESLIP]), Math.abs(change[STEER])) * scale[STEER];
             double share = Math.min(1.0, LONGEST / Math.max(longest, 1.0e-12));
+            System.arraycopy(residual, 0, moved, 0, COUNT);
             for (int j = 0; j < COUNT; j++) {
                 unknown[j] -= share * change[j] * scale[j];
             }
@@ -157,11 +153,16 @@ final class SteadySolver {
                 }
                 evaluate(wanted, value, speedMps, forwardMps2, unknown, residual);
             }
+            for (int j = 0; j < COUNT; j++) {
+                change[j] *= -share;
+                moved[j] = residual[j] - moved[j];
+            }
+            slopes.get().learn(change, moved);
         }
         return largest(residual) < 100.0 * ACCURACY;
     }
 
-    private DecompositionSolver slopes(Wanted wanted, double value, double speedMps, double forwardMps2) {
+    private BroydenSlopes slopes(Wanted wanted, double value, double speedMps, double forwardMps2) {
         for (int j = 0; j < COUNT; j++) {
             double kept = unknown[j];
             unknown[j] = kept + DIFFERENCE * scale[j];
@@ -171,7 +172,7 @@ final class SteadySolver {
                 jacobian[i][j] = (moved[i] - residual[i]) / DIFFERENCE;
             }
         }
-        return new LUDecomposition(new Array2DRowRealMatrix(jacobian, true)).getSolver();
+        return new BroydenSlopes(jacobian);
     }
 
     /** Takes unknowns as they are. */

@@ -1,6 +1,7 @@
 package setwright.core.simulation.lap;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import setwright.core.car.model.CarModel;
@@ -99,21 +100,35 @@ final class LimitGrid {
                 ? equilibrium.greatestLateral(
                         v, forward, near.get().nodes[speed][node].limit.state())
                 : equilibrium.greatestLateral(v, forward);
-        Optional<Limit> found = Stream.of(
+        boolean bothMayGiveOut = near.map(grid -> grid.nodes[speed][node].severalLimits)
+                .orElse(first.filter(LimitGrid::bothNearTheirPeaks).isPresent());
+        List<Limit> limits = Stream.of(
                         first,
                         before.filter(last -> near.isEmpty())
                                 .flatMap(last -> equilibrium.limitNear(v, forward, last.limit.state())),
-                        first.filter(LimitGrid::bothNearTheirPeaks)
+                        first.filter(limit -> bothMayGiveOut)
                                 .flatMap(limit -> equilibrium.limitNear(v, forward, exchanged(limit.state()))),
-                        first.filter(LimitGrid::bothNearTheirPeaks)
+                        first.filter(limit -> bothMayGiveOut)
                                 .flatMap(limit -> equilibrium.limitNear(v, forward, levelled(limit.state()))))
                 .flatMap(Optional::stream)
-                .max(Comparator.comparingDouble(Limit::lateralMps2));
-        nodes[speed][node] = found.filter(limit -> limit.lateralMps2() > 0.0)
-                .map(limit -> new LimitNode(car, equilibrium, limit))
+                .sorted(Comparator.comparingDouble(Limit::lateralMps2))
+                .toList();
+        nodes[speed][node] = last(limits)
+                .filter(limit -> limit.lateralMps2() > 0.0)
+                .map(limit -> new LimitNode(
+                        car, equilibrium, limit, several(limits), near.map(grid -> grid.nodes[speed][node])))
                 // no turning at all left there: the last one that could stands in, and the envelope ends with it
                 .or(() -> before)
                 .orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
+    }
+
+    private static Optional<Limit> last(List<Limit> limits) {
+        return limits.isEmpty() ? Optional.empty() : Optional.of(limits.get(limits.size() - 1));
+    }
+
+    private static boolean several(List<Limit> limits) {
+        return limits.size() > 1
+                && limits.get(limits.size() - 1).lateralMps2() - limits.get(0).lateralMps2() > SAME_MPS2;
     }
 
     /** Only then can the other axle as well be the one that gives out. */

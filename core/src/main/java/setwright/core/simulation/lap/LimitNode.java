@@ -1,6 +1,7 @@
 package setwright.core.simulation.lap;
 
 import java.util.List;
+import java.util.Optional;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Equilibrium;
 import setwright.core.car.model.Equilibrium.Limit;
@@ -13,12 +14,17 @@ final class LimitNode {
     private static final double[] SLIPS = {0.75, 0.5, 0.25};
 
     final Limit limit;
+    /** Whether more than one limit was found there. */
+    final boolean severalLimits;
+
+    private final List<SteadyState> before;
     private final MonotoneCubic balance;
     private final MonotoneCubic scrub;
 
-    LimitNode(CarModel car, Equilibrium equilibrium, Limit limit) {
+    LimitNode(CarModel car, Equilibrium equilibrium, Limit limit, boolean severalLimits, Optional<LimitNode> near) {
         this.limit = limit;
-        List<SteadyState> before = equilibrium.before(limit, SLIPS);
+        this.severalLimits = severalLimits;
+        this.before = equilibrium.before(limit, near.map(node -> node.before).orElse(List.of()), SLIPS);
         int count = before.size();
         double[] share = new double[count + 2];
         double[] balances = new double[count + 2];
