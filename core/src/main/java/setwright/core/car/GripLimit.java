@@ -1,5 +1,6 @@
 package setwright.core.car;
 
+import java.util.Arrays;
 import setwright.core.car.sums.Gravity;
 import setwright.core.numerics.Robust;
 
@@ -44,11 +45,21 @@ public record GripLimit(double friction, double liftPerM) {
      * @param downforce  in the user's words
      */
     public static GripLimit fit(double[] speed, double[] lateral, double[] forward, Downforce downforce) {
-        double[] combined = new double[speed.length];
+        double[] fast = new double[speed.length];
+        double[] used = new double[speed.length];
+        int count = 0;
         for (int i = 0; i < speed.length; i++) {
-            double use = Math.hypot(lateral[i], Math.min(forward[i], 0.0));
-            combined[i] = speed[i] > LEAST_SPEED_MPS && use > LEAST_ACCELERATION ? use : Double.NaN;
+            double use = Math.sqrt(lateral[i] * lateral[i] + Math.min(forward[i], 0.0) * Math.min(forward[i], 0.0));
+            if (speed[i] > LEAST_SPEED_MPS && use > LEAST_ACCELERATION) {
+                fast[count] = speed[i];
+                used[count] = use;
+                count++;
+            }
         }
+        return fit(Arrays.copyOf(fast, count), Arrays.copyOf(used, count), downforce);
+    }
+
+    private static GripLimit fit(double[] speed, double[] combined, Downforce downforce) {
         double expected = expectedLift(downforce);
         if (expected == 0.0) {
             return new GripLimit(frictionAt(0.0, speed, combined) / BEST_USE, 0.0);
@@ -97,14 +108,10 @@ public record GripLimit(double friction, double liftPerM) {
 
     private static double pinball(GripLimit limit, double[] speed, double[] combined) {
         double sum = 0.0;
-        int count = 0;
         for (int i = 0; i < speed.length; i++) {
-            if (Double.isFinite(combined[i])) {
-                double over = combined[i] - limit.at(speed[i]);
-                sum += over > 0.0 ? QUANTILE * over : (QUANTILE - 1.0) * over;
-                count++;
-            }
+            double over = combined[i] - limit.at(speed[i]);
+            sum += over > 0.0 ? QUANTILE * over : (QUANTILE - 1.0) * over;
         }
-        return count == 0 ? 1.0 : Math.max(sum / count, 1.0e-9);
+        return speed.length == 0 ? 1.0 : Math.max(sum / speed.length, 1.0e-9);
     }
 }

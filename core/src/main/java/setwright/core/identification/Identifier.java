@@ -35,6 +35,7 @@ public final class Identifier {
     /** A tenth of a normal distribution lies beyond this many standard deviations. */
     private static final double NORMAL_TENTH = 1.2816;
 
+    private static final int ENOUGH_LAPS = 8;
     private static final int MOST_EVALUATIONS = 60;
     private static final double COST_SETTLED = 1.0e-4;
 
@@ -51,7 +52,7 @@ public final class Identifier {
         CarModel assumed = new CarAssembler(sheet).build(prior.middle());
         List<StintEvidence> parts = new ArrayList<>();
         List<DrivenLap> laps = new ArrayList<>();
-        gather(stints, sheet, assumed, parts, laps);
+        gather(stints, sheet, assumed, parts, laps, Integer.MAX_VALUE);
         if (parts.isEmpty()) {
             return new FittedCar(CarBelief.of(prior), new CarFit(List.of(), List.of()));
         }
@@ -69,11 +70,15 @@ public final class Identifier {
                         stints.get(0).trace()));
     }
 
-    /** Returns what is known of a car after its laps, without what people are shown of it; arguments as above. */
+    /**
+     * Returns what is known of a car after its laps, without what people are shown of it; arguments as above. Of each stint no more
+     * than {@value #ENOUGH_LAPS} laps are looked at, evenly spread over it: what more of them would tell is lost in what
+     * the car's model leaves out, and a diagnosis waits for it.
+     */
     public static CarBelief believe(List<TracedStint> stints, CarSheet sheet) {
         CarPrior prior = CarPrior.of(sheet);
         List<StintEvidence> parts = new ArrayList<>();
-        gather(stints, sheet, new CarAssembler(sheet).build(prior.middle()), parts, new ArrayList<>());
+        gather(stints, sheet, new CarAssembler(sheet).build(prior.middle()), parts, new ArrayList<>(), ENOUGH_LAPS);
         return parts.isEmpty() ? CarBelief.of(prior) : fit(new Evidence(parts), prior);
     }
 
@@ -82,9 +87,10 @@ public final class Identifier {
             CarSheet sheet,
             CarModel assumed,
             List<StintEvidence> parts,
-            List<DrivenLap> laps) {
+            List<DrivenLap> laps,
+            int most) {
         for (TracedStint stint : stints) {
-            List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
+            List<DrivenLap> own = spread(DrivenLap.of(stint.stint(), stint.trace(), stint.passes()), most);
             if (!own.isEmpty()) {
                 laps.addAll(own);
                 parts.add(new StintEvidence(
@@ -95,6 +101,13 @@ public final class Identifier {
                         BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
             }
         }
+    }
+
+    private static List<DrivenLap> spread(List<DrivenLap> laps, int most) {
+        int count = Math.min(laps.size(), most);
+        return IntStream.range(0, count)
+                .mapToObj(i -> laps.get((int) ((long) i * laps.size() / count)))
+                .toList();
     }
 
     /** Finds the parameters that fit evidence and prior best, and how far they may be off. */

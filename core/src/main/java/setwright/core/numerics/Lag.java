@@ -12,6 +12,8 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
 
     /** Fewer common samples than this say nothing. */
     private static final int FEWEST_SAMPLES = 20;
+    /** Sums of squares of millions of samples are good to about this share: below it a signal is constant. */
+    private static final double ROUNDING = 1.0e-12;
 
     /**
      * Measures the lag of {@code second} behind {@code first}. The peak between samples is found with a parabola through the
@@ -28,11 +30,13 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
             throw new IllegalArgumentException(
                     "signals must be equally long, got " + first.length + " and " + second.length);
         }
+        double[] a = centred(first);
+        double[] b = centred(second);
         int most = Math.min((int) Math.round(greatestS / stepS), Math.max(0, first.length - FEWEST_SAMPLES));
         double[] correlations = new double[2 * most + 1];
         int best = most;
         for (int shift = -most; shift <= most; shift++) {
-            double value = correlation(first, second, shift);
+            double value = correlation(a, b, shift);
             correlations[most + shift] = value;
             if (Math.abs(value) > Math.abs(correlations[best])) {
                 best = most + shift;
@@ -55,41 +59,55 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
 
     /** Returns the correlation coefficient of the samples that both signals have; 0 when that says nothing. */
     public static double correlation(double[] first, double[] second) {
-        return correlation(first, second, 0);
+        return correlation(centred(first), centred(second), 0);
     }
 
+    /** Of signals that are centred, so that one pass is as good as two. */
     private static double correlation(double[] first, double[] second, int shift) {
         int from = Math.max(0, -shift);
         int to = Math.min(first.length, second.length - shift);
         int count = 0;
         double sumA = 0.0;
         double sumB = 0.0;
+        double aa = 0.0;
+        double bb = 0.0;
+        double ab = 0.0;
         for (int i = from; i < to; i++) {
             double a = first[i];
             double b = second[i + shift];
-            if (Double.isFinite(a) && Double.isFinite(b)) {
+            double product = a * b;
+            if (!Double.isNaN(product)) {
                 sumA += a;
                 sumB += b;
+                aa += a * a;
+                bb += b * b;
+                ab += product;
                 count++;
             }
         }
         if (count < FEWEST_SAMPLES) {
             return 0.0;
         }
-        double meanA = sumA / count;
-        double meanB = sumB / count;
-        double aa = 0.0;
-        double bb = 0.0;
-        double ab = 0.0;
-        for (int i = from; i < to; i++) {
-            double a = first[i] - meanA;
-            double b = second[i + shift] - meanB;
-            if (Double.isFinite(a) && Double.isFinite(b)) {
-                aa += a * a;
-                bb += b * b;
-                ab += a * b;
+        double varianceA = aa - sumA * sumA / count;
+        double varianceB = bb - sumB * sumB / count;
+        boolean constant = !(varianceA > ROUNDING * aa && varianceB > ROUNDING * bb);
+        return constant ? 0.0 : (ab - sumA * sumB / count) / Math.sqrt(varianceA * varianceB);
+    }
+
+    /** Returns a copy about its mean, NaN where it is not finite. */
+    private static double[] centred(double[] signal) {
+        double sum = 0.0;
+        int count = 0;
+        for (double value : signal) {
+            if (Double.isFinite(value)) {
+                sum += value;
+                count++;
             }
         }
-        return aa > 0.0 && bb > 0.0 ? ab / Math.sqrt(aa * bb) : 0.0;
+        double[] centred = new double[signal.length];
+        for (int i = 0; i < signal.length; i++) {
+            centred[i] = Double.isFinite(signal[i]) ? signal[i] - sum / count : Double.NaN;
+        }
+        return centred;
     }
 }

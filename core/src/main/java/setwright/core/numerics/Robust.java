@@ -7,6 +7,7 @@ import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
+import org.hipparchus.util.KthSelector;
 
 /**
  * Statistics that a few wild samples cannot spoil. NaN is left out everywhere.
@@ -28,6 +29,8 @@ public final class Robust {
     private static final int MAX_ITERATIONS = 100;
     /** Pairwise slopes grow with the square; beyond this many points an even selection is used. */
     private static final int MOST_POINTS_FOR_PAIRS = 1000;
+
+    private static final KthSelector SELECTOR = new KthSelector();
 
     private Robust() {}
 
@@ -127,20 +130,34 @@ public final class Robust {
      * @param share  0 for the least, 1 for the greatest
      */
     public static double quantile(double[] values, double share) {
-        double[] sorted = finite(values);
-        if (sorted.length == 0) {
+        double[] work = finite(values);
+        if (work.length == 0) {
             return Double.NaN;
         }
-        Arrays.sort(sorted);
-        double position = share * (sorted.length - 1);
+        double position = share * (work.length - 1);
         int below = (int) Math.floor(position);
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
+        // selecting takes time in proportion to the samples, and leaves all greater ones behind the one selected
+        double low = SELECTOR.select(work, null, below);
+        if (below == work.length - 1) {
+            return low;
+        }
+        double high = work[below + 1];
+        for (int i = below + 2; i < work.length; i++) {
+            high = Math.min(high, work[i]);
+        }
+        return low + (position - below) * (high - low);
     }
 
     /** Returns a copy without NaN and infinities. */
     public static double[] finite(double[] values) {
-        return Arrays.stream(values).filter(Double::isFinite).toArray();
+        double[] finite = new double[values.length];
+        int count = 0;
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                finite[count++] = value;
+            }
+        }
+        return Arrays.copyOf(finite, count);
     }
 
     /**

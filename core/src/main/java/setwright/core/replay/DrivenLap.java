@@ -70,6 +70,8 @@ public record DrivenLap(
         double[] balance = new double[count];
         double length = stint.circuit().line().lengthM();
         List<Corner> corners = stint.circuit().corners();
+        List<PhaseBalance> phases =
+                passes.stream().flatMap(pass -> pass.phases().values().stream()).toList();
         for (int k = 0; k < count; k++) {
             int i = lap.from() + k * stride;
             moments.add(new Moment(
@@ -83,7 +85,7 @@ public record DrivenLap(
                     trace.brake().get(i)));
             station[k] = stint.station().get(i);
             corner[k] = stretch(corners, station[k], length);
-            phase[k] = phase(passes, station[k], length);
+            phase[k] = phase(phases, station[k], length);
             balance[k] = trace.balance().get(i);
         }
         return new DrivenLap(
@@ -113,15 +115,12 @@ public record DrivenLap(
         return found;
     }
 
-    private static int phase(List<CornerPass> passes, double station, double length) {
-        for (CornerPass pass : passes) {
-            for (PhaseBalance balance : pass.phases().values()) {
-                for (double shift = -length; shift <= length; shift += length) {
-                    double at = station + shift;
-                    if (at >= balance.fromM() && at < balance.toM()) {
-                        return EffectLayout.index(balance.phase());
-                    }
-                }
+    private static int phase(List<PhaseBalance> phases, double station, double length) {
+        for (PhaseBalance balance : phases) {
+            // either may be counted on past the line
+            double since = (station - balance.fromM()) % length;
+            if ((since < 0.0 ? since + length : since) < balance.toM() - balance.fromM()) {
+                return EffectLayout.index(balance.phase());
             }
         }
         return -1;
