@@ -31,6 +31,8 @@ public record ChainView(
         int rank, String title, List<Link> links, List<Item> items, String place, List<Other> others) {
     /** Items that do less than the last digit that is shown say nothing. */
     private static final double LEAST_RAD = Math.toRadians(0.005);
+    /** Those that do less than a third of what is worth a change are not coloured. */
+    private static final double COLOURED_RAD = Math.toRadians(0.05);
 
     /**
      * One reason.
@@ -123,7 +125,7 @@ public record ChainView(
                 figures.plain(item.max()),
                 (int) Math.round(100.0 * Math.min(1.0, Math.max(0.0, 0.5 + item.place()))),
                 figures.signed(Math.toDegrees(effect), 2) + " deg",
-                effect > 0.0 ? "push2" : "slide2");
+                Math.abs(effect) < COLOURED_RAD ? "" : effect > 0.0 ? "push2" : "slide2");
     }
 
     private static Other other(Alternative other, Figures figures) {

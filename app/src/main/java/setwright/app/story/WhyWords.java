@@ -39,7 +39,7 @@ final class WhyWords {
     private static Optional<String> others(List<Alternative> alternatives, Figures figures) {
         return alternatives.isEmpty()
                 ? Optional.empty()
-                : Optional.of("What else it could be: "
+                : Optional.of("What else it could be, or be as well: "
                         + alternatives.stream()
                                 .map(other -> other.what() + probability(other, figures))
                                 .collect(Collectors.joining("; "))

@@ -66,8 +66,8 @@ final class Words {
         return place(phase)
                 + switch (speed) {
                     case ALL -> "";
-                    case LOW -> " of the slower corners";
-                    case HIGH -> " of the faster corners";
+                    case LOW -> " in the slower corners";
+                    case HIGH -> " in the faster corners";
                 };
     }
 
