@@ -27,6 +27,9 @@ final class LevelPooling {
     /** What is worth a change, as with one stint. */
     private static final double LEAST_RAD = Math.toRadians(0.14);
 
+    /** A difference between drivers that is worth coaching: half of a typical setup change (our choice); styles differ by less. */
+    private static final double APART_RAD = Math.toRadians(0.28);
+
     private static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
 
     private final List<DriverStint> stints;
@@ -56,7 +59,7 @@ final class LevelPooling {
         for (int j = 0; j < pooling.drivers.size() && pooling.drivers.size() > 1; j++) {
             pooling.apart(j)
                     .filter(found -> Stream.concat(findings.stream(), slides.stream())
-                            .noneMatch(other -> other.phase() == found.phase() && other.balance() == found.balance()))
+                            .noneMatch(other -> other.phase() == found.phase()))
                     .ifPresent(findings::add);
         }
         return findings;
@@ -155,7 +158,7 @@ final class LevelPooling {
     }
 
     private static double beyond(Estimate apart, double direction) {
-        return NormalHierarchy.above(new Estimate(direction * apart.value(), apart.deviation()), LEAST_RAD);
+        return NormalHierarchy.above(new Estimate(direction * apart.value(), apart.deviation()), APART_RAD);
     }
 
     /** The place where a driver differs most from the others, when he does so beyond doubt. */
@@ -171,7 +174,7 @@ final class LevelPooling {
                     double sure = beyond(apart, direction);
                     // of two drivers one has more and the other less: it is told once, of him who is further from balance
                     double own = size(j, place);
-                    boolean further = IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
+                    boolean further = own > LEAST_RAD && IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
                     if (sure < Pooler.SURE_OF_A_DRIVER || !further) {
                         return Optional.empty();
                     }
@@ -223,25 +226,31 @@ final class LevelPooling {
                 why(place, sign, parts, belongs, driver, common));
     }
 
-    private static String why(
+    private String why(
             Place place, BalanceSign sign, List<ByDriver> parts, Belongs belongs, String driver, double common) {
-        String sizes = parts.stream()
-                .map(part -> Pooler.format("%s %.2f deg", part.driver(), Math.toDegrees(part.sizeRad())))
-                .collect(Collectors.joining(", "));
         String name = sign == BalanceSign.UNDERSTEER ? "Understeer" : "Oversteer";
-        String what = Pooler.format(
-                "%s %s, against a balanced car: %s; ", name, Places.words(place.phase(), place.speed()), sizes);
-        return what
-                + switch (belongs) {
-                    case CAR -> Pooler.format("it is there whoever drives (probability %.2f), so it is the car's.", common);
-                    case ONE_DRIVER ->
-                        Pooler.format(
-                                "the others do not have it: more likely %s's technique than the car (probability that the car"
-                                        + " has it %.2f).",
-                                driver, common);
-                    case EVERY_DRIVER, UNDECIDED ->
-                        Pooler.format(
-                                "whether the car has it or a driver is not clear (probability of the car %.2f).", common);
-                };
+        String where = Places.words(place.phase(), place.speed());
+        if (belongs == Belongs.ONE_DRIVER) {
+            String sizes = parts.stream()
+                    .map(part -> Pooler.format("%s %.2f deg", part.driver(), Math.toDegrees(part.sizeRad())))
+                    .collect(Collectors.joining(", "));
+            return Pooler.format(
+                    "%s %s, against a balanced car: %s; the others do not have it: more likely %s's technique than the car"
+                            + " (probability that the car has it %.2f).",
+                    name, where, sizes, driver, common);
+        }
+        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        String sizes = drivers.stream()
+                .flatMap(each -> believed(each, place).stream()
+                        .map(estimate -> Pooler.format(
+                                "%s %.2f deg", each, Math.toDegrees(direction * estimate.value()))))
+                .collect(Collectors.joining(", "));
+        return Pooler.format("%s %s, setup and laps together: %s; ", name, where, sizes)
+                + (belongs == Belongs.CAR
+                        ? Pooler.format(
+                                "it is there %s (probability %.2f), so it is the car's.",
+                                drivers.size() > 1 ? "whoever drives" : "in what he drove", common)
+                        : Pooler.format(
+                                "whether the car has it or a driver is not clear (probability of the car %.2f).", common));
     }
 }

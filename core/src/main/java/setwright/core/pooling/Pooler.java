@@ -57,6 +57,7 @@ public final class Pooler {
         findings.addAll(LevelPooling.find(judged, List.copyOf(findings)));
         findings.sort(Comparator.comparing((PooledFinding finding) ->
                         finding.belongsTo().ordinal())
+                .thenComparing(PooledFinding::level)
                 .thenComparing(Comparator.comparingDouble(PooledFinding::common).reversed()));
         return conclude(stints, judged, drivers, findings);
     }

@@ -92,7 +92,10 @@ final class SlidePooling {
                 "The rear lets go %s: %s; ", Places.words(finding.phase(), finding.speed()), counts);
         return what
                 + switch (belongs) {
-                    case CAR -> Pooler.format("it is there whoever drives (probability %.2f), so it is the car's.", common);
+                    case CAR ->
+                        Pooler.format(
+                                "it is there %s (probability %.2f), so it is the car's.",
+                                parts.size() > 1 ? "whoever drives" : "in what he drove", common);
                     case EVERY_DRIVER ->
                         Pooler.format(
                                 "all of them do what brings it about (probability %.2f): technique first, for everyone.",
