@@ -53,8 +53,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
     @Option(
             names = "--driver",
             paramLabel = "NAME",
-            description = "Who drove; with several recordings once for each, in their order, or once for all. Without it each"
-                    + " recording counts as a driver of its own.")
+            description =
+                    "Who drove; with several recordings once for each, in their order, or once for all. Without it each"
+                            + " recording counts as a driver of its own.")
     private List<String> drivers = new ArrayList<>();
 
     @Mixin
@@ -108,17 +109,14 @@ public final class DiagnoseCommand implements Callable<Integer> {
     private int several(DiagnoseRequest first, List<String> names) throws IOException {
         PooledAnswer answer;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS * recordings.size())) {
-            answer = StintPooling.diagnose(
-                    diagnoser, first, recordings.subList(1, recordings.size()), names, progress);
+            answer = StintPooling.diagnose(diagnoser, first, recordings.subList(1, recordings.size()), names, progress);
         }
         showing.show(
                 spec,
                 () -> PooledReport.html(answer, showing.forPage()),
                 () -> PooledJsonWriter.write(answer),
                 () -> PooledText.write(answer, showing.forTerminal(), Output.terminal(spec)));
-        return answer.pooled().verdict() == Verdict.NOT_ENOUGH_EVIDENCE
-                ? ExitCode.NOT_ENOUGH_EVIDENCE
-                : ExitCode.DONE;
+        return answer.pooled().verdict() == Verdict.NOT_ENOUGH_EVIDENCE ? ExitCode.NOT_ENOUGH_EVIDENCE : ExitCode.DONE;
     }
 
     private List<String> names() {

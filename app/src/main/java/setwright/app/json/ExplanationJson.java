@@ -47,5 +47,8 @@ final class ExplanationJson {
             OptionalDouble unusual,
             List<InPhase> balance) {}
 
-    record InPhase(String phase, String speed, @JsonProperty("balance_deg") OptionalDouble balanceDeg) {}
+    record InPhase(
+            String phase,
+            String speed,
+            @JsonProperty("balance_deg") OptionalDouble balanceDeg) {}
 }

@@ -98,8 +98,7 @@ final class ExplanationJsonWriter {
     }
 
     private static ExplanationJson.InPhase cell(ItemStanding found, Pool pool, String speed) {
-        boolean there =
-                found.effect().balance(pool.phase(), pool.speedClass()).isPresent();
+        boolean there = found.effect().balance(pool.phase(), pool.speedClass()).isPresent();
         return new ExplanationJson.InPhase(
                 pool.phase().words(), speed, there ? degrees(found.balanceRad(pool)) : OptionalDouble.empty());
     }

@@ -10,8 +10,7 @@ record PooledJson(int version, List<Stint> stints, Pooled pooled) {
     /** One recording with its own answer, as of a single recording. */
     record Stint(String driver, DiagnosisJson diagnosis) {}
 
-    record Pooled(
-            List<String> drivers, List<Finding> findings, String verdict, String reason, List<String> next) {}
+    record Pooled(List<String> drivers, List<Finding> findings, String verdict, String reason, List<String> next) {}
 
     record Finding(
             String phase,

@@ -27,7 +27,9 @@ public final class PooledJsonWriter {
                         .toList(),
                 new PooledJson.Pooled(
                         pooled.drivers(),
-                        pooled.findings().stream().map(PooledJsonWriter::finding).toList(),
+                        pooled.findings().stream()
+                                .map(PooledJsonWriter::finding)
+                                .toList(),
                         pooled.verdict().words(),
                         pooled.reason(),
                         PooledWords.next(pooled))));

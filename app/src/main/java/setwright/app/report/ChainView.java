@@ -27,8 +27,7 @@ import setwright.core.standing.ItemStanding;
  * @param place   where the items' effect is meant
  * @param others  what else it could be, the likeliest first
  */
-public record ChainView(
-        int rank, String title, List<Link> links, List<Item> items, String place, List<Other> others) {
+public record ChainView(int rank, String title, List<Link> links, List<Item> items, String place, List<Other> others) {
     /** Items that do less than the last digit that is shown say nothing. */
     private static final double LEAST_RAD = Math.toRadians(0.005);
     /** Those that do less than a third of what is worth a change are not coloured. */
@@ -59,12 +58,7 @@ public record ChainView(
         List<Reason> verdict = VerdictExplainer.explain(diagnosis);
         if (!verdict.isEmpty()) {
             chains.add(new ChainView(
-                    0,
-                    "Why the answer is: " + diagnosis.verdict().words(),
-                    links(verdict),
-                    List.of(),
-                    "",
-                    List.of()));
+                    0, "Why the answer is: " + diagnosis.verdict().words(), links(verdict), List.of(), "", List.of()));
         }
         IntStream.range(0, diagnosis.findings().size())
                 .mapToObj(i -> of(diagnosis, i, figures))

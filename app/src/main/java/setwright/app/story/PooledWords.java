@@ -59,8 +59,10 @@ public final class PooledWords {
                 case ONE_DRIVER ->
                     next.add("Show " + finding.driver() + " the laps of the others, which lack " + name(finding)
                             + "; leave the car alone for that.");
-                case EVERY_DRIVER -> next.add("Work with all of them on " + name(finding) + " before the car is touched.");
-                case UNDECIDED -> next.add("Record another stint of each driver: " + name(finding) + " is not settled.");
+                case EVERY_DRIVER ->
+                    next.add("Work with all of them on " + name(finding) + " before the car is touched.");
+                case UNDECIDED ->
+                    next.add("Record another stint of each driver: " + name(finding) + " is not settled.");
             }
         }
         if (next.isEmpty()) {
@@ -72,9 +74,7 @@ public final class PooledWords {
     /** Returns what a driver has of a problem. */
     public static String part(PooledFinding finding, ByDriver part, Figures figures) {
         String laps = part.seen() + " of " + part.of() + " laps";
-        return finding.level()
-                ? figures.signed(Math.toDegrees(part.sizeRad()), 2) + " deg, " + laps
-                : laps;
+        return finding.level() ? figures.signed(Math.toDegrees(part.sizeRad()), 2) + " deg, " + laps : laps;
     }
 
     /** Returns the verdict of one stint alone. */

@@ -20,7 +20,8 @@ public final class PooledText {
     public static String write(PooledAnswer answer, Figures figures, Terminal terminal) {
         TextLines lines = new TextLines(terminal);
         PooledDiagnosis pooled = answer.pooled();
-        lines.faint(pooled.stints().size() + " stints, " + answer.answers().get(0).car().description());
+        lines.faint(pooled.stints().size() + " stints, "
+                + answer.answers().get(0).car().description());
         lines.gap();
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < pooled.stints().size(); i++) {

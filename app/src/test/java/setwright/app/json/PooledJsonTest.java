@@ -29,8 +29,8 @@ final class PooledJsonTest {
         Answer answer = Example.answer();
         return new PooledAnswer(
                 List.of(answer, answer),
-                Pooler.pool(List.of(
-                        new DriverStint(one, answer.diagnosis()), new DriverStint(other, answer.diagnosis()))));
+                Pooler.pool(
+                        List.of(new DriverStint(one, answer.diagnosis()), new DriverStint(other, answer.diagnosis()))));
     }
 
     private static void assertKeeps(String schema, String json) throws IOException {
@@ -45,7 +45,8 @@ final class PooledJsonTest {
         String json = PooledJsonWriter.write(answer("Ada", "Bo"));
         assertKeeps("../docs/diagnose-pooled.schema.json", json);
         JsonNode tree = JsonMapper.shared().readTree(json);
-        assertKeeps("../docs/diagnose.schema.json", tree.at("/stints/1/diagnosis").toString());
+        assertKeeps(
+                "../docs/diagnose.schema.json", tree.at("/stints/1/diagnosis").toString());
         assertThat(tree.at("/pooled/drivers").size()).isEqualTo(2);
         assertThat(tree.at("/pooled/findings").size()).isPositive();
     }
@@ -53,7 +54,10 @@ final class PooledJsonTest {
     @Test
     void whatBothHaveIsTheCarsInTextAndOnThePage() {
         PooledAnswer answer = answer("Ada", "Bo");
-        String text = PooledText.write(answer, Figures.forTerminal(UnitSystem.METRIC), Terminal.of(java.util.Map.of("NO_COLOR", "1"), false, 100));
+        String text = PooledText.write(
+                answer,
+                Figures.forTerminal(UnitSystem.METRIC),
+                Terminal.of(java.util.Map.of("NO_COLOR", "1"), false, 100));
         assertThat(text).contains("Ada", "Bo", "Verdict");
         String html = PooledReport.html(answer, Figures.forPage(UnitSystem.METRIC));
         assertThat(html).contains("id=\"verdict\"", "id=\"pooled\"", "id=\"stints\"", "Ada");

@@ -43,8 +43,8 @@ final class Alternatives {
         elsewhere(diagnosis, finding).ifPresent(all::add);
         maker(finding, evidence).ifPresent(all::add);
         return all.stream()
-                .sorted(Comparator.comparingDouble((Alternative other) -> other.probability()
-                                .orElse(0.0))
+                .sorted(Comparator.comparingDouble(
+                                (Alternative other) -> other.probability().orElse(0.0))
                         .reversed())
                 .toList();
     }
@@ -73,7 +73,8 @@ final class Alternatives {
         return finding.triggers().entrySet().stream()
                 .filter(entry -> entry.getKey() != finding.trigger() && entry.getValue() >= LEAST_SHOWN)
                 .max(Map.Entry.<Trigger, Double>comparingByValue()
-                        .thenComparing(Map.Entry.<Trigger, Double>comparingByKey().reversed()))
+                        .thenComparing(
+                                Map.Entry.<Trigger, Double>comparingByKey().reversed()))
                 .map(entry -> new Alternative(
                         entry.getKey() == Trigger.NONE
                                 ? "no single input"
@@ -82,8 +83,7 @@ final class Alternatives {
                         whyNot(diagnosis, finding, entry.getKey(), evidence)));
     }
 
-    private static String whyNot(
-            Diagnosis diagnosis, Finding finding, Trigger other, List<PassEvidence> evidence) {
+    private static String whyNot(Diagnosis diagnosis, Finding finding, Trigger other, List<PassEvidence> evidence) {
         Optional<String> there = Explainer.moved(other, evidence);
         Optional<String> here = Explainer.moved(finding.trigger(), evidence);
         if (there.isPresent() && here.isPresent()) {
@@ -136,11 +136,12 @@ final class Alternatives {
         boolean rear = finding.balance() == BalanceSign.OVERSTEER;
         boolean early = finding.phase() == Phase.ENTRY || finding.phase() == Phase.MID;
         if (rear && early) {
-            return Optional.of(maker(finding, evidence, "held the brake into the middle of the corner", Alternatives::held));
+            return Optional.of(
+                    maker(finding, evidence, "held the brake into the middle of the corner", Alternatives::held));
         }
         if (!rear && finding.phase() == Phase.EXIT) {
-            return Optional.of(maker(
-                    finding, evidence, "picked the throttle up too soon and had to lift", Alternatives::lifted));
+            return Optional.of(
+                    maker(finding, evidence, "picked the throttle up too soon and had to lift", Alternatives::lifted));
         }
         return Optional.empty();
     }
@@ -154,8 +155,7 @@ final class Alternatives {
         return new Alternative(
                 car ? "the driver, not the car" : "the car, not the driver",
                 OptionalDouble.of(car ? mostly : 1.0 - mostly),
-                Words.format(
-                        "In %s the driver %s.", Words.of(done, all, "pass", "passes"), did));
+                Words.format("In %s the driver %s.", Words.of(done, all, "pass", "passes"), did));
     }
 
     private static boolean held(CornerPass pass) {

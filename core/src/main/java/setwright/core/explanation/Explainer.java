@@ -70,24 +70,20 @@ public final class Explainer {
                 .filter(entry -> median(entry.getValue()) > 0.0)
                 .map(Map.Entry::getKey)
                 .toList();
-        Optional<PassEvidence> best = evidence.stream()
-                .filter(PassEvidence::shows)
-                .max(Comparator.comparingDouble(PassEvidence::sizeRad));
+        Optional<PassEvidence> best =
+                evidence.stream().filter(PassEvidence::shows).max(Comparator.comparingDouble(PassEvidence::sizeRad));
         Optional<Proof> proof =
                 best.map(found -> new Proof(found.pass().lap(), found.pass().corner()));
         String clearest = best.map(found -> Words.format(
                         " Clearest: lap %d, corner %d (%s).",
-                        found.pass().lap(),
-                        found.pass().corner(),
-                        Words.degrees(found.sizeRad())))
+                        found.pass().lap(), found.pass().corner(), Words.degrees(found.sizeRad())))
                 .orElse("");
         if (!level) {
             return Reason.of(
                             Kind.LAPS,
                             Words.format(
                                             "The rear lets go %s on %s.",
-                                            Words.place(finding.phase()),
-                                            Words.of(showing.size(), laps, "lap", "laps"))
+                                            Words.place(finding.phase()), Words.of(showing.size(), laps, "lap", "laps"))
                                     + clearest,
                             Figure.of("laps that show it", showing.size(), "laps"),
                             Figure.of("laps", laps, "laps"))
@@ -104,9 +100,7 @@ public final class Explainer {
         if (mostly.size() * 2 <= laps) {
             sentence = Words.format(
                     "The laps alone do not show it: on %s only the front slips %s than on a balanced car %s.",
-                    Words.of(mostly.size(), laps, "lap", "laps"),
-                    side,
-                    Words.place(finding.phase(), finding.speed()));
+                    Words.of(mostly.size(), laps, "lap", "laps"), side, Words.place(finding.phase(), finding.speed()));
         }
         return Reason.of(
                         Kind.LAPS,
@@ -161,7 +155,8 @@ public final class Explainer {
         String start = finding.trigger() == Trigger.NONE
                 ? "No single input sets it off: it is there while the car corners steadily"
                 : (p < 0.5 ? "Most likely it begins " : "It begins ") + Words.begins(finding.trigger());
-        String moved = moved(finding.trigger(), evidence).map(text -> ": " + text).orElse("");
+        String moved =
+                moved(finding.trigger(), evidence).map(text -> ": " + text).orElse("");
         return Reason.of(
                 Kind.TRIGGER,
                 start + " (probability " + Words.probability(p) + ")" + moved + ".",
@@ -240,7 +235,8 @@ public final class Explainer {
                 ? (diagnosis.grounds().standing().isUnknown() ? "The laps say " : "Setup and laps together say ") + size
                         + "; the probability that it is real and worth a change is "
                         + Words.probability(finding.probability()) + "." + surer()
-                : "The probability that it is more than chance is " + Words.probability(finding.probability()) + "; its "
+                : "The probability that it is more than chance is " + Words.probability(finding.probability())
+                        + "; its "
                         + (finding.cause() == Finding.Cause.CAR ? "slides reach " : "slides, under the brake, reach ")
                         + size + ".";
         return Reason.of(

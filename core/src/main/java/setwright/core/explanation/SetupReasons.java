@@ -62,8 +62,8 @@ public final class SetupReasons {
                 Kind.SETUP,
                 String.join(" ", sentences),
                 Stream.concat(with.stream(), against.stream())
-                        .map(item -> Figure.of(
-                                Words.item(item.item().name()), Math.toDegrees(item.balanceRad(pool)), "deg"))
+                        .map(item ->
+                                Figure.of(Words.item(item.item().name()), Math.toDegrees(item.balanceRad(pool)), "deg"))
                         .sorted(Comparator.comparingDouble(figure -> -Math.abs(figure.value())))
                         .toArray(Figure[]::new));
     }

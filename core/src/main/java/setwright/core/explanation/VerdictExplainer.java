@@ -34,8 +34,7 @@ public final class VerdictExplainer {
 
     /** Returns the chain; empty for a verdict that rests on a finding or on the driving, which explain themselves. */
     public static List<Reason> explain(Diagnosis diagnosis) {
-        if (diagnosis.verdict() != Verdict.NOTHING_TO_CHANGE
-                && diagnosis.verdict() != Verdict.NOT_ENOUGH_EVIDENCE) {
+        if (diagnosis.verdict() != Verdict.NOTHING_TO_CHANGE && diagnosis.verdict() != Verdict.NOT_ENOUGH_EVIDENCE) {
             return List.of();
         }
         VerdictExplainer explainer = new VerdictExplainer(diagnosis);
@@ -105,7 +104,8 @@ public final class VerdictExplainer {
                 .on(
                         List.of(),
                         finding.corners(),
-                        best.map(found -> new Proof(found.pass().lap(), found.pass().corner())));
+                        best.map(found ->
+                                new Proof(found.pass().lap(), found.pass().corner())));
     }
 
     private Reason whyNot(Finding finding) {
@@ -130,7 +130,8 @@ public final class VerdictExplainer {
     private Reason toSettle(Optional<Finding> most) {
         if (diagnosis.trace().steering().contradicts()) {
             return Reason.of(
-                    Kind.TO_SETTLE, "No lap will settle it while the steering ratio or wheelbase on the sheet is wrong.");
+                    Kind.TO_SETTLE,
+                    "No lap will settle it while the steering ratio or wheelbase on the sheet is wrong.");
         }
         if (laps < FEWEST_LAPS) {
             return Reason.of(
@@ -141,7 +142,8 @@ public final class VerdictExplainer {
                     Figure.of("more laps", FEWEST_LAPS - laps, "laps"));
         }
         if (diagnosis.passes().isEmpty()) {
-            return Reason.of(Kind.TO_SETTLE, "No corner could be judged; laps with cornering and a steering angle would.");
+            return Reason.of(
+                    Kind.TO_SETTLE, "No corner could be judged; laps with cornering and a steering angle would.");
         }
         if (most.isEmpty()) {
             return Reason.of(Kind.TO_SETTLE, "Nothing to settle: no axle gave up first in any place.");

@@ -15,8 +15,7 @@ import setwright.core.standing.SetupStanding;
 public record Grounds(
         SetupStanding standing, List<BelievedLevel> levels, Optional<Finding> level, List<Finding> considered) {
     /** Nothing was looked at. */
-    public static final Grounds NONE =
-            new Grounds(SetupStanding.unknown(), List.of(), Optional.empty(), List.of());
+    public static final Grounds NONE = new Grounds(SetupStanding.unknown(), List.of(), Optional.empty(), List.of());
 
     public Grounds {
         levels = List.copyOf(levels);

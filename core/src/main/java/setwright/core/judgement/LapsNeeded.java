@@ -31,7 +31,8 @@ public final class LapsNeeded {
             return OptionalInt.empty();
         }
         Map<Integer, List<PassEvidence>> byCorner = PassEvidence.of(diagnosis, finding).stream()
-                .collect(Collectors.groupingBy(evidence -> evidence.pass().corner(), TreeMap::new, Collectors.toList()));
+                .collect(
+                        Collectors.groupingBy(evidence -> evidence.pass().corner(), TreeMap::new, Collectors.toList()));
         double now = probability(byCorner, 1.0);
         if (now <= 0.0) {
             return OptionalInt.empty();

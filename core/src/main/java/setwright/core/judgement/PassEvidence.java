@@ -31,7 +31,8 @@ public record PassEvidence(CornerPass pass, boolean shows, double sizeRad, List<
 
     private static Stream<PassEvidence> level(CornerPass pass, Finding finding) {
         double direction = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
-        return pass.phase(finding.phase())
+        return pass
+                .phase(finding.phase())
                 .map(PhaseBalance::excessRad)
                 .filter(Double::isFinite)
                 .map(excess -> new PassEvidence(pass, direction * excess > 0.0, direction * excess, List.of()))

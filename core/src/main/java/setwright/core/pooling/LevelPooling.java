@@ -79,7 +79,9 @@ final class LevelPooling {
     }
 
     private static Estimate driver(List<Estimate> stints) {
-        return stints.size() == 1 ? stints.get(0) : hierarchy(stints, STINTS_RAD).common();
+        return stints.size() == 1
+                ? stints.get(0)
+                : hierarchy(stints, STINTS_RAD).common();
     }
 
     private static NormalHierarchy hierarchy(List<Estimate> groups, double scale) {
@@ -93,7 +95,8 @@ final class LevelPooling {
         double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
         double common = common(place, sign);
         double[] alone = IntStream.range(0, drivers.size())
-                .mapToDouble(j -> drivers.size() < 2 ? 0.0 : beyond(place.measured().apart(j), direction))
+                .mapToDouble(
+                        j -> drivers.size() < 2 ? 0.0 : beyond(place.measured().apart(j), direction))
                 .toArray();
         int who = Pooler.largest(alone);
         Belongs belongs = common >= Pooler.SURE
@@ -140,7 +143,10 @@ final class LevelPooling {
         return levels.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Estimate(
-                        levels.stream().mapToDouble(BelievedLevel::meanRad).average().orElseThrow(),
+                        levels.stream()
+                                .mapToDouble(BelievedLevel::meanRad)
+                                .average()
+                                .orElseThrow(),
                         levels.stream()
                                 .mapToDouble(BelievedLevel::deviationRad)
                                 .average()
@@ -172,9 +178,11 @@ final class LevelPooling {
                     BalanceSign sign = apart.value() > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
                     double direction = apart.value() > 0.0 ? 1.0 : -1.0;
                     double sure = beyond(apart, direction);
-                    // of two drivers one has more and the other less: it is told once, of him who is further from balance
+                    // of two drivers one has more and the other less: it is told once, of him who is further from
+                    // balance
                     double own = size(j, place);
-                    boolean further = own > LEAST_RAD && IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
+                    boolean further = own > LEAST_RAD
+                            && IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
                     if (sure < Pooler.SURE_OF_A_DRIVER || !further) {
                         return Optional.empty();
                     }
@@ -182,12 +190,7 @@ final class LevelPooling {
                     alone[j] = sure;
                     double common = common(place, sign);
                     return Optional.of(finding(
-                            place,
-                            sign,
-                            common >= Pooler.SURE ? Belongs.CAR : Belongs.ONE_DRIVER,
-                            j,
-                            common,
-                            alone));
+                            place, sign, common >= Pooler.SURE ? Belongs.CAR : Belongs.ONE_DRIVER, j, common, alone));
                 });
     }
 
@@ -242,8 +245,8 @@ final class LevelPooling {
         double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
         String sizes = drivers.stream()
                 .flatMap(each -> believed(each, place).stream()
-                        .map(estimate -> Pooler.format(
-                                "%s %.2f deg", each, Math.toDegrees(direction * estimate.value()))))
+                        .map(estimate ->
+                                Pooler.format("%s %.2f deg", each, Math.toDegrees(direction * estimate.value()))))
                 .collect(Collectors.joining(", "));
         return Pooler.format("%s %s, setup and laps together: %s; ", name, where, sizes)
                 + (belongs == Belongs.CAR
@@ -251,6 +254,7 @@ final class LevelPooling {
                                 "it is there %s (probability %.2f), so it is the car's.",
                                 drivers.size() > 1 ? "whoever drives" : "in what he drove", common)
                         : Pooler.format(
-                                "whether the car has it or a driver is not clear (probability of the car %.2f).", common));
+                                "whether the car has it or a driver is not clear (probability of the car %.2f).",
+                                common));
     }
 }

@@ -48,7 +48,9 @@ public final class NormalHierarchy {
      * @param scale   of the half-normal prior of the spread between groups, in the unit of the means; infinite: uniform
      */
     public static NormalHierarchy of(double[] means, double[] errors, double scale) {
-        if (means.length == 0 || means.length != errors.length || Arrays.stream(errors).anyMatch(s -> !(s > 0.0))) {
+        if (means.length == 0
+                || means.length != errors.length
+                || Arrays.stream(errors).anyMatch(s -> !(s > 0.0))) {
             throw new IllegalArgumentException(
                     "groups need a mean and a standard error > 0 each, got " + means.length + " and " + errors.length);
         }

@@ -77,8 +77,8 @@ final class PlaceLevels {
                 .collect(Collectors.groupingBy(
                         CornerPass::lap,
                         TreeMap::new,
-                        Collectors.averagingDouble(
-                                pass -> pass.phase(phase).map(PhaseBalance::excessRad).orElse(0.0))))
+                        Collectors.averagingDouble(pass ->
+                                pass.phase(phase).map(PhaseBalance::excessRad).orElse(0.0))))
                 .values()
                 .stream()
                 .mapToDouble(excess -> excess);

@@ -47,16 +47,15 @@ public final class Pooler {
                     stints,
                     drivers,
                     List.of(),
-                    stints.stream()
-                                    .anyMatch(stint -> stint.diagnosis().verdict() == Verdict.COACH_THE_DRIVER)
+                    stints.stream().anyMatch(stint -> stint.diagnosis().verdict() == Verdict.COACH_THE_DRIVER)
                             ? Verdict.COACH_THE_DRIVER
                             : Verdict.NOT_ENOUGH_EVIDENCE,
                     "No stint is steady enough to be held against another.");
         }
         List<PooledFinding> findings = new ArrayList<>(SlidePooling.find(judged));
         findings.addAll(LevelPooling.find(judged, List.copyOf(findings)));
-        findings.sort(Comparator.comparing((PooledFinding finding) ->
-                        finding.belongsTo().ordinal())
+        findings.sort(Comparator.comparing(
+                        (PooledFinding finding) -> finding.belongsTo().ordinal())
                 .thenComparing(PooledFinding::level)
                 .thenComparing(Comparator.comparingDouble(PooledFinding::common).reversed()));
         return conclude(stints, judged, drivers, findings);

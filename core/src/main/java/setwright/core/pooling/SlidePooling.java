@@ -73,23 +73,19 @@ final class SlidePooling {
                     .collect(Collectors.groupingBy(evidence -> evidence.pass().lap()));
             of += laps.size();
             seen += (int) laps.values().stream()
-                    .filter(passes -> 2
-                                    * passes.stream()
-                                            .filter(PassEvidence::shows)
-                                            .count()
-                            > passes.size())
+                    .filter(passes ->
+                            2 * passes.stream().filter(PassEvidence::shows).count() > passes.size())
                     .count();
         }
         return new ShareHierarchy.Count(seen, of);
     }
 
-    private static String why(
-            Finding finding, List<ByDriver> parts, Belongs belongs, String driver, double common) {
+    private static String why(Finding finding, List<ByDriver> parts, Belongs belongs, String driver, double common) {
         String counts = parts.stream()
                 .map(part -> part.driver() + " " + part.seen() + " of " + part.of() + " laps")
                 .collect(Collectors.joining(", "));
-        String what = Pooler.format(
-                "The rear lets go %s: %s; ", Places.words(finding.phase(), finding.speed()), counts);
+        String what =
+                Pooler.format("The rear lets go %s: %s; ", Places.words(finding.phase(), finding.speed()), counts);
         return what
                 + switch (belongs) {
                     case CAR ->
@@ -105,7 +101,8 @@ final class SlidePooling {
                                 "it is more likely %s's technique than the car (probability that all have it %.2f).",
                                 driver, common);
                     case UNDECIDED ->
-                        Pooler.format("whether all have it is not clear (probability %.2f); more laps would tell.", common);
+                        Pooler.format(
+                                "whether all have it is not clear (probability %.2f); more laps would tell.", common);
                 };
     }
 }

@@ -34,8 +34,7 @@ final class HierarchiesTest {
             double tau = Math.abs(spread * random.nextGaussian());
             double[] truth = {tau * random.nextGaussian(), tau * random.nextGaussian()};
             double[] errors = {0.05 + 0.1 * random.nextDouble(), 0.05 + 0.1 * random.nextDouble()};
-            double[] means = {
-                truth[0] + errors[0] * random.nextGaussian(), truth[1] + errors[1] * random.nextGaussian()
+            double[] means = {truth[0] + errors[0] * random.nextGaussian(), truth[1] + errors[1] * random.nextGaussian()
             };
             Estimate apart = NormalHierarchy.of(means, errors, spread).apart(0);
             if (Math.abs(truth[0] - truth[1] - apart.value()) < 1.96 * apart.deviation()) {

@@ -41,8 +41,7 @@ final class PoolerTest {
     @ParameterizedTest
     @ValueSource(longs = {11, 13})
     void whatOneDriverHasIsMoreLikelyHis(long seed) {
-        PooledDiagnosis pooled =
-                Pooler.pool(List.of(stint("Ada", new Drive(seed + 100)), stint("Bo", loose(seed))));
+        PooledDiagnosis pooled = Pooler.pool(List.of(stint("Ada", new Drive(seed + 100)), stint("Bo", loose(seed))));
 
         assertThat(pooled.stints().get(1).diagnosis().verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
         PooledFinding first = pooled.findings().get(0);
@@ -81,8 +80,7 @@ final class PoolerTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 3, 5})
     void twoDriversOfAHealthyCarGiveNothingToChange(long seed) {
-        PooledDiagnosis pooled =
-                Pooler.pool(List.of(stint("Ada", new Drive(seed)), stint("Bo", new Drive(seed + 1))));
+        PooledDiagnosis pooled = Pooler.pool(List.of(stint("Ada", new Drive(seed)), stint("Bo", new Drive(seed + 1))));
         assertThat(pooled.findings()).isEmpty();
         assertThat(pooled.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
     }
@@ -100,8 +98,8 @@ final class PoolerTest {
 
     @Test
     void anUnevenStintIsNotHeldAgainstTheOthers() {
-        PooledDiagnosis pooled =
-                Pooler.pool(List.of(stint("Ada", loose(11)), stint("Bo", loose(41).pace(0.06)), stint("Cy", loose(12))));
+        PooledDiagnosis pooled = Pooler.pool(
+                List.of(stint("Ada", loose(11)), stint("Bo", loose(41).pace(0.06)), stint("Cy", loose(12))));
         assertThat(pooled.findings().get(0).drivers()).hasSize(2);
         assertThat(pooled.reason()).contains("1 of 3 stints were too uneven");
     }
