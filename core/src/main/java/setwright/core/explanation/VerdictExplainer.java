@@ -182,7 +182,7 @@ public final class VerdictExplainer {
                 .orElse(
                         diagnosis.grounds().standing().isUnknown()
                                 ? "Ranges on the car sheet would, or a run with one bar a step softer."
-                                : "A run with one bar a step softer would, back to back.");
+                                : "A run with one bar a step softer would, back to back, if it is worth the time.");
         return Reason.of(
                 Kind.TO_SETTLE,
                 Words.format(

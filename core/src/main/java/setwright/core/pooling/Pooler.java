@@ -54,8 +54,7 @@ public final class Pooler {
         }
         List<PooledFinding> findings = new ArrayList<>(SlidePooling.find(judged));
         findings.addAll(LevelPooling.find(judged, List.copyOf(findings)));
-        findings.sort(Comparator.comparing(
-                        (PooledFinding finding) -> finding.belongsTo().ordinal())
+        findings.sort(Comparator.comparing(PooledFinding::belongsTo)
                 .thenComparing(PooledFinding::level)
                 .thenComparing(Comparator.comparingDouble(PooledFinding::common).reversed()));
         return conclude(stints, judged, drivers, findings);
