@@ -30,6 +30,8 @@ final class ArchitectureTest {
             "identification",
             "standing",
             "judgement",
+            "explanation",
+            "pooling",
             "simulation");
 
     @ArchTest

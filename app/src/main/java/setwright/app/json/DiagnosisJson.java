@@ -20,7 +20,9 @@ record DiagnosisJson(
         String verdict,
         String reason,
         List<String> next,
-        Car car) {
+        Car car,
+        List<ExplanationJson.Reason> reasons,
+        ExplanationJson.Setup setup) {
 
     record Recording(
             String name,
@@ -96,7 +98,10 @@ record DiagnosisJson(
             @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
             @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh,
             Map<String, OptionalDouble> triggers,
-            List<String> why) {}
+            List<String> why,
+            List<ExplanationJson.Reason> reasons,
+            List<ExplanationJson.Alternative> alternatives,
+            List<ExplanationJson.Item> setup) {}
 
     record Car(String description, List<String> assumed) {}
 }

@@ -19,6 +19,9 @@ import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
+import setwright.core.explanation.Explainer;
+import setwright.core.explanation.Explanation;
+import setwright.core.explanation.VerdictExplainer;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
@@ -38,7 +41,7 @@ public final class DiagnosisJsonWriter {
         return Numbers.text(of(answer));
     }
 
-    private static DiagnosisJson of(Answer answer) {
+    static DiagnosisJson of(Answer answer) {
         Diagnosis diagnosis = answer.diagnosis();
         List<Finding> findings = diagnosis.findings();
         return new DiagnosisJson(
@@ -47,7 +50,7 @@ public final class DiagnosisJsonWriter {
                 driving(diagnosis),
                 balance(BalanceTable.of(diagnosis)),
                 IntStream.range(0, findings.size())
-                        .mapToObj(i -> finding(i + 1, findings.get(i)))
+                        .mapToObj(i -> finding(i + 1, findings.get(i), diagnosis))
                         .toList(),
                 List.of(),
                 List.of(),
@@ -56,7 +59,9 @@ public final class DiagnosisJsonWriter {
                 Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()
                         .map(step -> step.replace(Figures.KEPT_TOGETHER, ' '))
                         .toList(),
-                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()));
+                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
+                ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
+                ExplanationJsonWriter.setup(diagnosis.grounds().standing()));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {
@@ -146,7 +151,8 @@ public final class DiagnosisJsonWriter {
                 .toList();
     }
 
-    private static DiagnosisJson.Finding finding(int rank, Finding finding) {
+    private static DiagnosisJson.Finding finding(int rank, Finding finding, Diagnosis diagnosis) {
+        Explanation explanation = Explainer.explain(diagnosis, finding);
         Map<String, OptionalDouble> triggers = new LinkedHashMap<>();
         for (Trigger trigger : Trigger.values()) {
             triggers.put(trigger.words(), known(finding.triggers().getOrDefault(trigger, 0.0)));
@@ -169,6 +175,9 @@ public final class DiagnosisJsonWriter {
                 degrees(finding.sizeLowRad()),
                 degrees(finding.sizeHighRad()),
                 triggers,
-                finding.why());
+                finding.why(),
+                ExplanationJsonWriter.reasons(explanation.reasons()),
+                ExplanationJsonWriter.alternatives(explanation.alternatives()),
+                ExplanationJsonWriter.items(diagnosis.grounds().standing(), finding));
     }
 }

@@ -20,6 +20,7 @@ public final class Storyteller {
                 DrivingWords.tell(answer.diagnosis(), figures),
                 BalanceWords.tell(answer.diagnosis(), table, figures),
                 CauseWords.tell(answer.diagnosis(), figures),
-                PatternWords.tell(answer.diagnosis(), figures));
+                PatternWords.tell(answer.diagnosis(), figures),
+                WhyWords.tell(answer.diagnosis(), figures));
     }
 }

@@ -166,6 +166,20 @@ final class BalanceBelief {
         return pooled(cell -> true);
     }
 
+    /** Returns the belief in every place that can be judged, in driving order. */
+    List<BelievedLevel> levels() {
+        List<BelievedLevel> levels = new ArrayList<>();
+        for (Phase phase : PHASES) {
+            for (SpeedRange range : SpeedRange.values()) {
+                at(phase, range)
+                        .map(estimate -> new BelievedLevel(
+                                phase, range, estimate.meanRad(), estimate.deviationRad(), excessRad(phase, range)))
+                        .ifPresent(levels::add);
+            }
+        }
+        return levels;
+    }
+
     private Optional<Estimate> pooled(Predicate<Cell> wanted) {
         RealVector weights = new ArrayRealVector(cells.size());
         double sum = 0.0;

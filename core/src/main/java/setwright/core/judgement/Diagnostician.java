@@ -66,13 +66,21 @@ public final class Diagnostician {
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
-        findings.removeIf(finding -> finding.probability() < least(finding));
+        Grounds grounds = new Grounds(
+                standing,
+                belief.levels(),
+                level,
+                findings.stream()
+                        .sorted(Comparator.comparingDouble(Finding::probability).reversed())
+                        .toList());
+        findings.removeIf(finding -> finding.probability() < leastProbability(finding));
         oneForTheCar(findings, level, !standing.isUnknown());
         findings.sort(Comparator.comparing(Finding::lapWide)
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps);
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
+                .on(grounds);
     }
 
     /**
@@ -93,7 +101,8 @@ public final class Diagnostician {
         }
     }
 
-    private static double least(Finding finding) {
+    /** Returns from which probability on something that was considered is shown as a finding. */
+    public static double leastProbability(Finding finding) {
         if (!finding.lapWide()) {
             return LEAST_PROBABILITY_ALONE;
         }
@@ -140,7 +149,7 @@ public final class Diagnostician {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(
                     Locale.ROOT,
-                    "There are signs of %s (probability %.2f), too weak to act on; more laps like these may settle it.",
+                    "There are signs of %s (probability %.2f), too weak to act on.",
                     place(suspicion.get()),
                     suspicion.get().probability());
         } else if (findings.stream().noneMatch(Finding::lapWide)) {

@@ -145,7 +145,7 @@ final class SlidePattern {
      * Tells whether the rear let go in a phase in a way that counts. Out of a slow corner a driven rear axle always works at
      * its limit (common practice), so that on the exit only a slide counts that the driver had to answer with hands or foot.
      */
-    private static boolean shows(CornerPass pass, Phase phase) {
+    static boolean shows(CornerPass pass, Phase phase) {
         boolean answered =
                 phase != Phase.EXIT || DrivingFaultFinder.corrected(pass) || DrivingFaultFinder.lifted(pass.habits());
         return answered && pass.slides(Slide.Axle.REAR, phase);
@@ -158,7 +158,7 @@ final class SlidePattern {
         return time * Yardstick.timeShare(size);
     }
 
-    private static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {
+    static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {
         return pass.slides().stream().filter(slide -> slide.axle() == Slide.Axle.REAR && slide.phase() == phase);
     }
 
