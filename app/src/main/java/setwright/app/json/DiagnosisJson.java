@@ -3,6 +3,7 @@ package setwright.app.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -20,7 +21,8 @@ record DiagnosisJson(
         String verdict,
         String reason,
         List<String> next,
-        Car car) {
+        Car car,
+        Optional<AxlesJson> axles) {
 
     record Recording(
             String name,

@@ -56,7 +56,8 @@ public final class DiagnosisJsonWriter {
                 Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()
                         .map(step -> step.replace(Figures.KEPT_TOGETHER, ' '))
                         .toList(),
-                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()));
+                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
+                diagnosis.axles().map(AxlesJsonWriter::of));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {

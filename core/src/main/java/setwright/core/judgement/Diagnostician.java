@@ -21,6 +21,7 @@ import setwright.core.judgement.Finding.Cause;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.replay.DrivenLap;
 import setwright.core.replay.Predictor;
+import setwright.core.slip.AxleEvidence;
 import setwright.core.standing.SetupStanding;
 
 /** Leads from a stint to its diagnosis. */
@@ -72,7 +73,8 @@ public final class Diagnostician {
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps);
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
+                .with(AxleEvidence.of(stint, trace, passes, sheet));
     }
 
     /**
