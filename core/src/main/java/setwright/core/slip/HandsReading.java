@@ -16,9 +16,9 @@ public record HandsReading(int lap, int corner, HandsEvent event, Cause cause, d
 
     /** What hands answer. */
     public enum Cause {
-        /** The front axle, near its peak and nearer to it than the rear. */
+        /** The front axle, near its peak. */
         FRONT("front"),
-        /** The rear axle, near its peak and nearer to it than the front. */
+        /** The rear axle, near its peak. */
         REAR("rear"),
         /** The axle in question was not near its peak: it is the driver's own doing. */
         DRIVER("driver"),
