@@ -32,8 +32,7 @@ final class AxlesJsonWriter {
                                         known(event.slipRatio())))
                                 .toList()),
                 hands(axles.hands()),
-                new AxlesJson.Sources(
-                        axles.trace().yawMeasured(), axles.trace().lateralMeasured()));
+                new AxlesJson.Sources(axles.trace().yawMeasured(), axles.trace().lateralMeasured()));
     }
 
     private static AxlesJson.Axle axle(GripCurve curve) {

@@ -28,8 +28,8 @@ public record AxleView(String label, Markup plot) {
 
     /** Returns the view; empty where neither axle's curve is known. */
     static Optional<AxleView> of(Optional<AxleEvidence> axles, Figures figures) {
-        return axles.filter(found ->
-                        !found.front().points().isEmpty() || !found.rear().points().isEmpty())
+        return axles.filter(found -> !found.front().points().isEmpty()
+                        || !found.rear().points().isEmpty())
                 .map(found -> new AxleView(
                         "Lateral force over load against slip angle, front and rear axle; bars: 95 % intervals",
                         draw(List.of(found.front(), found.rear()), figures)));

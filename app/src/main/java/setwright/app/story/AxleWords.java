@@ -36,8 +36,10 @@ final class AxleWords {
                 .reduce((one, other) -> one + ", " + other)
                 .map(words -> " Grip at the peak: " + words + ".")
                 .orElse(" No axle came near enough to its peak to tell its grip.");
-        return "The axles: of the cornering time the front spends " + figures.percent(axles.front().limitShare())
-                + " above 0.95 of its peak force, the rear " + figures.percent(axles.rear().limitShare()) + "." + peaks + wheels(axles)
+        return "The axles: of the cornering time the front spends "
+                + figures.percent(axles.front().limitShare())
+                + " above 0.95 of its peak force, the rear "
+                + figures.percent(axles.rear().limitShare()) + "." + peaks + wheels(axles)
                 + hands(axles);
     }
 

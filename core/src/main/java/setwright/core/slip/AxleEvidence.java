@@ -31,7 +31,7 @@ public record AxleEvidence(
      */
     public static AxleEvidence of(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
         SlipSteps steps = SlipEstimator.steps(stint, trace, sheet);
-        AxleTrace axles = SlipEstimator.trace(stint, trace, steps);
+        AxleTrace axles = AxleTraces.of(stint, trace, steps);
         List<GripCurve> curves = GripCurves.of(stint, trace, sheet, steps);
         return new AxleEvidence(
                 axles,

@@ -1,7 +1,6 @@
 package setwright.core.slip;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import setwright.core.car.CarSheet;
@@ -43,19 +42,27 @@ final class GripCurves {
     private static final double DERIVATIVE_WINDOW_S = 0.4;
     private static final double MOST_SHARE = 0.98;
 
-    private GripCurves() {}
+    private final Stint stint;
+    private final HandlingTrace trace;
+    private final SlipSteps steps;
+    private final AxleLoads loads;
+    private final double[] yawRise;
+    private final AxleLoads.At at = new AxleLoads.At();
+    private final boolean isFront;
+    private final double[] slip;
+    private final double[] peak;
+    private final double[] peakSd;
+    private final double[] use;
+    private final double arm;
+    private final double turning;
+    private final List<List<Double>> bins = lists();
+    private final List<Double> grips = new ArrayList<>();
+    private final List<Double> shares = new ArrayList<>();
+    private final List<Double> peaks = new ArrayList<>();
+    private final List<Double> peakSds = new ArrayList<>();
+    private int limit;
 
-    static List<GripCurve> of(Stint stint, HandlingTrace trace, CarSheet sheet, SlipSteps steps) {
-        AxleLoads loads = new AxleLoads(sheet, trace.car().grip());
-        double sampleS = stint.recording().stepS();
-        double[] yawRise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, sampleS)
-                .derivative(trace.yawRate().toArray(), sampleS);
-        return List.of(
-                curve(AxleSide.FRONT, stint, trace, sheet, steps, loads, yawRise),
-                curve(AxleSide.REAR, stint, trace, sheet, steps, loads, yawRise));
-    }
-
-    private static GripCurve curve(
+    private GripCurves(
             AxleSide axle,
             Stint stint,
             HandlingTrace trace,
@@ -63,67 +70,41 @@ final class GripCurves {
             SlipSteps steps,
             AxleLoads loads,
             double[] yawRise) {
-        boolean isFront = axle == AxleSide.FRONT;
-        double[] slip = isFront ? steps.frontSlip() : steps.rearSlip();
-        double[] peak = isFront ? steps.frontPeakSlip() : steps.rearPeakSlip();
-        double[] peakSd = isFront ? steps.frontPeakSlipSd() : steps.rearPeakSlipSd();
-        double[] use = isFront ? steps.frontUse() : steps.rearUse();
-        double arm = (isFront ? sheet.rearAxleToCentreM() : sheet.frontAxleToCentreM()) / sheet.wheelbaseM();
-        double turning = (isFront ? 1.0 : -1.0) * loads.gyration2() / sheet.wheelbaseM();
-        AxleLoads.At at = new AxleLoads.At();
-        List<List<Double>> bins = new ArrayList<>();
+        this.stint = stint;
+        this.trace = trace;
+        this.steps = steps;
+        this.loads = loads;
+        this.yawRise = yawRise;
+        this.isFront = axle == AxleSide.FRONT;
+        this.slip = isFront ? steps.frontSlip() : steps.rearSlip();
+        this.peak = isFront ? steps.frontPeakSlip() : steps.rearPeakSlip();
+        this.peakSd = isFront ? steps.frontPeakSlipSd() : steps.rearPeakSlipSd();
+        this.use = isFront ? steps.frontUse() : steps.rearUse();
+        this.arm = (isFront ? sheet.rearAxleToCentreM() : sheet.frontAxleToCentreM()) / sheet.wheelbaseM();
+        this.turning = (isFront ? 1.0 : -1.0) * loads.gyration2() / sheet.wheelbaseM();
+    }
+
+    /** Returns the curves of the front and of the rear axle. */
+    static List<GripCurve> of(Stint stint, HandlingTrace trace, CarSheet sheet, SlipSteps steps) {
+        AxleLoads loads = new AxleLoads(sheet, trace.car().grip());
+        double sampleS = stint.recording().stepS();
+        double[] yawRise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, sampleS)
+                .derivative(trace.yawRate().toArray(), sampleS);
+        return List.of(AxleSide.FRONT, AxleSide.REAR).stream()
+                .map(axle -> new GripCurves(axle, stint, trace, sheet, steps, loads, yawRise).curve(axle))
+                .toList();
+    }
+
+    private static List<List<Double>> lists() {
+        List<List<Double>> lists = new ArrayList<>();
         for (int b = 0; b < BINS; b++) {
-            bins.add(new ArrayList<>());
+            lists.add(new ArrayList<>());
         }
-        List<Double> grips = new ArrayList<>();
-        double[] inCorner = new double[steps.count()];
-        double[] peaks = new double[steps.count()];
-        double[] peakSds = new double[steps.count()];
-        int corner = 0;
-        int limit = 0;
-        for (Lap lap : stint.goodLaps()) {
-            List<List<Double>> own = new ArrayList<>();
-            for (int b = 0; b < BINS; b++) {
-                own.add(new ArrayList<>());
-            }
-            List<Double> near = new ArrayList<>();
-            int last = Math.min(lap.to() / steps.stride(), steps.count());
-            for (int k = lap.from() / steps.stride(); k < last; k++) {
-                int i = steps.sample(k);
-                double lateral = trace.lateral().get(i);
-                double speed = trace.speed().get(i);
-                boolean cornering = Math.abs(lateral) > CORNERING * trace.car().grip().at(speed);
-                if (!Double.isFinite(slip[k]) || !cornering) {
-                    continue;
-                }
-                inCorner[corner] = Math.abs(slip[k]) / peak[k];
-                peaks[corner] = peak[k];
-                peakSds[corner++] = peakSd[k];
-                limit += use[k] >= LIMIT_USE ? 1 : 0;
-                loads.fill(isFront, speed, trace.forward().get(i), lateral, trace.tyre(i), at);
-                if (at.along > MOST_ALONG || !Double.isFinite(yawRise[i])) {
-                    continue;
-                }
-                double needed = arm * lateral + turning * yawRise[i];
-                double force = needed * Math.signum(slip[k]) / at.load / Math.sqrt(1.0 - at.along * at.along);
-                int bin = (int) (Math.abs(slip[k]) / BIN_RAD);
-                if (bin < BINS) {
-                    own.get(bin).add(force);
-                }
-                double share = TyreCurve.forceShare(Math.abs(slip[k]) / peak[k]);
-                if (share > NEAR_PEAK) {
-                    near.add(force / share);
-                }
-            }
-            for (int b = 0; b < BINS; b++) {
-                if (own.get(b).size() >= LEAST_IN_BIN) {
-                    bins.get(b).add(median(own.get(b)));
-                }
-            }
-            if (near.size() >= LEAST_IN_BIN) {
-                grips.add(median(near));
-            }
-        }
+        return lists;
+    }
+
+    private GripCurve curve(AxleSide axle) {
+        stint.goodLaps().forEach(this::lap);
         List<GripCurve.Point> points = new ArrayList<>();
         for (int b = 0; b < BINS; b++) {
             if (bins.get(b).size() >= FEWEST_LAPS) {
@@ -136,11 +117,10 @@ final class GripCurves {
                         bins.get(b).size()));
             }
         }
-        double[] grip = grips.size() >= FEWEST_LAPS
-                ? interval(grips)
-                : new double[] {Double.NaN, Double.NaN, Double.NaN};
-        double middle = Robust.median(Arrays.copyOf(peaks, corner));
-        double doubt = NORMAL_95 * Math.hypot(Robust.median(Arrays.copyOf(peakSds, corner)), PEAK_SLIP_DOUBT);
+        double[] grip =
+                grips.size() >= FEWEST_LAPS ? interval(grips) : new double[] {Double.NaN, Double.NaN, Double.NaN};
+        double middle = median(peaks);
+        double doubt = NORMAL_95 * Math.hypot(median(peakSds), PEAK_SLIP_DOUBT);
         return new GripCurve(
                 axle,
                 grip[0],
@@ -149,13 +129,67 @@ final class GripCurves {
                 middle,
                 middle * Math.exp(-doubt),
                 middle * Math.exp(doubt),
-                Robust.quantile(Arrays.copyOf(inCorner, corner), MOST_SHARE),
-                corner == 0 ? Double.NaN : limit / (double) corner,
+                Robust.quantile(array(shares), MOST_SHARE),
+                shares.isEmpty() ? Double.NaN : limit / (double) shares.size(),
                 points);
     }
 
+    private void lap(Lap lap) {
+        List<List<Double>> own = lists();
+        List<Double> near = new ArrayList<>();
+        int last = Math.min(lap.to() / steps.stride(), steps.count());
+        for (int k = lap.from() / steps.stride(); k < last; k++) {
+            int i = steps.sample(k);
+            double most = CORNERING * trace.car().grip().at(trace.speed().get(i));
+            if (!Double.isFinite(slip[k]) || !(Math.abs(trace.lateral().get(i)) > most)) {
+                continue;
+            }
+            double share = Math.abs(slip[k]) / peak[k];
+            shares.add(share);
+            peaks.add(peak[k]);
+            peakSds.add(peakSd[k]);
+            limit += use[k] >= LIMIT_USE ? 1 : 0;
+            double force = force(k, i);
+            int bin = (int) (Math.abs(slip[k]) / BIN_RAD);
+            if (Double.isFinite(force) && bin < BINS) {
+                own.get(bin).add(force);
+                double given = TyreCurve.forceShare(share);
+                if (given > NEAR_PEAK) {
+                    near.add(force / given);
+                }
+            }
+        }
+        for (int b = 0; b < BINS; b++) {
+            if (own.get(b).size() >= LEAST_IN_BIN) {
+                bins.get(b).add(median(own.get(b)));
+            }
+        }
+        if (near.size() >= LEAST_IN_BIN) {
+            grips.add(median(near));
+        }
+    }
+
+    /** Lateral force over load, in the direction of the slip; not a number where too much of the grip is used lengthwise. */
+    private double force(int step, int i) {
+        loads.fill(
+                isFront,
+                trace.speed().get(i),
+                trace.forward().get(i),
+                trace.lateral().get(i),
+                trace.tyre(i),
+                at);
+        double needed = arm * trace.lateral().get(i) + turning * yawRise[i];
+        return at.along > MOST_ALONG
+                ? Double.NaN
+                : needed * Math.signum(slip[step]) / at.load / Math.sqrt(1.0 - at.along * at.along);
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     private static double median(List<Double> values) {
-        return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+        return Robust.median(array(values));
     }
 
     /** Mean and ends of its 95 % interval by Student's t: laps are taken for independent, moments in a lap are not. */

@@ -9,7 +9,8 @@ import setwright.core.recording.Channel;
 
 /** Says which axle each gesture of the hands answers. */
 final class HandsReader {
-    // That the axle be nearer to its peak than the other one was tried too: it lost half of the true corrections and no false one.
+    // That the axle be nearer to its peak than the other one was tried too: it lost half of the true corrections and no
+    // false one.
 
     /** From a slide to the hands: reaction time of 0.1 to 0.2 s and the arms (human operator models, value from memory). */
     private static final double REACTION_S = 0.3;
@@ -25,8 +26,8 @@ final class HandsReader {
                 int to = (int) Math.round((event.timeS() + event.durationS()) / step);
                 double front = most(axles.frontUse(), from, to);
                 double rear = most(axles.rearUse(), from, to);
-                readings.add(
-                        new HandsReading(pass.lap(), pass.corner(), event, cause(event.kind(), front, rear), front, rear));
+                readings.add(new HandsReading(
+                        pass.lap(), pass.corner(), event, cause(event.kind(), front, rear), front, rear));
             }
         }
         return readings;
@@ -37,8 +38,7 @@ final class HandsReader {
             return HandsReading.Cause.UNKNOWN;
         }
         return switch (kind) {
-            case HOLD, CORRECTION ->
-                rear >= GripCurves.LIMIT_USE ? HandsReading.Cause.REAR : HandsReading.Cause.DRIVER;
+            case HOLD, CORRECTION -> rear >= GripCurves.LIMIT_USE ? HandsReading.Cause.REAR : HandsReading.Cause.DRIVER;
             case WIND_ON -> front >= GripCurves.LIMIT_USE ? HandsReading.Cause.FRONT : HandsReading.Cause.DRIVER;
             case SAWING -> HandsReading.Cause.DRIVER;
         };

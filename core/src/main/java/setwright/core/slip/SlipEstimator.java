@@ -3,7 +3,6 @@ package setwright.core.slip;
 import java.util.List;
 import setwright.core.car.CarSheet;
 import setwright.core.car.model.CarPrior;
-import setwright.core.car.model.MountedTyre;
 import setwright.core.car.model.Parameter;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
@@ -22,8 +21,6 @@ final class SlipEstimator {
     private static final int SHORTEST_RUN = 25;
     private static final double AROUND_S = 2.0;
     private static final double LEAST_SPEED = 8.0;
-    private static final double FARTHEST_USE = 3.0;
-    private static final int HALVINGS = 16;
 
     /** What sideslip's own movement adds where yaw rate is taken from lateral acceleration or the other way, rad/s. */
     private static final double UNSEEN_RAD_PER_S = 0.05;
@@ -38,15 +35,7 @@ final class SlipEstimator {
      * How fast each state wanders, per root of a second: sideslip (rad) and yaw rate (rad/s) for what a single-track car leaves out,
      * then grip of the axles, slip at the peak and biases. Set by the innovations on drives of the truth bench's tuning seed.
      */
-    private static final double[] WANDER = {
-        0.001, 0.02, 0.01, 0.01, 0.003, 0.003, Math.toRadians(0.01), 0.02
-    };
-
-    /**
-     * What a single-track car leaves out (toe, camber, unequal wheels, springs) does not scatter, so the filter cannot see it: error of
-     * the sideslip on drives of the truth bench's tuning seed.
-     */
-    private static final double MODEL_DOUBT_RAD = Math.toRadians(0.2);
+    private static final double[] WANDER = {0.001, 0.02, 0.01, 0.01, 0.003, 0.003, Math.toRadians(0.01), 0.02};
 
     private SlipEstimator() {}
 
@@ -174,6 +163,9 @@ final class SlipEstimator {
             start[SlipModel.YAW_RATE] = Double.isFinite(own[0][0]) ? own[0][0] : 0.0;
             UnscentedSmoother smoother = new UnscentedSmoother(model);
             smoother.filter(count, start, variance, own, scatter);
+            if (!Double.isFinite(smoother.mean(count - 1, SlipModel.SIDESLIP))) {
+                return; // readings that no car could give: nothing is said of this stretch
+            }
             for (int i = SlipModel.FRONT_GRIP; i < SlipModel.STATES; i++) {
                 start[i] = smoother.mean(count - 1, i);
                 variance[i] = smoother.covariance(count - 1, i, i);
@@ -185,7 +177,13 @@ final class SlipEstimator {
         }
 
         private void load(boolean isFront, int i, AxleLoads.At at) {
-            loads.fill(isFront, trace.speed().get(i), trace.forward().get(i), trace.lateral().get(i), trace.tyre(i), at);
+            loads.fill(
+                    isFront,
+                    trace.speed().get(i),
+                    trace.forward().get(i),
+                    trace.lateral().get(i),
+                    trace.tyre(i),
+                    at);
         }
 
         private void keep(
@@ -211,8 +209,9 @@ final class SlipEstimator {
             out.frontPeakSlipSd()[step] = spread(smoother, k, -0.5);
             out.rearPeakSlipSd()[step] = spread(smoother, k, 0.5);
             out.frontUse()[step] =
-                    together(Math.abs(out.frontSlip()[step]) / out.frontPeakSlip()[step], frontAlong);
-            out.rearUse()[step] = together(Math.abs(out.rearSlip()[step]) / out.rearPeakSlip()[step], rearAlong);
+                    SlipUse.of(loads.curve(), Math.abs(out.frontSlip()[step]) / out.frontPeakSlip()[step], frontAlong);
+            out.rearUse()[step] =
+                    SlipUse.of(loads.curve(), Math.abs(out.rearSlip()[step]) / out.rearPeakSlip()[step], rearAlong);
         }
 
         private static double spread(UnscentedSmoother smoother, int k, double share) {
@@ -221,56 +220,5 @@ final class SlipEstimator {
             double split = smoother.covariance(k, SlipModel.SLIP_SPLIT, SlipModel.SLIP_SPLIT);
             return Math.sqrt(Math.max(0.0, level + 2.0 * share * both + share * share * split));
         }
-
-        /**
-         * Slip over that of the peak, along and across together: the slip at which the curve, shared between both directions as the slips
-         * are (similarity method, Pacejka, Tire and Vehicle Dynamics, ch. 4, value from memory), gives the longitudinal share.
-         */
-        private double together(double across, double along) {
-            if (along < 0.02 || across >= FARTHEST_USE) {
-                return across;
-            }
-            MountedTyre curve = loads.curve();
-            double low = across;
-            double high = FARTHEST_USE;
-            for (int i = 0; i < HALVINGS; i++) {
-                double middle = 0.5 * (low + high);
-                double share = across / middle;
-                boolean enough = curve.share(middle) * Math.sqrt(Math.max(0.0, 1.0 - share * share)) > along;
-                low = enough ? low : middle;
-                high = enough ? middle : high;
-            }
-            return low;
-        }
-    }
-
-    /** Puts the steps back onto the recording's samples. */
-    static AxleTrace trace(Stint stint, HandlingTrace trace, SlipSteps steps) {
-        int samples = stint.recording().sampleCount();
-        double[] spread = new double[steps.count()];
-        for (int k = 0; k < spread.length; k++) {
-            spread[k] = Math.sqrt(Math.max(0.0, steps.sideslipVariance()[k]) + MODEL_DOUBT_RAD * MODEL_DOUBT_RAD);
-        }
-        return new AxleTrace(
-                spread(steps, steps.sideslip(), samples),
-                spread(steps, spread, samples),
-                spread(steps, steps.frontSlip(), samples),
-                spread(steps, steps.rearSlip(), samples),
-                spread(steps, steps.frontUse(), samples),
-                spread(steps, steps.rearUse(), samples),
-                trace.yawMeasured(),
-                stint.recording().has(Quantity.LATERAL_ACCELERATION));
-    }
-
-    private static Channel spread(SlipSteps steps, double[] values, int samples) {
-        double[] out = new double[samples];
-        double middle = 0.5 * (steps.stride() - 1);
-        for (int i = 0; i < samples; i++) {
-            double place = (i - middle) / steps.stride();
-            int left = (int) Math.max(0.0, Math.min(Math.floor(place), values.length - 2.0));
-            double share = Math.max(0.0, Math.min(place - left, 1.0));
-            out[i] = values.length < 2 ? Double.NaN : values[left] + share * (values[left + 1] - values[left]);
-        }
-        return Channel.of(out);
     }
 }

@@ -30,6 +30,8 @@ final class SlipModel implements UnscentedSmoother.Model {
     static final int STATES = 8;
 
     private static final double LEAST_SPEED = 8.0;
+    /** Slower recordings are moved on in pieces: at twice this the slowest bends would not be stable. */
+    private static final double LONGEST_S = 0.05;
 
     private final double stepS;
     private final double toFront;
@@ -87,6 +89,22 @@ final class SlipModel implements UnscentedSmoother.Model {
         double rearFactor = Math.exp(state[REAR_GRIP]);
         double frontSlip = Math.exp(state[PEAK_SLIP] - 0.5 * state[SLIP_SPLIT]);
         double rearSlip = Math.exp(state[PEAK_SLIP] + 0.5 * state[SLIP_SPLIT]);
+        int pieces = (int) Math.ceil(stepS / LONGEST_S);
+        for (int piece = 0; piece < pieces; piece++) {
+            move(step, piece, pieces, state, frontFactor, rearFactor, frontSlip, rearSlip);
+        }
+    }
+
+    private void move(
+            int step,
+            int piece,
+            int pieces,
+            double[] state,
+            double frontFactor,
+            double rearFactor,
+            double frontSlip,
+            double rearSlip) {
+        double span = stepS / pieces;
         double beta = state[SIDESLIP];
         double rate = state[YAW_RATE];
         double sumBeta = 0.0;
@@ -95,24 +113,25 @@ final class SlipModel implements UnscentedSmoother.Model {
         double slopeRate = 0.0;
         for (int stage = 0; stage < 4; stage++) {
             double reach = stage == 0 ? 0.0 : stage == 3 ? 1.0 : 0.5;
-            double atBeta = beta + reach * stepS * slopeBeta;
-            double atRate = rate + reach * stepS * slopeRate;
-            double v = Math.max(mix(speed, step, reach), LEAST_SPEED);
+            double at = (piece + reach) / pieces;
+            double atBeta = beta + reach * span * slopeBeta;
+            double atRate = rate + reach * span * slopeRate;
+            double v = Math.max(mix(speed, step, at), LEAST_SPEED);
             double front = frontFactor
-                    * mix(frontPeak, step, reach)
-                    * curve.share((mix(steer, step, reach) - atBeta - toFront * atRate / v)
-                            / (frontSlip * mix(frontPeakSlip, step, reach)));
+                    * mix(frontPeak, step, at)
+                    * curve.share((mix(steer, step, at) - atBeta - toFront * atRate / v)
+                            / (frontSlip * mix(frontPeakSlip, step, at)));
             double rear = rearFactor
-                    * mix(rearPeak, step, reach)
-                    * curve.share((toRear * atRate / v - atBeta) / (rearSlip * mix(rearPeakSlip, step, reach)));
-            slopeBeta = (front + rear - mix(forward, step, reach) * atBeta) / v - atRate;
+                    * mix(rearPeak, step, at)
+                    * curve.share((toRear * atRate / v - atBeta) / (rearSlip * mix(rearPeakSlip, step, at)));
+            slopeBeta = (front + rear - mix(forward, step, at) * atBeta) / v - atRate;
             slopeRate = (toFront * front - toRear * rear) / gyration2;
             double weight = stage == 0 || stage == 3 ? 1.0 : 2.0;
             sumBeta += weight * slopeBeta;
             sumRate += weight * slopeRate;
         }
-        state[SIDESLIP] = beta + stepS / 6.0 * sumBeta;
-        state[YAW_RATE] = rate + stepS / 6.0 * sumRate;
+        state[SIDESLIP] = beta + span / 6.0 * sumBeta;
+        state[YAW_RATE] = rate + span / 6.0 * sumRate;
     }
 
     @Override

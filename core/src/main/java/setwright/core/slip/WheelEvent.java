@@ -20,6 +20,9 @@ public record WheelEvent(
     public enum Kind {
         FRONT_LOCK("front lock"),
         REAR_LOCK("rear lock"),
+        /** Only the unloaded inner wheel, in a bend. */
+        INSIDE_FRONT_LOCK("inside front lock"),
+        INSIDE_REAR_LOCK("inside rear lock"),
         /** Both wheels of the driven axle. */
         WHEELSPIN("wheelspin"),
         /** Only the unloaded wheel of the driven axle. */

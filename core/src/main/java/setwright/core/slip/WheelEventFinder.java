@@ -30,6 +30,9 @@ final class WheelEventFinder {
     private static final double SHORTEST_S = 0.08;
     private static final double LEAST_SPEED = 10.0;
     private static final double PRESSED = 0.05;
+    /** In a bend an inner wheel carries little; that it locks alone costs nothing but its tread. */
+    private static final double BEND_MPS2 = 3.0;
+
     /** The outer wheel turns below its own peak while only the inner one spins. */
     private static final double HOLDS = 0.08;
 
@@ -76,13 +79,19 @@ final class WheelEventFinder {
         int count = slip[0].length;
         double[] front = new double[count];
         double[] rear = new double[count];
+        double[] frontInside = new double[count];
+        double[] rearInside = new double[count];
         double[] spin = new double[count];
         double[] inside = new double[count];
         for (int i = 0; i < count; i++) {
             boolean brakes = trace.brake().get(i) > PRESSED;
             boolean drives = trace.throttle().get(i) > PRESSED && !brakes;
-            front[i] = brakes ? Math.min(slip[0][i], slip[1][i]) : 0.0;
-            rear[i] = brakes ? Math.min(slip[2][i], slip[3][i]) : 0.0;
+            if (brakes) {
+                front[i] = lock(slip, 0, i, false);
+                frontInside[i] = lock(slip, 0, i, true);
+                rear[i] = lock(slip, 2, i, false);
+                rearInside[i] = lock(slip, 2, i, true);
+            }
             if (drives) {
                 boolean left = trace.lateral().get(i) > 0.0;
                 double most = 0.0;
@@ -102,8 +111,26 @@ final class WheelEventFinder {
         }
         collect(front, -1.0, WheelEvent.Kind.FRONT_LOCK);
         collect(rear, -1.0, WheelEvent.Kind.REAR_LOCK);
+        collect(frontInside, -1.0, WheelEvent.Kind.INSIDE_FRONT_LOCK);
+        collect(rearInside, -1.0, WheelEvent.Kind.INSIDE_REAR_LOCK);
         collect(spin, 1.0, WheelEvent.Kind.WHEELSPIN);
         collect(inside, 1.0, WheelEvent.Kind.INSIDE_WHEELSPIN);
+    }
+
+    /** Slip ratio of the wheel that would lock the axle, or of an unloaded inner wheel that locks alone in a bend. */
+    private double lock(double[][] slip, int leftWheel, int i, boolean alone) {
+        double lateral = trace.lateral().get(i);
+        double left = slip[leftWheel][i];
+        double right = slip[leftWheel + 1][i];
+        if (!(Math.abs(lateral) > BEND_MPS2)) {
+            return alone ? 0.0 : Math.min(left, right);
+        }
+        double inner = lateral > 0.0 ? left : right;
+        double outer = lateral > 0.0 ? right : left;
+        if (!alone) {
+            return outer;
+        }
+        return outer > -HOLDS ? inner : 0.0;
     }
 
     /** Slip ratio of a wheel: its speed against that of its own path, with its rolling radius taken from where it rolls. */
@@ -134,7 +161,9 @@ final class WheelEventFinder {
         int count = engine.size();
         for (int i = 0; i < count; i++) {
             double v = trace.speed().get(i);
-            if (v > LEAST_SPEED && Double.isFinite(engine.get(i)) && Math.abs(trace.forward().get(i)) < 3.0) {
+            if (v > LEAST_SPEED
+                    && Double.isFinite(engine.get(i))
+                    && Math.abs(trace.forward().get(i)) < 3.0) {
                 byGear.computeIfAbsent(Math.round(gear.get(i)), g -> new ArrayList<>())
                         .add(engine.get(i) / v);
             }
@@ -142,7 +171,10 @@ final class WheelEventFinder {
         Map<Long, Double> usual = new HashMap<>();
         byGear.forEach((g, ratios) -> {
             if (g > 0 && ratios.size() >= LEAST_ROLLING) {
-                usual.put(g, Robust.median(ratios.stream().mapToDouble(Double::doubleValue).toArray()));
+                usual.put(
+                        g,
+                        Robust.median(
+                                ratios.stream().mapToDouble(Double::doubleValue).toArray()));
             }
         });
         double[] spin = new double[count];

@@ -128,7 +128,7 @@ public final class SimulatedStint {
         Stint stint = without(missing);
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
         SlipSteps steps = SlipEstimator.steps(stint, trace, sheet);
-        AxleTrace axles = SlipEstimator.trace(stint, trace, steps);
+        AxleTrace axles = AxleTraces.of(stint, trace, steps);
         double[] sums = new double[4];
         int[] counts = new int[2];
         double surprise = 0.0;

@@ -28,7 +28,10 @@ final class WheelEventFinderTest {
         HandlingTrace trace = HandlingTracer.trace(before, DRIVEN.sheet());
         Lap lap = before.goodLaps().get(1);
         int at = lap.from();
-        while (!(trace.brake().get(at) > 0.3 && trace.brake().get(at + 20) > 0.3 && trace.speed().get(at) > 20.0)) {
+        while (!(trace.brake().get(at) > 0.3
+                && trace.brake().get(at + 20) > 0.3
+                && trace.speed().get(at) > 20.0
+                && Math.abs(trace.lateral().get(at)) < 1.0)) {
             at++;
         }
         double[] wheel = recording.channel(Quantity.WHEEL_SPEED_FRONT_RIGHT).toArray();
@@ -38,8 +41,7 @@ final class WheelEventFinderTest {
         Stint stint = StintBuilder.build(recording.with(Quantity.WHEEL_SPEED_FRONT_RIGHT, Channel.of(wheel)));
         double when = at * recording.stepS();
         assertThat(find(before).events())
-                .noneMatch(event -> event.kind() == WheelEvent.Kind.FRONT_LOCK
-                        && Math.abs(event.timeS() - when) < 0.1);
+                .noneMatch(event -> event.kind() == WheelEvent.Kind.FRONT_LOCK && Math.abs(event.timeS() - when) < 0.1);
         assertThat(find(stint).events())
                 .anyMatch(event -> event.kind() == WheelEvent.Kind.FRONT_LOCK
                         && Math.abs(event.timeS() - when) < 0.1

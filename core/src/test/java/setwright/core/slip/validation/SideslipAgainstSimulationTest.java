@@ -28,7 +28,8 @@ final class SideslipAgainstSimulationTest {
         assertThat(errors.limitDeg()).as(errors.toString()).isLessThan(HALF_OF_PUBLISHED_DEG);
         assertThat(errors.frontUse()).as(errors.toString()).isLessThan(USE);
         assertThat(errors.rearUse()).as(errors.toString()).isLessThan(USE);
-        // two readings: 2 on average if the car were what the filter believes; within half and twice of it for another car
+        // two readings: 2 on average if the car were what the filter believes; within half and twice of it for another
+        // car
         assertThat(errors.surprise()).as(errors.toString()).isBetween(1.0, 4.0);
     }
 
