@@ -26,6 +26,7 @@ final class ArchitectureTest {
             "circuit",
             "car",
             "handling",
+            "slip",
             "replay",
             "identification",
             "standing",

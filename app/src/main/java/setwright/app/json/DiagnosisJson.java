@@ -3,6 +3,7 @@ package setwright.app.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -22,7 +23,8 @@ record DiagnosisJson(
         List<String> next,
         Car car,
         List<ExplanationJson.Reason> reasons,
-        ExplanationJson.Setup setup) {
+        ExplanationJson.Setup setup,
+        Optional<AxlesJson> axles) {
 
     record Recording(
             String name,

@@ -61,7 +61,8 @@ public final class DiagnosisJsonWriter {
                         .toList(),
                 new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
                 ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
-                ExplanationJsonWriter.setup(diagnosis.grounds().standing()));
+                ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
+                diagnosis.axles().map(AxlesJsonWriter::of));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {

@@ -88,7 +88,8 @@ public final class Example {
                 Verdict.CHANGE_THE_CAR,
                 "The driving repeats well enough to see 0.09 deg, and entry oversteer of 0.46 deg shows in "
                         + slow.size() + " slow corners and 83 % of the laps");
-        return new Answer(diagnosis, car(car), channels(), List.of());
+        int samples = diagnosis.stint().recording().sampleCount();
+        return new Answer(diagnosis.with(ExampleAxles.axles(samples)), car(car), channels(), List.of());
     }
 
     /** Returns the answer with another verdict and no findings. */

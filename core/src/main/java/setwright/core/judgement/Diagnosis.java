@@ -1,9 +1,11 @@
 package setwright.core.judgement;
 
 import java.util.List;
+import java.util.Optional;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
+import setwright.core.slip.AxleEvidence;
 
 /**
  * The whole answer for one stint, with the evidence it rests on.
@@ -17,6 +19,7 @@ import setwright.core.handling.HandlingTrace;
  * @param verdict        what to do next
  * @param reason         why that verdict, one or two plain sentences with their figures
  * @param grounds        what it rests on besides the passes
+ * @param axles          how hard each axle works, where it was looked at
  */
 public record Diagnosis(
         Stint stint,
@@ -27,14 +30,15 @@ public record Diagnosis(
         List<Finding> findings,
         Verdict verdict,
         String reason,
-        Grounds grounds) {
+        Grounds grounds,
+        Optional<AxleEvidence> axles) {
     public Diagnosis {
         passes = List.copyOf(passes);
         faults = List.copyOf(faults);
         findings = List.copyOf(findings);
     }
 
-    /** Makes one of which the grounds are not kept. */
+    /** Makes one of which neither the grounds are kept nor the axles were looked at. */
     public Diagnosis(
             Stint stint,
             HandlingTrace trace,
@@ -44,11 +48,27 @@ public record Diagnosis(
             List<Finding> findings,
             Verdict verdict,
             String reason) {
-        this(stint, trace, passes, repeatability, faults, findings, verdict, reason, Grounds.NONE);
+        this(
+                stint,
+                trace,
+                passes,
+                repeatability,
+                faults,
+                findings,
+                verdict,
+                reason,
+                Grounds.NONE,
+                Optional.empty());
     }
 
     /** Returns it with its grounds. */
     Diagnosis on(Grounds found) {
-        return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason, found);
+        return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason, found, axles);
+    }
+
+    /** Returns the same diagnosis with what was found of the axles. */
+    public Diagnosis with(AxleEvidence found) {
+        return new Diagnosis(
+                stint, trace, passes, repeatability, faults, findings, verdict, reason, grounds, Optional.of(found));
     }
 }

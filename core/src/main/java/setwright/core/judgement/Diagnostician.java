@@ -21,6 +21,7 @@ import setwright.core.judgement.Finding.Cause;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.replay.DrivenLap;
 import setwright.core.replay.Predictor;
+import setwright.core.slip.AxleEvidence;
 import setwright.core.standing.SetupStanding;
 
 /** Leads from a stint to its diagnosis. */
@@ -80,7 +81,8 @@ public final class Diagnostician {
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
-                .on(grounds);
+                .on(grounds)
+                .with(AxleEvidence.of(stint, trace, passes, sheet));
     }
 
     /**
