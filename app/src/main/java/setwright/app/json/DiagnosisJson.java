@@ -3,6 +3,7 @@ package setwright.app.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -95,8 +96,15 @@ record DiagnosisJson(
             @JsonProperty("size_deg") OptionalDouble sizeDeg,
             @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
             @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh,
+            @JsonProperty("speed_dependence") Optional<SpeedDependence> speedDependence,
             Map<String, OptionalDouble> triggers,
             List<String> why) {}
+
+    record SpeedDependence(
+            @JsonProperty("slope_deg_per_1000_m2s2") OptionalDouble slope,
+            OptionalDouble low,
+            OptionalDouble high,
+            @JsonProperty("probability_aero") OptionalDouble probabilityAero) {}
 
     record Car(String description, List<String> assumed) {}
 }

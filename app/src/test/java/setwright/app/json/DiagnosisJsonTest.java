@@ -76,6 +76,8 @@ final class DiagnosisJsonTest {
                 "/findings/0/price_s number",
                 "/findings/0/price_s_low number",
                 "/findings/0/price_s_high number",
+                "/findings/0/speed_dependence/slope_deg_per_1000_m2s2 number",
+                "/findings/0/speed_dependence/probability_aero number",
                 "/technique array",
                 "/changes array",
                 "/verdict string"
