@@ -85,7 +85,7 @@ final class SpeedSlope {
         byCorner.forEach((corner, here) -> {
             List<PhaseBalance> known = here.stream()
                     .flatMap(pass -> pass.phase(phase).stream())
-                    .filter(balance -> Double.isFinite(balance.excessRad()))
+                    .filter(balance -> Double.isFinite(balance.excessRad() - BalanceBelief.healthyRad(balance)))
                     .toList();
             if (!known.isEmpty()) {
                 double speed = Robust.median(
