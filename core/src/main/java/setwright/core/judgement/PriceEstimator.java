@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
+import setwright.core.handling.PhaseBalance;
 import setwright.core.replay.GripWorth;
 import setwright.core.standing.SetupStanding;
 import setwright.core.standing.TimeCost;
@@ -60,7 +61,7 @@ final class PriceEstimator {
                     : belief.at(each, speed)
                             .map(estimate -> Math.max(0.0, sign.direction() * estimate.meanRad()))
                             .orElse(0.0);
-            seconds += known(worth.perLapS(each, corners, Yardstick.gripShare(there)));
+            seconds += worthS(each, corners, Yardstick.gripShare(there));
         }
         double unseen = UNSEEN * unitS();
         TimeCost balance = new TimeCost(seconds, Math.hypot(BALANCE_DOUBT * seconds, unseen));
@@ -85,7 +86,7 @@ final class PriceEstimator {
      * @param sizeRad   of a usual one, rad
      */
     Finding.Price slide(Phase phase, Set<Integer> corners, double lapShare, double sizeRad) {
-        double seconds = lapShare * known(worth.perLapS(phase, corners, Yardstick.gripShare(sizeRad)));
+        double seconds = lapShare * worthS(phase, corners, Yardstick.gripShare(sizeRad));
         return TimePrice.of(new TimeCost(seconds, 0.0), unitS(), BalanceSign.OVERSTEER, sizeRad);
     }
 
@@ -93,7 +94,7 @@ final class PriceEstimator {
     private double unitS() {
         double unit = 0.0;
         for (Phase phase : BalanceBelief.PHASES) {
-            unit += known(worth.perLapS(phase, corners(SpeedRange.ALL), ONE_PER_CENT));
+            unit += worthS(phase, corners(SpeedRange.ALL), ONE_PER_CENT);
         }
         return unit;
     }
@@ -105,8 +106,18 @@ final class PriceEstimator {
                 .collect(Collectors.toSet());
     }
 
-    /** Laps with gaps in all of them tell no time. */
-    private static double known(double seconds) {
-        return Double.isFinite(seconds) ? seconds : 0.0;
+    /** What more grip in a phase is worth a lap, s; where every lap has gaps, without what is carried on from there. */
+    private double worthS(Phase phase, Set<Integer> corners, double share) {
+        double seconds = worth.perLapS(phase, corners, share);
+        if (Double.isFinite(seconds)) {
+            return seconds;
+        }
+        double spent = passes.stream()
+                .filter(pass -> corners.contains(pass.corner()))
+                .flatMap(pass -> pass.phase(phase).stream())
+                .mapToDouble(PhaseBalance::timeS)
+                .sum();
+        long laps = passes.stream().mapToInt(CornerPass::lap).distinct().count();
+        return 0.5 * share * spent / Math.max(1L, laps);
     }
 }
