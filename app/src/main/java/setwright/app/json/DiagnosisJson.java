@@ -99,11 +99,18 @@ record DiagnosisJson(
             @JsonProperty("size_deg") OptionalDouble sizeDeg,
             @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
             @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh,
+            @JsonProperty("speed_dependence") Optional<SpeedDependence> speedDependence,
             Map<String, OptionalDouble> triggers,
             List<String> why,
             List<ExplanationJson.Reason> reasons,
             List<ExplanationJson.Alternative> alternatives,
             List<ExplanationJson.Item> setup) {}
+
+    record SpeedDependence(
+            @JsonProperty("slope_deg_per_1000_m2s2") OptionalDouble slope,
+            OptionalDouble low,
+            OptionalDouble high,
+            @JsonProperty("probability_aero") OptionalDouble probabilityAero) {}
 
     record Car(String description, List<String> assumed) {}
 }

@@ -28,11 +28,14 @@ import setwright.core.judgement.Finding;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
+import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.Trigger;
 
 /** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class DiagnosisJsonWriter {
     private static final int VERSION = 1;
+    /** Slopes over the square of the speed are given per 1000 m²/s². */
+    private static final double SQUARES = 1000.0;
 
     private DiagnosisJsonWriter() {}
 
@@ -175,10 +178,19 @@ public final class DiagnosisJsonWriter {
                 degrees(finding.sizeRad()),
                 degrees(finding.sizeLowRad()),
                 degrees(finding.sizeHighRad()),
+                finding.dependence().map(DiagnosisJsonWriter::dependence),
                 triggers,
                 finding.why(),
                 ExplanationJsonWriter.reasons(explanation.reasons()),
                 ExplanationJsonWriter.alternatives(explanation.alternatives()),
                 ExplanationJsonWriter.items(diagnosis.grounds().standing(), finding));
+    }
+
+    private static DiagnosisJson.SpeedDependence dependence(SpeedDependence found) {
+        return new DiagnosisJson.SpeedDependence(
+                degrees(SQUARES * found.slopeRadPerM2S2()),
+                degrees(SQUARES * found.low()),
+                degrees(SQUARES * found.high()),
+                known(found.probabilityAero()));
     }
 }

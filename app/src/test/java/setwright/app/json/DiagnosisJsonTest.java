@@ -87,6 +87,8 @@ final class DiagnosisJsonTest {
                 "/reasons array",
                 "/setup/known boolean",
                 "/setup/items array",
+                "/findings/0/speed_dependence/slope_deg_per_1000_m2s2 number",
+                "/findings/0/speed_dependence/probability_aero number",
                 "/technique array",
                 "/changes array",
                 "/verdict string",

@@ -152,6 +152,11 @@ final class BalanceBelief {
         return cells;
     }
 
+    /** Returns what a healthy car shows beyond the reference in such a phase, rad. */
+    static double healthyRad(PhaseBalance balance) {
+        return HEALTHY_RAD * Math.min(1.0, shape(balance));
+    }
+
     private static double shape(PhaseBalance balance) {
         return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
     }

@@ -20,6 +20,7 @@ import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.replay.DrivenLap;
+import setwright.core.replay.GripWorth;
 import setwright.core.replay.Predictor;
 import setwright.core.slip.AxleEvidence;
 import setwright.core.standing.SetupStanding;
@@ -61,8 +62,9 @@ public final class Diagnostician {
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
         SetupStanding standing = standing(stint, trace, passes, sheet);
         BalanceBelief belief = BalanceBelief.of(passes, standing);
-        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, laps));
-        Optional<Finding> level = LevelPattern.find(passes, belief, standing, laps);
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, trace, passes, sheet));
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, prices));
+        Optional<Finding> level = LevelPattern.find(passes, belief, standing, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)

@@ -2,6 +2,7 @@ package setwright.core.judgement;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import setwright.core.handling.Phase;
 
 /**
@@ -21,6 +22,7 @@ import setwright.core.handling.Phase;
  * @param sizeLowRad    lower end of its 95 % interval, rad
  * @param sizeHighRad   upper end, rad
  * @param price         what it costs a lap
+ * @param dependence    how it changes with speed; empty where too few corners tell
  * @param why           the chain of reasons, one plain sentence each, with its figures
  */
 public record Finding(
@@ -38,11 +40,48 @@ public record Finding(
         double sizeLowRad,
         double sizeHighRad,
         Price price,
+        Optional<SpeedDependence> dependence,
         List<String> why) {
     public Finding {
         triggers = Map.copyOf(triggers);
         corners = List.copyOf(corners);
         why = List.copyOf(why);
+    }
+
+    /** A problem of which nothing is known of how it changes with speed. */
+    public Finding(
+            Phase phase,
+            SpeedRange speed,
+            BalanceSign balance,
+            Trigger trigger,
+            Map<Trigger, Double> triggers,
+            Cause cause,
+            List<Integer> corners,
+            double lapShare,
+            boolean lapWide,
+            double probability,
+            double sizeRad,
+            double sizeLowRad,
+            double sizeHighRad,
+            Price price,
+            List<String> why) {
+        this(
+                phase,
+                speed,
+                balance,
+                trigger,
+                triggers,
+                cause,
+                corners,
+                lapShare,
+                lapWide,
+                probability,
+                sizeRad,
+                sizeLowRad,
+                sizeHighRad,
+                price,
+                Optional.empty(),
+                why);
     }
 
     /** Who or what makes it. */

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
-import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
@@ -37,15 +36,16 @@ final class SlidePattern {
      *
      * @param belief  what is believed of the balance otherwise: a rear that steps out of a car that pushes is no reason to change it
      */
-    static List<Finding> find(List<CornerPass> passes, BalanceBelief belief, int laps) {
+    static List<Finding> find(List<CornerPass> passes, BalanceBelief belief, PriceEstimator prices) {
         List<Finding> findings = new ArrayList<>();
         for (Phase phase : Phase.values()) {
-            at(passes, belief, phase, laps).ifPresent(findings::add);
+            at(passes, belief, phase, prices).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static Optional<Finding> at(List<CornerPass> passes, BalanceBelief belief, Phase phase, int laps) {
+    private static Optional<Finding> at(
+            List<CornerPass> passes, BalanceBelief belief, Phase phase, PriceEstimator prices) {
         Map<Integer, List<CornerPass>> byCorner = passes.stream()
                 .filter(pass -> pass.phase(phase).isPresent())
                 .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
@@ -107,8 +107,7 @@ final class SlidePattern {
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
-                PriceEstimator.price(
-                        showing.stream().mapToDouble(pass -> loss(pass, phase)).toArray(), laps),
+                prices.slide(phase, corners, share, Robust.median(sizes)),
                 why(phase, showing, there, sizes, triggers, cause, byCorner.size(), corners.size()));
         return Optional.of(finding);
     }
@@ -149,13 +148,6 @@ final class SlidePattern {
         boolean answered =
                 phase != Phase.EXIT || DrivingFaultFinder.corrected(pass) || DrivingFaultFinder.lifted(pass.habits());
         return answered && pass.slides(Slide.Axle.REAR, phase);
-    }
-
-    /** Time lost in a pass: the largest slide's imbalance over the phase it began in. */
-    private static double loss(CornerPass pass, Phase phase) {
-        double size = rearSlides(pass, phase).mapToDouble(Slide::sizeRad).max().orElse(0.0);
-        double time = pass.phase(phase).map(PhaseBalance::timeS).orElse(0.0);
-        return time * Yardstick.timeShare(size);
     }
 
     static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {

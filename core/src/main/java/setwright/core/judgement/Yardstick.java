@@ -20,15 +20,19 @@ final class Yardstick {
     private Yardstick() {}
 
     /**
-     * Returns the share of a phase's time that a balance angle off by this much costs: one axle is at its limit, the
-     * other slips less by the angle and so leaves force unused; the two carry about half the car each, and cornering
-     * speed goes with the root of the lateral force.
+     * Returns by which share a car could corner harder if both axles reached their limit together: one is at its limit, the other
+     * slips less by the angle and so leaves force unused, and half of that would be the first one's.
      *
      * @param excessRad  size of the imbalance, rad, &gt;= 0
      */
-    static double timeShare(double excessRad) {
+    static double gripShare(double excessRad) {
         double lazy = Math.max(0.0, LIMIT_SLIP_SHARE - excessRad / BalancedCar.USUAL_PEAK_SLIP_RAD);
         double unused = 1.0 - TyreCurve.forceShare(lazy) / TyreCurve.forceShare(LIMIT_SLIP_SHARE);
-        return 0.5 * 0.5 * unused;
+        return 0.5 * unused;
+    }
+
+    /** Returns the share of a phase's time that a balance angle off by this much costs: cornering speed goes with the root of grip. */
+    static double timeShare(double excessRad) {
+        return 0.5 * gripShare(excessRad);
     }
 }
