@@ -11,6 +11,11 @@ public enum BalanceSign {
         this.words = words;
     }
 
+    /** Returns 1 for understeer, -1 for oversteer: the sign of the balance angle. */
+    double direction() {
+        return this == UNDERSTEER ? 1.0 : -1.0;
+    }
+
     /** Returns the word a person reads; also the value in JSON. */
     public String words() {
         return words;

@@ -60,8 +60,9 @@ public final class Diagnostician {
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
         SetupStanding standing = standing(stint, trace, passes, sheet);
         BalanceBelief belief = BalanceBelief.of(passes, standing);
-        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, laps));
-        Optional<Finding> level = LevelPattern.find(passes, belief, standing, laps);
+        TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, laps));
+        Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, laps);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)

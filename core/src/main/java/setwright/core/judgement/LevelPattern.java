@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,7 +12,6 @@ import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.replay.Pool;
@@ -34,18 +32,17 @@ final class LevelPattern {
     /** A corner shows it with half of what the pool does. */
     private static final double SHOWS = 0.5;
 
-    private static final double BRAKED = 0.05;
-    /** Left to each trigger that nothing speaks for. */
-    private static final double LEFT_OVER = 0.02;
-
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
+    private final TriggerJudge triggers;
 
-    private LevelPattern(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing) {
+    private LevelPattern(
+            List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, TriggerJudge triggers) {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
+        this.triggers = triggers;
     }
 
     /** A phase with the speeds at which it counts. */
@@ -64,8 +61,9 @@ final class LevelPattern {
     }
 
     /** Returns the largest level that is worth naming, however probable; empty without corners to judge by. */
-    static Optional<Finding> find(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, int laps) {
-        LevelPattern pattern = new LevelPattern(passes, belief, standing);
+    static Optional<Finding> find(
+            List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, TriggerJudge triggers, int laps) {
+        LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers);
         return BalanceBelief.PHASES.stream()
                 .flatMap(pattern::place)
                 .max(Comparator.comparingDouble(Place::sizeRad))
@@ -114,13 +112,14 @@ final class LevelPattern {
         List<PhaseBalance> worked = there.stream()
                 .filter(balance -> !Double.isNaN(balance.excessRad()))
                 .toList();
-        Map<Trigger, Double> triggers = triggers(place);
+        TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
+        Map<Trigger, Double> probabilities = evidence.probabilities();
         return new Finding(
                 place.phase(),
                 place.speed(),
                 place.sign(),
-                SlidePattern.mostProbable(triggers),
-                triggers,
+                TriggerWords.mostProbable(probabilities),
+                probabilities,
                 Cause.CAR,
                 corners,
                 worked.size() / Math.max(1.0, there.size()),
@@ -134,7 +133,7 @@ final class LevelPattern {
                                 .mapToDouble(balance -> balance.timeS() * Yardstick.timeShare(size))
                                 .toArray(),
                         laps),
-                why(place));
+                why(place, evidence));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
@@ -155,43 +154,9 @@ final class LevelPattern {
         return showing.isEmpty() ? there : showing;
     }
 
-    /** What the driver does in a phase counts by the square of the balance that is wrong there. */
-    private Map<Trigger, Double> triggers(Place place) {
-        Map<Trigger, Double> weights = new EnumMap<>(Trigger.class);
-        for (Trigger trigger : Trigger.values()) {
-            weights.put(trigger, LEFT_OVER);
-        }
-        double scale = place.estimate().meanRad() * place.estimate().meanRad();
-        for (Phase phase : BalanceBelief.PHASES) {
-            double wrong = belief.at(phase, place.speed())
-                    .map(estimate -> Math.max(0.0, place.direction() * estimate.meanRad()))
-                    .orElse(0.0);
-            double weight = scale > 0.0 ? wrong * wrong / scale : 0.0;
-            switch (phase) {
-                case ENTRY -> {
-                    double braked = braked();
-                    weights.merge(Trigger.BRAKE_RELEASE, weight * braked, Double::sum);
-                    weights.merge(Trigger.TURN_IN, weight * (1.0 - braked), Double::sum);
-                }
-                case MID -> weights.merge(Trigger.NONE, weight, Double::sum);
-                case EXIT -> weights.merge(Trigger.THROTTLE_PICK_UP, weight, Double::sum);
-                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
-            }
-        }
-        double sum = weights.values().stream().mapToDouble(weight -> weight).sum();
-        weights.replaceAll((trigger, weight) -> weight / sum);
-        return weights;
-    }
-
-    private double braked() {
-        long braked =
-                passes.stream().filter(pass -> pass.brakeAtTurnIn() > BRAKED).count();
-        return braked / Math.max(1.0, passes.size());
-    }
-
-    private List<String> why(Place place) {
+    private List<String> why(Place place, TriggerEvidence evidence) {
         List<String> why = new ArrayList<>();
-        Pool pool = pool(place);
+        Pool pool = place.speed().pool(place.phase());
         List<ItemStanding> items = standing.unusual(pool).stream()
                 .filter(item -> place.direction() * item.balanceRad(pool) > 0.0)
                 .toList();
@@ -221,15 +186,8 @@ final class LevelPattern {
                 Math.toDegrees(place.sizeRad()),
                 place.sign().words(),
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
+        why.add(TriggerWords.sentence(evidence));
         return why;
-    }
-
-    private static Pool pool(Place place) {
-        return switch (place.speed()) {
-            case ALL -> Pool.all(place.phase());
-            case LOW -> Pool.of(place.phase(), SpeedClass.LOW);
-            case HIGH -> Pool.of(place.phase(), SpeedClass.HIGH);
-        };
     }
 
     /** A setting as it stands on a sheet. */

@@ -1,6 +1,8 @@
 package setwright.core.judgement;
 
+import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
+import setwright.core.replay.Pool;
 
 /** The corners a finding holds for. */
 public enum SpeedRange {
@@ -25,6 +27,15 @@ public enum SpeedRange {
             case ALL -> true;
             case LOW -> speed == SpeedClass.LOW;
             case HIGH -> speed == SpeedClass.HIGH;
+        };
+    }
+
+    /** Returns the same corners in a phase, for what a replay says of them. */
+    Pool pool(Phase phase) {
+        return switch (this) {
+            case ALL -> Pool.all(phase);
+            case LOW -> Pool.of(phase, SpeedClass.LOW);
+            case HIGH -> Pool.of(phase, SpeedClass.HIGH);
         };
     }
 }
