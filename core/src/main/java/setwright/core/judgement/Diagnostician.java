@@ -102,7 +102,7 @@ public final class Diagnostician {
     }
 
     /** Without ranges on the sheet, or a lap that can be replayed, nothing is known of what the setup does. */
-    private static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+    static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
         if (!SetupStanding.canBeKnown(sheet)
                 || DrivenLap.of(stint, trace, passes).isEmpty()) {
             return SetupStanding.unknown();

@@ -10,8 +10,9 @@ import setwright.core.handling.Phase;
  * Design note. An item of the setup does nothing by itself: an input has to move what it acts on. A brake balance needs the brake, a
  * damper a body that pitches or rolls, the differential a torque or a difference of wheel speeds; bars, tyres and camber share out
  * lateral load, and where the axle that slips is also the driven one, the drive force takes from the same grip (friction
- * circle), so that half of what they do comes with the throttle. Springs at the rear let the car squat on it. All of it common
- * practice; where two inputs do the same work, each gets half, as no source says more.
+ * circle). Springs at the rear let the car squat on it. How much of that comes with the throttle the replay tells: what the item
+ * does on the exit against what it does in the middle of the corner. All of it common practice; where two other inputs do
+ * the same work, each gets half, as no source says more.
  */
 
 /** Through which inputs an item of the setup reaches an axle. */
@@ -25,15 +26,17 @@ final class InputPath {
      * @param sign    which axle slips more than it should
      * @param phase   where it does
      * @param driven  wheels that the engine drives
+     * @param power   share of what the item does under drive, against cornering alone, 0..1
      * @return shares, adding up to 1
      */
-    static Map<Trigger, Double> of(SetupItemKind kind, BalanceSign sign, Phase phase, DrivenAxle driven) {
+    static Map<Trigger, Double> of(SetupItemKind kind, BalanceSign sign, Phase phase, DrivenAxle driven, double power) {
         boolean front = kind.place() == SetupPlace.FRONT;
         SetupPlace slipping = sign == BalanceSign.UNDERSTEER ? SetupPlace.FRONT : SetupPlace.REAR;
         boolean driveToo = kind.place() == slipping && drives(driven, sign);
         return switch (kind.family()) {
             case BRAKE_BIAS_FRONT -> only(phase == Phase.BRAKING ? Trigger.BRAKE_APPLICATION : Trigger.BRAKE_RELEASE);
-            // on a closed throttle: too little lets the rear turn in as the brake comes off, too much holds the nose out
+            // on a closed throttle: too little lets the rear turn in as the brake comes off, too much holds the nose
+            // out
             case DIFF_COAST_LOCK, DIFF_PRELOAD ->
                 only(sign == BalanceSign.UNDERSTEER ? Trigger.TURN_IN : Trigger.BRAKE_RELEASE);
             case DIFF_POWER_LOCK -> only(Trigger.THROTTLE_PICK_UP);
@@ -42,9 +45,8 @@ final class InputPath {
             case REBOUND, REBOUND_LOW, REBOUND_HIGH ->
                 both(front ? Trigger.THROTTLE_PICK_UP : Trigger.BRAKE_RELEASE, Trigger.TURN_IN);
             case TOE -> driveToo ? both(Trigger.TURN_IN, Trigger.THROTTLE_PICK_UP) : only(Trigger.TURN_IN);
-            case SPRING -> driveToo || !front ? both(Trigger.NONE, Trigger.THROTTLE_PICK_UP) : only(Trigger.NONE);
-            case BAR, TYRE_PRESSURE, CAMBER ->
-                driveToo ? both(Trigger.NONE, Trigger.THROTTLE_PICK_UP) : only(Trigger.NONE);
+            case SPRING -> driveToo || !front ? power(power) : only(Trigger.NONE);
+            case BAR, TYRE_PRESSURE, CAMBER -> driveToo ? power(power) : only(Trigger.NONE);
             default -> only(Trigger.NONE);
         };
     }
@@ -60,6 +62,10 @@ final class InputPath {
 
     private static Map<Trigger, Double> only(Trigger trigger) {
         return Map.of(trigger, 1.0);
+    }
+
+    private static Map<Trigger, Double> power(double share) {
+        return Map.of(Trigger.THROTTLE_PICK_UP, share, Trigger.NONE, 1.0 - share);
     }
 
     private static Map<Trigger, Double> both(Trigger one, Trigger other) {

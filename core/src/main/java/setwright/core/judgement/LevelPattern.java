@@ -37,8 +37,7 @@ final class LevelPattern {
     private final SetupStanding standing;
     private final TriggerJudge triggers;
 
-    private LevelPattern(
-            List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, TriggerJudge triggers) {
+    private LevelPattern(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, TriggerJudge triggers) {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;

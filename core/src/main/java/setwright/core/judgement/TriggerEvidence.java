@@ -1,6 +1,7 @@
 package setwright.core.judgement;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -8,8 +9,9 @@ import java.util.Optional;
  * Design note. Witnesses are joined in a logarithmic opinion pool (C. Genest and J. V. Zidek, Statistical Science 1, 1986): the
  * probability of a trigger is proportional to the product of its shares, each to the power of the witness's weight. That is a
  * softmax of weighted logarithms with no term of a trigger's own: no trigger is more usual than another until something
- * speaks for it, and giving the triggers other names changes nothing. The weights are what is fitted (TriggerCalibration in
- * the truth bench, ridge about 1: a witness is taken at its word until cases say otherwise).
+ * speaks for it, and giving the triggers other names changes nothing. The weights are fitted
+ * on tuning cases, ridge of unit spread about 1: a witness is taken at its word until cases say otherwise. The truth bench's
+ * TriggerCalibration refits them from the kept evidence of these cases; docs/accuracy.md shows how well they are calibrated.
  */
 
 /**
@@ -23,29 +25,22 @@ public record TriggerEvidence(Map<Witness, Map<Trigger, Double>> shares) {
 
     /** Where evidence comes from. */
     public enum Witness {
-        /** What the unusual items of the setup act through. */
-        SETUP(1.00, "the setup"),
-        /** The phases in which the balance is wrong, at equal use of the tyres; heard where the setup is silent. */
-        PHASE(1.00, "the phases that show it"),
-        /** What moved in the half second before the slides. */
-        MOVED(1.00, "what moved before the slides");
+        /** What the unusual items of the setup act through; fitted. */
+        SETUP(1.21),
+        /** The phases in which the balance is wrong, at equal use of the tyres; heard where the setup is silent; fitted. */
+        PHASE(0.69),
+        /** What moved in the half second before the slides; at its word, as too few tuning cases have such a finding. */
+        MOVED(1.00);
 
         private final double weight;
-        private final String words;
 
-        Witness(double weight, String words) {
+        Witness(double weight) {
             this.weight = weight;
-            this.words = words;
         }
 
         /** Returns how much its word counts; 1: as it is. */
         public double weight() {
             return weight;
-        }
-
-        /** Returns what it is, for a sentence. */
-        String words() {
-            return words;
         }
     }
 
@@ -67,12 +62,17 @@ public record TriggerEvidence(Map<Witness, Map<Trigger, Double>> shares) {
         return Math.log(share(witness, trigger) + LEFT_OVER);
     }
 
+    /** Returns who is heard: of phases only what no setup tells, as beside it they told the tuning cases nothing. */
+    List<Witness> heard() {
+        return shares.keySet().stream()
+                .filter(witness -> witness != Witness.PHASE || !shares.containsKey(Witness.SETUP))
+                .toList();
+    }
+
     /** Returns the probability of each trigger, adding up to 1. */
-    Map<Trigger, Double> probabilities() {
+    public Map<Trigger, Double> probabilities() {
         Map<Witness, Double> weights = new EnumMap<>(Witness.class);
-        for (Witness witness : Witness.values()) {
-            weights.put(witness, witness.weight());
-        }
+        heard().forEach(witness -> weights.put(witness, witness.weight()));
         return probabilities(weights);
     }
 

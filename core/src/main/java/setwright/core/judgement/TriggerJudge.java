@@ -11,7 +11,6 @@ import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.Slide;
 import setwright.core.judgement.TriggerEvidence.Witness;
-import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
 
@@ -44,10 +43,8 @@ final class TriggerJudge {
     /** Returns what speaks for the triggers of a level of balance. */
     TriggerEvidence ofLevel(Phase phase, SpeedRange speed, BalanceSign sign) {
         Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
-        setup(phase, speed, sign)
-                .ifPresentOrElse(
-                        found -> shares.put(Witness.SETUP, found),
-                        () -> phases(speed, sign).ifPresent(found -> shares.put(Witness.PHASE, found)));
+        setup(phase, speed, sign).ifPresent(found -> shares.put(Witness.SETUP, found));
+        phases(speed, sign).ifPresent(found -> shares.put(Witness.PHASE, found));
         return new TriggerEvidence(shares);
     }
 
@@ -72,7 +69,7 @@ final class TriggerJudge {
             double weight = weight(item, speed, sign);
             if (weight > 0.0) {
                 SetupCatalogue.find(item.item().name())
-                        .map(kind -> InputPath.of(kind, sign, phase, driven))
+                        .map(kind -> InputPath.of(kind, sign, phase, driven, power(item, speed, sign)))
                         .ifPresent(path ->
                                 path.forEach((trigger, share) -> sum.merge(trigger, weight * share, Double::sum)));
             }
@@ -92,9 +89,14 @@ final class TriggerJudge {
             most = Math.max(most, effect);
             least = Math.min(least, effect);
         }
-        return most <= 0.0 && least < -OPPOSITE_RAD
-                ? 0.0
-                : item.unusual() * (LEAST_EFFECT_RAD + Math.max(0.0, most));
+        return most <= 0.0 && least < -OPPOSITE_RAD ? 0.0 : item.unusual() * (LEAST_EFFECT_RAD + Math.max(0.0, most));
+    }
+
+    /** What it does on the exit as a share of that and of what it does in the middle; half where it does neither. */
+    private static double power(ItemStanding item, SpeedRange speed, BalanceSign sign) {
+        double middle = Math.max(0.0, sign.direction() * item.balanceRad(speed.pool(Phase.MID)));
+        double exit = Math.max(0.0, sign.direction() * item.balanceRad(speed.pool(Phase.EXIT)));
+        return middle + exit > 0.0 ? exit / (middle + exit) : 0.5;
     }
 
     private Optional<Map<Trigger, Double>> phases(SpeedRange speed, BalanceSign sign) {

@@ -27,9 +27,9 @@ final class TriggerWords {
         Map<Trigger, Double> probabilities = evidence.probabilities();
         Trigger first = ranked(probabilities).get(0);
         Trigger second = ranked(probabilities).get(1);
-        Optional<Witness> witness = evidence.shares().keySet().stream()
-                .max(Comparator.comparingDouble(each ->
-                        each.weight() * (evidence.speaks(each, first) - evidence.speaks(each, second))));
+        Optional<Witness> witness = evidence.heard().stream()
+                .max(Comparator.comparingDouble(
+                        each -> each.weight() * (evidence.speaks(each, first) - evidence.speaks(each, second))));
         return witness.map(found -> String.format(
                         Locale.ROOT,
                         "Set off by %s (probability %.2f), less likely by %s (%.2f): %s.",
@@ -44,7 +44,8 @@ final class TriggerWords {
     private static String reason(Witness witness, TriggerEvidence evidence, Trigger first, Trigger second) {
         String pattern = switch (witness) {
             case SETUP -> "of what the items that stand out do to the balance, %.0f %% comes with %s, %.0f %% with %s";
-            case PHASE -> "of the balance that is wrong, at equal use of the tyres, %.0f %% lies with %s, %.0f %% with %s";
+            case PHASE ->
+                "of the balance that is wrong, at equal use of the tyres, %.0f %% lies with %s, %.0f %% with %s";
             case MOVED -> "of what moved in the half second before, %.0f %% speaks for %s, %.0f %% for %s";
         };
         return String.format(
