@@ -53,7 +53,7 @@ public final class TriggerCalibration {
         StringBuilder text = new StringBuilder("""
                 ## How sure a trigger is
 
-                On %d of the 60 cases of the truth bench with a fault of setup or technique that seed 1 (for tuning) kept, weak ones included: the
+                On the %d kept cases of the truth bench, seed 1 (for tuning), with a fault of setup or technique, weak ones included: the
                 trigger of the largest level, by weights fitted on all other cases (leave one out); right when it is that of the
                 mechanism, strictly. The bench's catalogue of faults and the program share the same common practice of what an item acts
                 through, so that this is about being sure, not about the practice. Expected calibration error: the distance between
