@@ -47,7 +47,7 @@ record TriggerCase(long seed, int number, String fault, Trigger truth, TriggerEv
         Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
         for (int i = 0; i < WITNESSES.size(); i++) {
             if (!cells[4 + i].isEmpty()) {
-                double[] each = Arrays.stream(cells[4 + i].split(" "))
+                double[] each = Arrays.stream(cells[4 + i].split(" ", -1))
                         .mapToDouble(Double::parseDouble)
                         .toArray();
                 Map<Trigger, Double> byTrigger = new EnumMap<>(Trigger.class);

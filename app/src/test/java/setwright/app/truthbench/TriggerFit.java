@@ -57,9 +57,10 @@ final class TriggerFit {
     /** Returns the answer to each case by a fit on the others. */
     static List<Named> crossValidated(List<TriggerCase> cases, Witness witness) {
         List<Named> named = new ArrayList<>();
-        for (TriggerCase each : cases) {
-            List<TriggerCase> others =
-                    cases.stream().filter(other -> other != each).toList();
+        for (int i = 0; i < cases.size(); i++) {
+            TriggerCase each = cases.get(i);
+            List<TriggerCase> others = new ArrayList<>(cases);
+            others.remove(i);
             Map<Trigger, Double> answer = each.evidence().probabilities(Map.of(witness, weight(others, witness)));
             Map.Entry<Trigger, Double> first =
                     answer.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
