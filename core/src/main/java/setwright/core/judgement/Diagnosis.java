@@ -48,17 +48,7 @@ public record Diagnosis(
             List<Finding> findings,
             Verdict verdict,
             String reason) {
-        this(
-                stint,
-                trace,
-                passes,
-                repeatability,
-                faults,
-                findings,
-                verdict,
-                reason,
-                Grounds.NONE,
-                Optional.empty());
+        this(stint, trace, passes, repeatability, faults, findings, verdict, reason, Grounds.NONE, Optional.empty());
     }
 
     /** Returns it with its grounds. */

@@ -63,8 +63,9 @@ public final class Diagnostician {
         SetupStanding standing = standing(stint, trace, passes, sheet);
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, trace, passes, sheet));
-        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, prices));
-        Optional<Finding> level = LevelPattern.find(passes, belief, standing, prices);
+        TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, prices));
+        Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
@@ -114,7 +115,7 @@ public final class Diagnostician {
     }
 
     /** Without ranges on the sheet, or a lap that can be replayed, nothing is known of what the setup does. */
-    private static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+    static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
         if (!SetupStanding.canBeKnown(sheet)
                 || DrivenLap.of(stint, trace, passes).isEmpty()) {
             return SetupStanding.unknown();

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,19 +33,22 @@ final class LevelPattern {
     /** A corner shows it with half of what the pool does. */
     private static final double SHOWS = 0.5;
 
-    private static final double BRAKED = 0.05;
-    /** Left to each trigger that nothing speaks for. */
-    private static final double LEFT_OVER = 0.02;
-
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
+    private final TriggerJudge triggers;
     private final PriceEstimator prices;
 
-    private LevelPattern(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, PriceEstimator prices) {
+    private LevelPattern(
+            List<CornerPass> passes,
+            BalanceBelief belief,
+            SetupStanding standing,
+            TriggerJudge triggers,
+            PriceEstimator prices) {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
+        this.triggers = triggers;
         this.prices = prices;
     }
 
@@ -67,8 +69,12 @@ final class LevelPattern {
 
     /** Returns the largest level that is worth naming, however probable; empty without corners to judge by. */
     static Optional<Finding> find(
-            List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, PriceEstimator prices) {
-        LevelPattern pattern = new LevelPattern(passes, belief, standing, prices);
+            List<CornerPass> passes,
+            BalanceBelief belief,
+            SetupStanding standing,
+            TriggerJudge triggers,
+            PriceEstimator prices) {
+        LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers, prices);
         return BalanceBelief.PHASES.stream()
                 .flatMap(pattern::place)
                 .max(Comparator.comparingDouble(Place::sizeRad))
@@ -136,14 +142,15 @@ final class LevelPattern {
         List<PhaseBalance> worked = there.stream()
                 .filter(balance -> !Double.isNaN(balance.excessRad()))
                 .toList();
-        Map<Trigger, Double> triggers = triggers(place);
+        TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
+        Map<Trigger, Double> probabilities = evidence.probabilities();
         TimeCost car = prices.car(place.phase(), place.speed(), place.sign(), size);
         return new Finding(
                 place.phase(),
                 place.speed(),
                 place.sign(),
-                SlidePattern.mostProbable(triggers),
-                triggers,
+                TriggerWords.mostProbable(probabilities),
+                probabilities,
                 Cause.CAR,
                 corners,
                 worked.size() / Math.max(1.0, there.size()),
@@ -154,7 +161,7 @@ final class LevelPattern {
                 size + 1.96 * place.estimate().deviationRad(),
                 prices.level(car, place.sign(), size),
                 slope(place.phase()).map(SpeedSlope::dependence),
-                why(place, car));
+                why(place, evidence, car));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
@@ -175,41 +182,7 @@ final class LevelPattern {
         return showing.isEmpty() ? there : showing;
     }
 
-    /** What the driver does in a phase counts by the square of the balance that is wrong there. */
-    private Map<Trigger, Double> triggers(Place place) {
-        Map<Trigger, Double> weights = new EnumMap<>(Trigger.class);
-        for (Trigger trigger : Trigger.values()) {
-            weights.put(trigger, LEFT_OVER);
-        }
-        double scale = place.estimate().meanRad() * place.estimate().meanRad();
-        for (Phase phase : BalanceBelief.PHASES) {
-            double wrong = belief.at(phase, place.speed())
-                    .map(estimate -> Math.max(0.0, place.direction() * estimate.meanRad()))
-                    .orElse(0.0);
-            double weight = scale > 0.0 ? wrong * wrong / scale : 0.0;
-            switch (phase) {
-                case ENTRY -> {
-                    double braked = braked();
-                    weights.merge(Trigger.BRAKE_RELEASE, weight * braked, Double::sum);
-                    weights.merge(Trigger.TURN_IN, weight * (1.0 - braked), Double::sum);
-                }
-                case MID -> weights.merge(Trigger.NONE, weight, Double::sum);
-                case EXIT -> weights.merge(Trigger.THROTTLE_PICK_UP, weight, Double::sum);
-                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
-            }
-        }
-        double sum = weights.values().stream().mapToDouble(weight -> weight).sum();
-        weights.replaceAll((trigger, weight) -> weight / sum);
-        return weights;
-    }
-
-    private double braked() {
-        long braked =
-                passes.stream().filter(pass -> pass.brakeAtTurnIn() > BRAKED).count();
-        return braked / Math.max(1.0, passes.size());
-    }
-
-    private List<String> why(Place place, TimeCost car) {
+    private List<String> why(Place place, TriggerEvidence evidence, TimeCost car) {
         List<String> why = new ArrayList<>();
         Pool pool = place.speed().pool(place.phase());
         List<ItemStanding> items = standing.unusual(pool).stream()
@@ -241,6 +214,7 @@ final class LevelPattern {
                 Math.toDegrees(place.sizeRad()),
                 place.sign().words(),
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
+        why.add(TriggerWords.sentence(evidence));
         slope(place.phase()).map(SpeedSlope::dependence).ifPresent(dependence -> why.add(dependence.sentence()));
         why.add(String.format(
                 Locale.ROOT,
