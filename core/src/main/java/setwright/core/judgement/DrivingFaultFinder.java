@@ -38,7 +38,7 @@ final class DrivingFaultFinder {
 
     static List<DrivingFault> find(Stint stint, List<CornerPass> passes, CarSheet sheet) {
         Map<Integer, List<CornerPass>> byCorner = byCorner(passes);
-        return Stream.of(
+        List<DrivingFault> faults = Stream.of(
                         HabitRule.ALL.stream().flatMap(rule -> fault(rule, byCorner).stream()),
                         OverdrivenEntry.find(stint, byCorner).stream(),
                         ShiftFaults.find(stint, sheet).stream())
@@ -47,6 +47,11 @@ final class DrivingFaultFinder {
                                 f.cost().map(TimeCost::seconds).orElse(0.0))
                         .thenComparingDouble(f -> f.lapShare() * f.corners().size())
                         .reversed())
+                .toList();
+        // one habit under one name
+        boolean early = faults.stream().anyMatch(fault -> fault.kind().equals(HabitRule.TOO_EARLY));
+        return faults.stream()
+                .filter(fault -> !early || !fault.kind().equals(HabitRule.LIFTED))
                 .toList();
     }
 

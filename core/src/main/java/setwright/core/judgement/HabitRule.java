@@ -43,6 +43,8 @@ record HabitRule(
     static final String HELD = "brake held into the middle of the corner";
     static final String TOO_EARLY = "throttle too early: opened, then closed again while the car still corners";
 
+    static final String LIFTED = "throttle picked up, then lifted";
+
     static final List<HabitRule> ALL = List.of(
             new HabitRule(
                     HELD,
@@ -61,7 +63,7 @@ record HabitRule(
                     "share of throttle",
                     HabitRule::liftedInBend,
                     pass -> pass.habits().liftAfter(),
-                    MANY_CORNERS),
+                    MOST_CORNERS),
             new HabitRule(
                     "throttle opened before the path is tightest, and the car answers",
                     "s",
@@ -69,9 +71,9 @@ record HabitRule(
                     pass -> pass.habits().pickUpEarlyS(),
                     MANY_CORNERS),
             new HabitRule(
-                    "throttle picked up, then lifted",
+                    LIFTED,
                     "share of throttle",
-                    pass -> lifted(pass.habits()) && !liftedInBend(pass),
+                    pass -> lifted(pass.habits()),
                     pass -> pass.habits().liftAfter(),
                     MANY_CORNERS),
             new HabitRule(
@@ -117,11 +119,11 @@ record HabitRule(
     }
 
     /**
-     * Tells whether it is only named when it is how somebody drives. Good drivers of the truth bench's tuning seed trail deeper
-     * than the circle leaves in up to a third of the corners they brake for.
+     * Tells whether it is only named when it is how somebody drives. Good drivers trail deeper than the circle leaves in up to a
+     * third of the corners they brake for, and ease the throttle again in up to half of theirs (simulated drivers).
      */
     boolean onlyAsHabit() {
-        return kind.equals(TRAILED);
+        return kind.equals(TRAILED) || kind.equals(TOO_EARLY);
     }
 
     static boolean brakeHeld(Habits habits) {
