@@ -19,23 +19,14 @@ import setwright.core.simulation.logger.Logger;
 import setwright.core.simulation.truth.TrueTrigger;
 
 /**
- * Balanced cars and their drivers, with and without each habit that the model of the driver has. Cases of the tuning seed and of
- * a seed of our own, drawn as the bench draws them.
+ * A balanced car and its driver, with and without the throttle too early. A case of a seed of our own, drawn as the bench draws
+ * them.
  */
 final class DriversHabitsTest {
     private static final long OWN_SEED = 8_101L;
 
     @TempDir
     Path folder;
-
-    @Test
-    void theBrakeTrailedTooDeepIsFoundAndProvedAndTheGoodDriverIsNotAccused() throws IOException {
-        Driven driven = Driven.of(CaseDraw.draw(BenchOptions.TUNING_SEED, 32, Optional.empty()));
-        assertThat(driven.last().fault()).isEqualTo("too much trail braking");
-
-        assertHabit(diagnose(driven, driven.recorded()), "brake trailed");
-        assertNoHabit(diagnose(driven, driven.without()));
-    }
 
     @Test
     void theThrottleOpenedTooEarlyIsFoundAndProvedAndTheGoodDriverIsNotAccused() throws IOException {
@@ -55,10 +46,8 @@ final class DriversHabitsTest {
         DrivingFault fault = diagnosis.faults().stream()
                 .filter(found -> found.kind().startsWith(kind))
                 .findFirst()
-                .orElseThrow(() -> new AssertionError(
-                        kind + " was not found among " + diagnosis.faults().stream()
-                                .map(DrivingFault::kind)
-                                .toList()));
+                .orElseThrow(() -> new AssertionError(kind + " was not found among "
+                        + diagnosis.faults().stream().map(DrivingFault::kind).toList()));
         assertThat(fault.habit()).isTrue();
         assertThat(fault.proofs()).hasSameSizeAs(fault.corners());
         assertThat(fault.proofs()).allSatisfy(proof -> assertThat(proof.laps()).contains(proof.worstLap()));
@@ -67,8 +56,7 @@ final class DriversHabitsTest {
     private Diagnosis diagnose(Driven driven, DrivenStint stint) throws IOException {
         BenchCase drawn = driven.last();
         Path recording = folder.resolve(drawn.csv().gzip() ? "stint1.csv.gz" : "stint1.csv");
-        RecordingWriter.write(
-                recording, Logger.log(stint.history(), driven.sheet(), drawn.logger()), drawn.csv());
+        RecordingWriter.write(recording, Logger.log(stint.history(), driven.sheet(), drawn.logger()), drawn.csv());
         Path sheet = Files.writeString(
                 folder.resolve("car.yaml"),
                 SheetCopy.with(drawn.car().name(), drawn.car().sheetText(), List.of()));
