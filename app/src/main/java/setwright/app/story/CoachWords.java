@@ -55,6 +55,9 @@ public final class CoachWords {
 
     /** Returns how an event moves at a corner and what that costs. */
     public static String moves(MovingEvent event, Figures figures) {
+        if (!event.clear()) {
+            return "no event moves more there than in your other corners";
+        }
         return "what moves most against your other corners is the "
                 + event.measure().words() + ", by " + sized(event.measure(), event.scatter(), figures)
                 + " (elsewhere " + sized(event.measure(), event.elsewhere(), figures) + "), from lap "

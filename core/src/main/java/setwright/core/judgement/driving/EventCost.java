@@ -34,6 +34,8 @@ final class EventCost {
     private static final double LEAST_M = 0.5;
 
     private static final double LEAST_KMH = 0.3;
+    /** Physics is not asked for less than a loop timer prints, s. */
+    private static final double LEAST_S = 0.01;
 
     private static final Map<Measure, ToDoubleFunction<CornerPass>> VALUES = new EnumMap<>(Map.of(
             Measure.BRAKE_POINT, pass -> pass.events().brakeOn().orElse(Double.NaN),
@@ -89,10 +91,10 @@ final class EventCost {
             cost = Optional.of(new TimeCost(Math.abs(slope.slope()) * way, ends[0], ends[1]));
         } else if (moves && measure == Measure.BRAKE_POINT) {
             double perMetre = early(passes);
-            if (perMetre > 0.0 && slope.low() <= -perMetre) {
+            double most = perMetre * way(values, 1.0);
+            if (most >= LEAST_S && slope.low() <= -perMetre) {
                 source = Source.PHYSICS;
                 better = 1.0;
-                double most = perMetre * way(values, better);
                 cost = Optional.of(new TimeCost(0.5 * most, 0.0, most));
             }
         }
