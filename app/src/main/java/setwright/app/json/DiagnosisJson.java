@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What {@code diagnose --json} prints, version 1: docs/diagnose.schema.json. Fields are only ever added to a version.
@@ -52,7 +53,9 @@ record DiagnosisJson(
             @JsonProperty("lap_time_scatter_s") OptionalDouble lapTimeScatterS,
             @JsonProperty("smallest_time_s") OptionalDouble smallestTimeS,
             @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg,
-            @JsonProperty("step_balance_deg") OptionalDouble stepBalanceDeg) {}
+            @JsonProperty("step_balance_deg") OptionalDouble stepBalanceDeg,
+            @JsonProperty("lap_gain") Optional<Cost> lapGain,
+            List<Place> first) {}
 
     record Corner(
             int corner,
@@ -61,7 +64,36 @@ record DiagnosisJson(
             @JsonProperty("scatter_m") OptionalDouble scatterM,
             int passes,
             Map<String, Scatter> scatter,
-            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg) {}
+            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg,
+            @JsonProperty("smallest_time_s") OptionalDouble smallestTimeS,
+            @JsonProperty("typical_time_s") OptionalDouble typicalTimeS,
+            @JsonProperty("laps_needed") OptionalInt lapsNeeded,
+            Optional<Cost> gain,
+            @JsonProperty("moves_most") Optional<Moving> movesMost) {}
+
+    record Cost(
+            OptionalDouble s,
+            @JsonProperty("s_low") OptionalDouble low,
+            @JsonProperty("s_high") OptionalDouble high) {}
+
+    record Moving(
+            String event,
+            OptionalDouble scatter,
+            OptionalDouble elsewhere,
+            String unit,
+            boolean clear,
+            String source,
+            Optional<Cost> cost,
+            String better,
+            List<Integer> laps) {}
+
+    record Place(int corner, Cost gain, List<String> faults) {}
+
+    record Proof(
+            int corner,
+            List<Integer> laps,
+            @JsonProperty("worst_lap") int worstLap,
+            OptionalDouble worst) {}
 
     record Scatter(OptionalDouble value, String unit) {}
 
@@ -70,7 +102,10 @@ record DiagnosisJson(
             List<Integer> corners,
             @JsonProperty("lap_share") OptionalDouble lapShare,
             OptionalDouble size,
-            String unit) {}
+            String unit,
+            boolean habit,
+            List<Proof> proofs,
+            Optional<Cost> cost) {}
 
     record Balance(
             int corner,

@@ -9,7 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
@@ -30,6 +32,8 @@ import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
 import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.Trigger;
+import setwright.core.judgement.driving.DrivingReview;
+import setwright.core.judgement.driving.DrivingReviewer;
 
 /** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class DiagnosisJsonWriter {
@@ -92,21 +96,23 @@ public final class DiagnosisJsonWriter {
 
     private static DiagnosisJson.Driving driving(Diagnosis diagnosis) {
         Repeatability driving = diagnosis.repeatability();
+        DrivingReview review = DrivingReviewer.review(diagnosis);
         return new DiagnosisJson.Driving(
                 driving.repeatable(),
-                driving.corners().stream().map(DiagnosisJsonWriter::corner).toList(),
-                diagnosis.faults().stream()
-                        .map(f -> new DiagnosisJson.Fault(
-                                f.kind(), f.corners(), known(f.lapShare()), known(f.size()), f.unit()))
+                driving.corners().stream()
+                        .map(entry -> corner(entry, review.at(entry.corner())))
                         .toList(),
+                diagnosis.faults().stream().map(DrivingJson::fault).toList(),
                 driving.why(),
                 known(driving.lapTimeScatterS()),
                 known(driving.smallestTimeS()),
                 degrees(driving.smallestBalanceRad()),
-                degrees(driving.stepBalanceRad()));
+                degrees(driving.stepBalanceRad()),
+                review.lap().map(DrivingJson::cost),
+                review.first().stream().map(DrivingJson::place).toList());
     }
 
-    private static DiagnosisJson.Corner corner(AtCorner entry) {
+    private static DiagnosisJson.Corner corner(AtCorner entry, Optional<DrivingReview.AtCorner> review) {
         Map<String, DiagnosisJson.Scatter> scatter = new LinkedHashMap<>();
         for (Measure measure : Measure.values()) {
             Double value = entry.scatter().get(measure);
@@ -121,7 +127,12 @@ public final class DiagnosisJsonWriter {
                 scatterInMetres(entry),
                 entry.passes(),
                 scatter,
-                degrees(entry.smallestBalanceRad()));
+                degrees(entry.smallestBalanceRad()),
+                known(entry.smallestTimeS()),
+                review.map(found -> known(found.typicalTimeS())).orElse(OptionalDouble.empty()),
+                review.map(DrivingReview.AtCorner::lapsNeeded).orElse(OptionalInt.empty()),
+                review.flatMap(DrivingReview.AtCorner::spread).map(DrivingJson::cost),
+                DrivingJson.moving(review.flatMap(DrivingReview.AtCorner::event)));
     }
 
     /** The worst measure's scatter; where that is no length, the largest scatter that is one. */

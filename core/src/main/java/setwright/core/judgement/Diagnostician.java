@@ -52,7 +52,7 @@ public final class Diagnostician {
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
         List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
         Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
-        List<DrivingFault> faults = DrivingFaultFinder.find(passes);
+        List<DrivingFault> faults = DrivingFaultFinder.find(stint, passes, sheet);
         int laps = stint.goodLaps().size();
         Set<Integer> steady = repeatability.corners().stream()
                 .filter(AtCorner::repeatable)
@@ -83,6 +83,7 @@ public final class Diagnostician {
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
+        findings.replaceAll(finding -> DriverCause.judge(finding, faults));
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
                 .on(grounds)
                 .with(AxleEvidence.of(stint, trace, passes, sheet));
@@ -150,6 +151,10 @@ public final class Diagnostician {
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
             reason = repeatability.why();
+        } else if (findings.stream().noneMatch(Finding::lapWide)
+                && DriverCause.habit(faults).isPresent()) {
+            verdict = Verdict.COACH_THE_DRIVER;
+            reason = DriverCause.habit(faults).map(DriverCause::words).orElse("");
         } else if (findings.stream().noneMatch(Finding::lapWide) && suspicion.isPresent()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(

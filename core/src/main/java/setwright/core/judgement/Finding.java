@@ -1,5 +1,6 @@
 package setwright.core.judgement;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,6 +83,29 @@ public record Finding(
                 price,
                 Optional.empty(),
                 why);
+    }
+
+    /** Returns the same problem as the driver's doing, with one more reason. */
+    Finding ofTheDriver(String reason) {
+        List<String> reasons = new ArrayList<>(why);
+        reasons.add(reason);
+        return new Finding(
+                phase,
+                speed,
+                balance,
+                trigger,
+                triggers,
+                Cause.DRIVER,
+                corners,
+                lapShare,
+                lapWide,
+                probability,
+                sizeRad,
+                sizeLowRad,
+                sizeHighRad,
+                price,
+                dependence,
+                reasons);
     }
 
     /** Who or what makes it. */

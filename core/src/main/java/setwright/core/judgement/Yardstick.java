@@ -10,9 +10,9 @@ import setwright.core.car.TyreCurve;
  * angle by 0.56 degrees at nine tenths of the limit: four-wheel steady state with the tyre set of Bakker, Nyborg and
  * Pacejka (SAE 870421, 1987).
  */
-final class Yardstick {
+public final class Yardstick {
     /** Change of the balance angle, rad. */
-    static final double BALANCE_RAD = Math.toRadians(0.56);
+    public static final double BALANCE_RAD = Math.toRadians(0.56);
 
     /** An axle at its limit works at about this share of its peak slip when the driver uses 95 % of its force. */
     private static final double LIMIT_SLIP_SHARE = TyreCurve.slipShare(0.95);
@@ -32,7 +32,7 @@ final class Yardstick {
     }
 
     /** Returns the share of a phase's time that a balance angle off by this much costs: cornering speed goes with the root of grip. */
-    static double timeShare(double excessRad) {
+    public static double timeShare(double excessRad) {
         return 0.5 * gripShare(excessRad);
     }
 }
