@@ -45,8 +45,7 @@ final class CommandsTest {
                 .isEqualTo(ExitCode.NOT_ENOUGH_EVIDENCE);
         assertThat(results.toString()).contains("Ada", "Bo", "Pooled", "Verdict");
         assertThat(requests).extracting(DiagnoseRequest::recording).containsExactly(Path.of("a.csv"), Path.of("b.csv"));
-        assertThat(requests)
-                .allSatisfy(request -> assertThat(request.circuit()).contains(Path.of("c.json")));
+        assertThat(requests).allSatisfy(request -> assertThat(request.circuit()).contains(Path.of("c.json")));
     }
 
     @Test

@@ -37,8 +37,7 @@ final class StintPoolingTest {
                 new Experiment(car, circuit, List.of(), kind.style(), LAPS, LoggerPlan.good(seed, RATE_HZ), seed);
         Path recording = folder.resolve(kind.words() + ".csv");
         Simulation simulation = new Simulation();
-        Simulation.write(
-                experiment, simulation.drive(experiment), Form.USUAL, recording, folder.resolve("car.yaml"));
+        Simulation.write(experiment, simulation.drive(experiment), Form.USUAL, recording, folder.resolve("car.yaml"));
         return recording;
     }
 

@@ -60,7 +60,8 @@ final class ReportTest {
     @Test
     void everyFindingSaysWhyAndWhereToSeeIt() {
         String html = Report.html(Example.answer(), METRIC);
-        assertThat(html).contains("id=\"why-1\"", "id=\"why-2\"", "href=\"#why-1\"", "Which laps", "What else it could be");
+        assertThat(html)
+                .contains("id=\"why-1\"", "id=\"why-2\"", "href=\"#why-1\"", "Which laps", "What else it could be");
         Matcher proof = Pattern.compile("href=\"#(corner-\\d+)\" data-corner=\"\\d+\">See it")
                 .matcher(html);
         assertThat(proof.find()).isTrue();
