@@ -22,7 +22,7 @@ final class HandsReader {
         double step = stint.recording().stepS();
         for (CornerPass pass : passes) {
             for (HandsEvent event : pass.hands()) {
-                int from = (int) Math.max(0.0, Math.round((event.timeS() - REACTION_S) / step));
+                int from = Math.max(0, (int) Math.round((event.timeS() - REACTION_S) / step));
                 int to = (int) Math.round((event.timeS() + event.durationS()) / step);
                 double front = most(axles.frontUse(), from, to);
                 double rear = most(axles.rearUse(), from, to);
