@@ -30,6 +30,7 @@ final class ArchitectureTest {
             "identification",
             "standing",
             "judgement",
+            "proposal",
             "simulation");
 
     @ArchTest

@@ -10,7 +10,7 @@ import setwright.core.car.TyreCurve;
  * angle by 0.56 degrees at nine tenths of the limit: four-wheel steady state with the tyre set of Bakker, Nyborg and
  * Pacejka (SAE 870421, 1987).
  */
-final class Yardstick {
+public final class Yardstick {
     /** Change of the balance angle, rad. */
     static final double BALANCE_RAD = Math.toRadians(0.56);
 
@@ -26,7 +26,7 @@ final class Yardstick {
      *
      * @param excessRad  size of the imbalance, rad, &gt;= 0
      */
-    static double timeShare(double excessRad) {
+    public static double timeShare(double excessRad) {
         double lazy = Math.max(0.0, LIMIT_SLIP_SHARE - excessRad / BalancedCar.USUAL_PEAK_SLIP_RAD);
         double unused = 1.0 - TyreCurve.forceShare(lazy) / TyreCurve.forceShare(LIMIT_SLIP_SHARE);
         return 0.5 * 0.5 * unused;
