@@ -26,10 +26,13 @@ final class ArchitectureTest {
             "circuit",
             "car",
             "handling",
+            "slip",
             "replay",
             "identification",
             "standing",
             "judgement",
+            "explanation",
+            "pooling",
             "proposal",
             "simulation");
 

@@ -1,25 +1,36 @@
 package setwright.app.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
+import setwright.app.diagnose.StintPooling;
 import setwright.app.evidence.Answer;
+import setwright.app.evidence.PooledAnswer;
 import setwright.app.json.DiagnosisJsonWriter;
+import setwright.app.json.PooledJsonWriter;
 import setwright.app.report.Report;
+import setwright.app.report.pooled.PooledReport;
+import setwright.app.text.PooledText;
 import setwright.app.text.TextReport;
+import setwright.core.judgement.Verdict;
 
-/** Judges one recording. */
+/** Judges one recording, or several of one car, which are then held against each other. */
 @Command(
         name = "diagnose",
         description =
@@ -32,8 +43,20 @@ public final class DiagnoseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private RecordingParameter recording;
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = RecordingParameter.WORDS
+                    + " Several of one car with one setup on one circuit are also held against each other.")
+    private List<Path> recordings = new ArrayList<>();
+
+    @Option(
+            names = "--driver",
+            paramLabel = "NAME",
+            description =
+                    "Who drove; with several recordings once for each, in their order, or once for all. Without it each"
+                            + " recording counts as a driver of its own.")
+    private List<String> drivers = new ArrayList<>();
 
     @Mixin
     private CarOption car;
@@ -61,10 +84,16 @@ public final class DiagnoseCommand implements Callable<Integer> {
         outputs.put("--html", showing.html());
         outputs.put("--save-circuit", saveCircuit);
         outputs.put("--write-map", writeMap);
-        OutputFiles.check(
-                List.of(Optional.of(recording.path()), car.path(), reading.map(), reading.circuit()), outputs);
+        List<Optional<Path>> inputs = new ArrayList<>(List.of(car.path(), reading.map(), reading.circuit()));
+        recordings.forEach(recording -> inputs.add(Optional.of(recording)));
+        OutputFiles.check(inputs, outputs);
         DiagnoseRequest request = new DiagnoseRequest(
-                recording.path(), car.path(), reading.map(), reading.circuit(), saveCircuit, writeMap);
+                recordings.get(0), car.path(), reading.map(), reading.circuit(), saveCircuit, writeMap);
+        List<String> names = names();
+        return recordings.size() == 1 ? one(request) : several(request, names);
+    }
+
+    private int one(DiagnoseRequest request) throws IOException {
         Answer answer;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS)) {
             answer = diagnoser.diagnose(request, progress);
@@ -75,5 +104,32 @@ public final class DiagnoseCommand implements Callable<Integer> {
                 () -> DiagnosisJsonWriter.write(answer),
                 () -> TextReport.write(answer, showing.forTerminal(), Output.terminal(spec)));
         return Output.code(answer);
+    }
+
+    private int several(DiagnoseRequest first, List<String> names) throws IOException {
+        PooledAnswer answer;
+        try (Progress progress = ProgressLine.of(Diagnoser.STEPS * recordings.size())) {
+            answer = StintPooling.diagnose(diagnoser, first, recordings.subList(1, recordings.size()), names, progress);
+        }
+        showing.show(
+                spec,
+                () -> PooledReport.html(answer, showing.forPage()),
+                () -> PooledJsonWriter.write(answer),
+                () -> PooledText.write(answer, showing.forTerminal(), Output.terminal(spec)));
+        return answer.pooled().verdict() == Verdict.NOT_ENOUGH_EVIDENCE ? ExitCode.NOT_ENOUGH_EVIDENCE : ExitCode.DONE;
+    }
+
+    private List<String> names() {
+        int count = recordings.size();
+        if (drivers.isEmpty()) {
+            return IntStream.rangeClosed(1, count)
+                    .mapToObj(number -> "driver " + number)
+                    .toList();
+        }
+        if (drivers.size() != 1 && drivers.size() != count) {
+            throw new BadOption("--driver is to be given once for each of the " + count
+                    + " recordings, or once for all, got " + drivers.size() + " names.");
+        }
+        return drivers.size() == count ? drivers : Collections.nCopies(count, drivers.get(0));
     }
 }

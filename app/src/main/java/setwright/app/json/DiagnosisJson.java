@@ -3,7 +3,9 @@ package setwright.app.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What {@code diagnose --json} prints, version 1: docs/diagnose.schema.json. Fields are only ever added to a version.
@@ -20,7 +22,10 @@ record DiagnosisJson(
         String verdict,
         String reason,
         List<String> next,
-        Car car) {
+        Car car,
+        List<ExplanationJson.Reason> reasons,
+        ExplanationJson.Setup setup,
+        Optional<AxlesJson> axles) {
 
     record Recording(
             String name,
@@ -48,7 +53,9 @@ record DiagnosisJson(
             @JsonProperty("lap_time_scatter_s") OptionalDouble lapTimeScatterS,
             @JsonProperty("smallest_time_s") OptionalDouble smallestTimeS,
             @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg,
-            @JsonProperty("step_balance_deg") OptionalDouble stepBalanceDeg) {}
+            @JsonProperty("step_balance_deg") OptionalDouble stepBalanceDeg,
+            @JsonProperty("lap_gain") Optional<Cost> lapGain,
+            List<Place> first) {}
 
     record Corner(
             int corner,
@@ -57,7 +64,36 @@ record DiagnosisJson(
             @JsonProperty("scatter_m") OptionalDouble scatterM,
             int passes,
             Map<String, Scatter> scatter,
-            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg) {}
+            @JsonProperty("smallest_balance_deg") OptionalDouble smallestBalanceDeg,
+            @JsonProperty("smallest_time_s") OptionalDouble smallestTimeS,
+            @JsonProperty("typical_time_s") OptionalDouble typicalTimeS,
+            @JsonProperty("laps_needed") OptionalInt lapsNeeded,
+            Optional<Cost> gain,
+            @JsonProperty("moves_most") Optional<Moving> movesMost) {}
+
+    record Cost(
+            OptionalDouble s,
+            @JsonProperty("s_low") OptionalDouble low,
+            @JsonProperty("s_high") OptionalDouble high) {}
+
+    record Moving(
+            String event,
+            OptionalDouble scatter,
+            OptionalDouble elsewhere,
+            String unit,
+            boolean clear,
+            String source,
+            Optional<Cost> cost,
+            String better,
+            List<Integer> laps) {}
+
+    record Place(int corner, Cost gain, List<String> faults) {}
+
+    record Proof(
+            int corner,
+            List<Integer> laps,
+            @JsonProperty("worst_lap") int worstLap,
+            OptionalDouble worst) {}
 
     record Scatter(OptionalDouble value, String unit) {}
 
@@ -66,7 +102,10 @@ record DiagnosisJson(
             List<Integer> corners,
             @JsonProperty("lap_share") OptionalDouble lapShare,
             OptionalDouble size,
-            String unit) {}
+            String unit,
+            boolean habit,
+            List<Proof> proofs,
+            Optional<Cost> cost) {}
 
     record Balance(
             int corner,
@@ -95,8 +134,18 @@ record DiagnosisJson(
             @JsonProperty("size_deg") OptionalDouble sizeDeg,
             @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
             @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh,
+            @JsonProperty("speed_dependence") Optional<SpeedDependence> speedDependence,
             Map<String, OptionalDouble> triggers,
-            List<String> why) {}
+            List<String> why,
+            List<ExplanationJson.Reason> reasons,
+            List<ExplanationJson.Alternative> alternatives,
+            List<ExplanationJson.Item> setup) {}
+
+    record SpeedDependence(
+            @JsonProperty("slope_deg_per_1000_m2s2") OptionalDouble slope,
+            OptionalDouble low,
+            OptionalDouble high,
+            @JsonProperty("probability_aero") OptionalDouble probabilityAero) {}
 
     record Car(String description, List<String> assumed) {}
 }

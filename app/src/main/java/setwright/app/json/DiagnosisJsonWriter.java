@@ -9,7 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
@@ -19,17 +21,25 @@ import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
+import setwright.core.explanation.Explainer;
+import setwright.core.explanation.Explanation;
+import setwright.core.explanation.VerdictExplainer;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
+import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.Trigger;
+import setwright.core.judgement.driving.DrivingReview;
+import setwright.core.judgement.driving.DrivingReviewer;
 
 /** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class DiagnosisJsonWriter {
     private static final int VERSION = 1;
+    /** Slopes over the square of the speed are given per 1000 m²/s². */
+    private static final double SQUARES = 1000.0;
 
     private DiagnosisJsonWriter() {}
 
@@ -38,7 +48,7 @@ public final class DiagnosisJsonWriter {
         return Numbers.text(of(answer));
     }
 
-    private static DiagnosisJson of(Answer answer) {
+    static DiagnosisJson of(Answer answer) {
         Diagnosis diagnosis = answer.diagnosis();
         List<Finding> findings = diagnosis.findings();
         return new DiagnosisJson(
@@ -47,7 +57,7 @@ public final class DiagnosisJsonWriter {
                 driving(diagnosis),
                 balance(BalanceTable.of(diagnosis)),
                 IntStream.range(0, findings.size())
-                        .mapToObj(i -> finding(i + 1, findings.get(i)))
+                        .mapToObj(i -> finding(i + 1, findings.get(i), diagnosis))
                         .toList(),
                 List.of(),
                 List.of(),
@@ -56,7 +66,10 @@ public final class DiagnosisJsonWriter {
                 Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()
                         .map(step -> step.replace(Figures.KEPT_TOGETHER, ' '))
                         .toList(),
-                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()));
+                new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
+                ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
+                ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
+                diagnosis.axles().map(AxlesJsonWriter::of));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {
@@ -83,21 +96,23 @@ public final class DiagnosisJsonWriter {
 
     private static DiagnosisJson.Driving driving(Diagnosis diagnosis) {
         Repeatability driving = diagnosis.repeatability();
+        DrivingReview review = DrivingReviewer.review(diagnosis);
         return new DiagnosisJson.Driving(
                 driving.repeatable(),
-                driving.corners().stream().map(DiagnosisJsonWriter::corner).toList(),
-                diagnosis.faults().stream()
-                        .map(f -> new DiagnosisJson.Fault(
-                                f.kind(), f.corners(), known(f.lapShare()), known(f.size()), f.unit()))
+                driving.corners().stream()
+                        .map(entry -> corner(entry, review.at(entry.corner())))
                         .toList(),
+                diagnosis.faults().stream().map(DrivingJson::fault).toList(),
                 driving.why(),
                 known(driving.lapTimeScatterS()),
                 known(driving.smallestTimeS()),
                 degrees(driving.smallestBalanceRad()),
-                degrees(driving.stepBalanceRad()));
+                degrees(driving.stepBalanceRad()),
+                review.lap().map(DrivingJson::cost),
+                review.first().stream().map(DrivingJson::place).toList());
     }
 
-    private static DiagnosisJson.Corner corner(AtCorner entry) {
+    private static DiagnosisJson.Corner corner(AtCorner entry, Optional<DrivingReview.AtCorner> review) {
         Map<String, DiagnosisJson.Scatter> scatter = new LinkedHashMap<>();
         for (Measure measure : Measure.values()) {
             Double value = entry.scatter().get(measure);
@@ -112,7 +127,12 @@ public final class DiagnosisJsonWriter {
                 scatterInMetres(entry),
                 entry.passes(),
                 scatter,
-                degrees(entry.smallestBalanceRad()));
+                degrees(entry.smallestBalanceRad()),
+                known(entry.smallestTimeS()),
+                review.map(found -> known(found.typicalTimeS())).orElse(OptionalDouble.empty()),
+                review.map(DrivingReview.AtCorner::lapsNeeded).orElse(OptionalInt.empty()),
+                review.flatMap(DrivingReview.AtCorner::spread).map(DrivingJson::cost),
+                DrivingJson.moving(review.flatMap(DrivingReview.AtCorner::event)));
     }
 
     /** The worst measure's scatter; where that is no length, the largest scatter that is one. */
@@ -146,7 +166,8 @@ public final class DiagnosisJsonWriter {
                 .toList();
     }
 
-    private static DiagnosisJson.Finding finding(int rank, Finding finding) {
+    private static DiagnosisJson.Finding finding(int rank, Finding finding, Diagnosis diagnosis) {
+        Explanation explanation = Explainer.explain(diagnosis, finding);
         Map<String, OptionalDouble> triggers = new LinkedHashMap<>();
         for (Trigger trigger : Trigger.values()) {
             triggers.put(trigger.words(), known(finding.triggers().getOrDefault(trigger, 0.0)));
@@ -168,7 +189,19 @@ public final class DiagnosisJsonWriter {
                 degrees(finding.sizeRad()),
                 degrees(finding.sizeLowRad()),
                 degrees(finding.sizeHighRad()),
+                finding.dependence().map(DiagnosisJsonWriter::dependence),
                 triggers,
-                finding.why());
+                finding.why(),
+                ExplanationJsonWriter.reasons(explanation.reasons()),
+                ExplanationJsonWriter.alternatives(explanation.alternatives()),
+                ExplanationJsonWriter.items(diagnosis.grounds().standing(), finding));
+    }
+
+    private static DiagnosisJson.SpeedDependence dependence(SpeedDependence found) {
+        return new DiagnosisJson.SpeedDependence(
+                degrees(SQUARES * found.slopeRadPerM2S2()),
+                degrees(SQUARES * found.low()),
+                degrees(SQUARES * found.high()),
+                known(found.probabilityAero()));
     }
 }

@@ -20,8 +20,10 @@ import setwright.core.handling.Phase;
  * @param map     the circuit
  * @param rows    in driving order
  * @param legend  what the colours mean
+ * @param axles   grip curves of both axles, where known
  */
-public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows, List<LegendItem> legend) {
+public record BalanceView(
+        Story.Link link, CircuitMap map, List<CornerRow> rows, List<LegendItem> legend, Optional<AxleView> axles) {
 
     /** One corner of the table; {@code phases} has one entry per phase, in driving order. */
     public record CornerRow(int corner, String place, String speed, boolean steady, int laps, List<PhaseCell> phases) {}
@@ -41,7 +43,8 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
     /** One colour explained. */
     public record LegendItem(String css, String text) {}
 
-    static BalanceView of(BalanceTable table, CircuitMap map, Story.Link link, Figures figures) {
+    static BalanceView of(
+            BalanceTable table, CircuitMap map, Optional<AxleView> axles, Story.Link link, Figures figures) {
         double limit = table.rows().stream()
                 .flatMap(row -> row.cells().values().stream())
                 .mapToDouble(cell -> Math.abs(cell.excess().median()))
@@ -53,7 +56,8 @@ public record BalanceView(Story.Link link, CircuitMap map, List<CornerRow> rows,
                 link,
                 map,
                 table.rows().stream().map(row -> row(row, table, span, figures)).toList(),
-                legend(table, figures));
+                legend(table, figures),
+                axles);
     }
 
     private static CornerRow row(Row row, BalanceTable table, double span, Figures figures) {

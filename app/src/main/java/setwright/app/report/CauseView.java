@@ -27,6 +27,7 @@ import setwright.core.judgement.Trigger;
  * @param hands     most frequent first
  * @param panels    one per corner, in driving order
  * @param chosen    corner shown first
+ * @param chains    why, one for each finding, or one for a verdict without
  */
 public record CauseView(
         Story.Link link,
@@ -34,7 +35,8 @@ public record CauseView(
         List<TriggerBar> triggers,
         List<HandsRow> hands,
         List<CornerPanel> panels,
-        int chosen) {
+        int chosen,
+        List<ChainView> chains) {
 
     /** Less probable triggers are added up. */
     private static final double LEAST_SHOWN = 0.1;
@@ -77,7 +79,8 @@ public record CauseView(
                         .orElse(List.of()),
                 hands(table, figures),
                 panels,
-                chosen);
+                chosen,
+                ChainView.of(answer.diagnosis(), figures));
     }
 
     private static List<TriggerBar> triggers(Finding finding, Figures figures) {

@@ -13,11 +13,17 @@ import setwright.app.evidence.Spread;
 import setwright.app.plot.Markup;
 import setwright.app.plot.Scale;
 import setwright.app.plot.Svg;
+import setwright.app.story.CoachWords;
 import setwright.app.story.Story;
 import setwright.app.units.Figures;
 import setwright.core.handling.CornerPass;
 import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Repeatability.AtCorner;
+import setwright.core.judgement.driving.DrivingReview;
+import setwright.core.judgement.driving.DrivingReviewer;
+import setwright.core.judgement.driving.MovingEvent;
+import setwright.core.judgement.driving.MovingEvent.Source;
 
 /**
  * What the driving link shows: corner by corner, how alike the laps are.
@@ -25,10 +31,12 @@ import setwright.core.judgement.Repeatability.AtCorner;
  * @param link      the argument
  * @param columns   headings of the measures with the span that a small drawing covers
  * @param rows      in driving order
+ * @param faults    habits with the laps that prove them
  */
-public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow> rows) {
+public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow> rows, List<FaultRow> faults) {
     private static final int HEIGHT = 30;
     private static final double MIDDLE = HEIGHT / 2.0;
+    private static final String NOTHING = "\u2013";
 
     /** A measure and the span that its small drawings cover. */
     public record Column(String name, String span) {}
@@ -39,10 +47,32 @@ public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow>
      * @param corner    number
      * @param steady    whether the car is judged there
      * @param verdict   in words
-     * @param power     smallest balance change that could be told there
+     * @param power     smallest change of balance and time that could be told there, and laps needed
+     * @param gain      what the better quarter of the laps gains there
+     * @param event     what moves most against the other corners
+     * @param cost      what that costs
      * @param measures  one per column
      */
-    public record CornerRow(int corner, boolean steady, String verdict, String power, List<MeasureCell> measures) {}
+    public record CornerRow(
+            int corner,
+            boolean steady,
+            String verdict,
+            String power,
+            String gain,
+            String event,
+            String cost,
+            List<MeasureCell> measures) {}
+
+    /**
+     * One habit.
+     *
+     * @param kind   in words
+     * @param where  corners and share of the passes
+     * @param size   how large
+     * @param laps   that prove it
+     * @param cost   what less of it would gain; a dash where the laps do not show it
+     */
+    public record FaultRow(String kind, String where, String size, String laps, String cost) {}
 
     /**
      * One measure at one corner.
@@ -54,6 +84,7 @@ public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow>
     public record MeasureCell(String scatter, Markup dots, boolean worst) {}
 
     static DrivingView of(Diagnosis diagnosis, BalanceTable table, Story.Link link, Figures figures) {
+        DrivingReview review = DrivingReviewer.review(diagnosis);
         Map<DrivingMeasure, Double> spans = new EnumMap<>(DrivingMeasure.class);
         List<Column> columns = new ArrayList<>();
         for (DrivingMeasure measure : DrivingMeasure.values()) {
@@ -67,12 +98,38 @@ public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow>
                 columns,
                 table.rows().stream()
                         .map(row -> row(
-                                row, diagnosis.repeatability().at(row.corner().number()), spans, figures))
-                        .toList());
+                                row,
+                                diagnosis.repeatability().at(row.corner().number()),
+                                review.at(row.corner().number()),
+                                spans,
+                                figures))
+                        .toList(),
+                diagnosis.faults().stream().map(fault -> row(fault, figures)).toList());
+    }
+
+    private static FaultRow row(DrivingFault fault, Figures figures) {
+        return new FaultRow(
+                Figures.capital(fault.kind()),
+                Figures.corners(fault.corners()) + ", " + figures.percent(fault.lapShare()),
+                CoachWords.size(fault.unit(), fault.size(), figures),
+                CoachWords.proof(fault).orElse(NOTHING),
+                fault.cost().map(cost -> CoachWords.cost(cost, figures)).orElse(NOTHING));
+    }
+
+    private static String cost(MovingEvent event, Figures figures) {
+        return event.cost()
+                .map(cost -> event.source() == Source.PHYSICS
+                        ? "up to " + figures.seconds(cost.high(), 2) + " (physics)"
+                        : CoachWords.cost(cost, figures) + ", " + event.better() + " pays")
+                .orElse(event.source().words());
     }
 
     private static CornerRow row(
-            Row row, Optional<AtCorner> judged, Map<DrivingMeasure, Double> spans, Figures figures) {
+            Row row,
+            Optional<AtCorner> judged,
+            Optional<DrivingReview.AtCorner> review,
+            Map<DrivingMeasure, Double> spans,
+            Figures figures) {
         List<MeasureCell> cells = Arrays.stream(DrivingMeasure.values())
                 .map(measure -> cell(row, judged, measure, spans.getOrDefault(measure, 1.0), figures))
                 .toList();
@@ -81,9 +138,16 @@ public record DrivingView(Story.Link link, List<Column> columns, List<CornerRow>
                 row.corner().number(),
                 row.repeatable(),
                 verdict,
-                judged.filter(entry -> Double.isFinite(entry.smallestBalanceRad()))
-                        .map(entry -> figures.degreesSize(entry.smallestBalanceRad()))
-                        .orElse("\u2013"),
+                review.map(found -> CoachWords.power(found, figures)).orElse(NOTHING),
+                review.flatMap(DrivingReview.AtCorner::spread)
+                        .map(gain -> figures.seconds(gain.seconds(), 2))
+                        .orElse(NOTHING),
+                review.flatMap(DrivingReview.AtCorner::event)
+                        .map(event -> CoachWords.event(event, figures))
+                        .orElse(NOTHING),
+                review.flatMap(DrivingReview.AtCorner::event)
+                        .map(event -> cost(event, figures))
+                        .orElse(NOTHING),
                 cells);
     }
 

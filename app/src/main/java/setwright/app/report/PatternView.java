@@ -31,7 +31,6 @@ public record PatternView(Story.Link link, List<Card> cards) {
      * @param corners      numbers
      * @param facts        label and value
      * @param caveat       when it is no reason to change the car; else empty
-     * @param why          chain of reasons
      */
     public record Card(
             int rank,
@@ -42,8 +41,7 @@ public record PatternView(Story.Link link, List<Card> cards) {
             Markup priceBar,
             List<Integer> corners,
             List<Fact> facts,
-            String caveat,
-            List<String> why) {}
+            String caveat) {}
 
     /** A label and its value. */
     public record Fact(String label, String value) {}
@@ -89,8 +87,7 @@ public record PatternView(Story.Link link, List<Card> cards) {
                                         + figures.number(Math.toDegrees(finding.sizeHighRad()), 2) + ")"),
                         new Fact("Begins", FindingWords.begins(finding.trigger())),
                         new Fact("Made by", "the " + finding.cause().words())),
-                finding.lapWide() ? "" : "Does not hold round the lap: alone, no reason to change the car.",
-                finding.why());
+                finding.lapWide() ? "" : "Does not hold round the lap: alone, no reason to change the car.");
     }
 
     private static Markup bar(Finding.Price price, Scale x, Figures figures) {

@@ -36,7 +36,7 @@ public final class Report {
                 ribbon,
                 LapsView.of(answer, story.laps(), figures),
                 DrivingView.of(diagnosis, table, story.driving(), figures),
-                BalanceView.of(table, map, story.balance(), figures),
+                BalanceView.of(table, map, AxleView.of(diagnosis.axles(), figures), story.balance(), figures),
                 CauseView.of(answer, table, facts, story.cause(), figures),
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
                 Page.style(),

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import setwright.app.units.Figures;
 import setwright.core.judgement.Diagnosis;
-import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
+import setwright.core.judgement.driving.DrivingReviewer;
 
 /** Is the driving repeatable? */
 final class DrivingWords {
@@ -22,11 +22,14 @@ final class DrivingWords {
         List<String> details = new ArrayList<>();
         List<AtCorner> out =
                 driving.corners().stream().filter(entry -> !entry.repeatable()).toList();
+        if (!diagnosis.passes().isEmpty()) {
+            details.addAll(CoachWords.places(DrivingReviewer.review(diagnosis), figures));
+        }
         boolean tooFewLaps = diagnosis.stint().goodLaps().size() < FEWEST_LAPS;
         if (!tooFewLaps) {
             out.forEach(entry -> details.add(notSteady(entry, figures)));
         }
-        diagnosis.faults().forEach(fault -> details.add(fault(fault, figures)));
+        diagnosis.faults().forEach(fault -> details.add(CoachWords.fault(fault, figures)));
         return new Story.Link(
                 "Is the driving repeatable?",
                 driving.why().isBlank() ? counted(driving) : Figures.sentence(driving.why()),
@@ -63,19 +66,5 @@ final class DrivingWords {
                         + figures.units().speedUnit();
             default -> figures.number(value, 1) + " " + measure.unit();
         };
-    }
-
-    private static String size(DrivingFault fault, Figures figures) {
-        String share = "share of ";
-        return fault.unit().startsWith(share)
-                ? "by " + figures.percent(fault.size()) + " of "
-                        + fault.unit().substring(share.length()).replace("full ", "") + " travel"
-                : "for " + figures.number(fault.size(), 2) + Figures.KEPT_TOGETHER + fault.unit();
-    }
-
-    private static String fault(DrivingFault fault, Figures figures) {
-        String size = Double.isFinite(fault.size()) && !fault.unit().isEmpty() ? ", " + size(fault, figures) : "";
-        return Figures.sentence(fault.kind() + " in " + Figures.corners(fault.corners()) + ", in "
-                + figures.percent(fault.lapShare()) + " of the passes" + size);
     }
 }

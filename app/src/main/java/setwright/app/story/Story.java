@@ -13,6 +13,7 @@ import java.util.List;
  * @param balance   where the car does not follow
  * @param cause     which input sets it off
  * @param pattern   what repeats and what it costs
+ * @param why       the chain of reasons of the first finding, or of a verdict without one
  */
 public record Story(
         String headline,
@@ -22,7 +23,8 @@ public record Story(
         Link driving,
         Link balance,
         Link cause,
-        Link pattern) {
+        Link pattern,
+        List<String> why) {
     /** Shown once wherever advice is given. */
     public static final String CAUTION =
             "Advice for a real car is a starting point, to be checked by a qualified person: brake"
@@ -31,6 +33,7 @@ public record Story(
 
     public Story {
         next = List.copyOf(next);
+        why = List.copyOf(why);
     }
 
     /**

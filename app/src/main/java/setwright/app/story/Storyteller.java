@@ -18,8 +18,12 @@ public final class Storyteller {
                 verdict.next(),
                 LapsWords.tell(answer, figures),
                 DrivingWords.tell(answer.diagnosis(), figures),
-                BalanceWords.tell(answer.diagnosis(), table, figures),
+                AxleWords.added(
+                        BalanceWords.tell(answer.diagnosis(), table, figures),
+                        answer.diagnosis().axles(),
+                        figures),
                 CauseWords.tell(answer.diagnosis(), figures),
-                PatternWords.tell(answer.diagnosis(), figures));
+                PatternWords.tell(answer.diagnosis(), figures),
+                WhyWords.tell(answer.diagnosis(), figures));
     }
 }

@@ -50,6 +50,10 @@ final class VerdictWords {
         return top.map(finding ->
                         "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and costs "
                                 + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+                .or(() -> diagnosis.faults().stream()
+                        .filter(DrivingFault::habit)
+                        .findFirst()
+                        .map(habit -> "Coach the driver: " + habit.kind() + "."))
                 .orElse("Coach the driver: the car does what it is asked to.");
     }
 
@@ -101,7 +105,9 @@ final class VerdictWords {
                     .forEach(entry -> next.add(steady(entry)));
         }
         diagnosis.faults().stream()
-                .sorted(Comparator.comparingDouble(DrivingFault::lapShare).reversed())
+                .sorted(Comparator.comparing(DrivingFault::habit)
+                        .thenComparingDouble(DrivingFault::lapShare)
+                        .reversed())
                 .limit(MOST_TASKS)
                 .forEach(
                         fault -> next.add("Work on: " + fault.kind() + " (" + Figures.corners(fault.corners()) + ")."));

@@ -49,6 +49,10 @@ public final class TextReport {
         }
         link("Cause", story.cause());
         link("Pattern", story.pattern());
+        if (!story.why().isEmpty()) {
+            lines.gap();
+            lines.paragraphs("Why", story.why());
+        }
         lines.gap();
         lines.paragraph("Verdict", story.headline());
         lines.paragraph("", story.reason());

@@ -38,6 +38,31 @@ final class CommandsTest {
         assertThat(requests.get(0).map()).isEmpty();
     }
 
+    /** The example's findings were invented beside its passes, which do not bear them out. */
+    @Test
+    void severalRecordingsAreHeldAgainstEachOther() {
+        assertThat(run(Example.answer(), "a.csv", "b.csv", "--driver", "Ada", "--driver", "Bo", "--circuit", "c.json"))
+                .isEqualTo(ExitCode.NOT_ENOUGH_EVIDENCE);
+        assertThat(results.toString()).contains("Ada", "Bo", "Pooled", "Verdict");
+        assertThat(requests).extracting(DiagnoseRequest::recording).containsExactly(Path.of("a.csv"), Path.of("b.csv"));
+        assertThat(requests).allSatisfy(request -> assertThat(request.circuit()).contains(Path.of("c.json")));
+    }
+
+    @Test
+    void eachRecordingNeedsItsDriver() {
+        assertThat(run(Example.answer(), "a.csv", "b.csv", "c.csv", "--driver", "Ada", "--driver", "Bo"))
+                .isEqualTo(ExitCode.USAGE);
+        assertThat(messages.toString()).contains("--driver", "3 recordings", "2 names");
+        assertThat(requests).isEmpty();
+    }
+
+    @Test
+    void theSecondRecordingIsReadOnTheCircuitOfTheFirst() {
+        run(Example.answer(), "a.csv", "b.csv");
+        assertThat(requests.get(0).saveCircuit()).isPresent();
+        assertThat(requests.get(1).circuit()).isEqualTo(requests.get(0).saveCircuit());
+    }
+
     @Test
     void jsonIsAllThatStandsOnStandardOutput() {
         Path report = folder.resolve("report.html");

@@ -27,6 +27,7 @@ import setwright.core.judgement.Finding;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
+import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
@@ -88,7 +89,8 @@ public final class Example {
                 Verdict.CHANGE_THE_CAR,
                 "The driving repeats well enough to see 0.09 deg, and entry oversteer of 0.46 deg shows in "
                         + slow.size() + " slow corners and 83 % of the laps");
-        return new Answer(diagnosis, car(car), channels(), List.of());
+        int samples = diagnosis.stint().recording().sampleCount();
+        return new Answer(diagnosis.with(ExampleAxles.axles(samples)), car(car), channels(), List.of());
     }
 
     /** Returns the answer with another verdict and no findings. */
@@ -163,6 +165,7 @@ public final class Example {
                 Math.toRadians(0.38),
                 Math.toRadians(0.54),
                 new Finding.Price(0.31, 0.12, 0.50),
+                Optional.of(new SpeedDependence(1.2e-6, -0.9e-6, 3.3e-6, 0.35)),
                 List.of(
                         "On entry of slow corners the rear slips 0.46 deg (0.38 to 0.54) more than this car does in steady cornering.",
                         "It is there in " + corners.size() + " corners and 83 % of the laps.",

@@ -76,9 +76,35 @@ final class DiagnosisJsonTest {
                 "/findings/0/price_s number",
                 "/findings/0/price_s_low number",
                 "/findings/0/price_s_high number",
+                "/findings/0/reasons/0/kind string",
+                "/findings/0/reasons/0/sentence string",
+                "/findings/0/reasons/0/proof/lap number",
+                "/findings/0/reasons/0/proof/corner number",
+                "/findings/0/alternatives/0/what string",
+                "/findings/0/alternatives/0/probability number",
+                "/findings/0/alternatives/0/why string",
+                "/findings/0/setup array",
+                "/reasons array",
+                "/setup/known boolean",
+                "/setup/items array",
+                "/findings/0/speed_dependence/slope_deg_per_1000_m2s2 number",
+                "/findings/0/speed_dependence/probability_aero number",
                 "/technique array",
                 "/changes array",
-                "/verdict string"
+                "/verdict string",
+                "/axles/front/grip number",
+                "/axles/front/grip_low number",
+                "/axles/rear/peak_slip_deg number",
+                "/axles/rear/limit_share number",
+                "/axles/rear/curve/0/slip_deg number",
+                "/axles/rear/curve/0/force number",
+                "/axles/wheels/locks_seen boolean",
+                "/axles/wheels/events/0/kind string",
+                "/axles/wheels/events/0/lap number",
+                "/axles/wheels/events/0/corner number",
+                "/axles/wheels/events/1/corner null",
+                "/axles/hands/0/cause string",
+                "/axles/measured/yaw_rate boolean"
             })
     void hasEveryPromisedField(String promise) {
         String[] parts = promise.split(" ", 2);
@@ -97,6 +123,22 @@ final class DiagnosisJsonTest {
         assertThat(json.at("/findings/0/price_s_high").asDouble()).isEqualTo(0.5);
         assertThat(json.at("/findings/0/size_deg").asDouble()).isEqualTo(0.46);
         assertThat(json.at("/driving/corners/5/scatter_m").asDouble()).isEqualTo(9.1);
+    }
+
+    @Test
+    void gesturesAreCountedByTheAxleThatTheyAnswer() {
+        JsonNode hands = read(DiagnosisJsonWriter.write(Example.answer())).at("/axles/hands");
+        assertThat(hands.size()).isEqualTo(2);
+        assertThat(hands.at("/0/kind").asString()).isEqualTo("correction");
+        assertThat(hands.at("/0/cause").asString()).isEqualTo("rear");
+        assertThat(hands.at("/0/count").asInt()).isEqualTo(2);
+        assertThat(hands.at("/1/cause").asString()).isEqualTo("driver");
+    }
+
+    @Test
+    void axlesThatWereNotLookedAtAreNull() {
+        String json = DiagnosisJsonWriter.write(Example.without(Verdict.NOTHING_TO_CHANGE, "because"));
+        assertThat(read(json).at("/axles").isNull()).isTrue();
     }
 
     /** Corner 12 scatters most in its lowest speed, which is no length. */

@@ -108,6 +108,22 @@ final class ReportInBrowserTest {
     }
 
     @Test
+    void bothGripCurvesAreDrawnWithTheirPointsInsideTheDrawing() {
+        Page page = open(1280, true);
+        Locator plot = page.locator("#axles svg.axles");
+        assertThat(plot.locator("path.axle-curve").count()).isEqualTo(2);
+        assertThat(plot.locator("circle.axle-point.front").count()).isEqualTo(9);
+        assertThat(plot.locator("circle.axle-point.rear").count()).isEqualTo(12);
+        var box = plot.boundingBox();
+        for (Locator point : plot.locator("circle.axle-point").all()) {
+            var place = point.boundingBox();
+            assertThat(place.x).isBetween(box.x - 4.0, box.x + box.width);
+            assertThat(place.y).isBetween(box.y, box.y + box.height);
+        }
+        assertThat(page.locator("#balance").textContent()).contains("above 0.95 of its peak force");
+    }
+
+    @Test
     void worksWithoutScript() {
         Page page = open(1280, false);
         assertThat(shown(page)).isEqualTo("corner-4");

@@ -56,6 +56,24 @@ final class ReportTest {
         assertThat(html).containsOnlyOnce("class=\"corner chosen\"");
     }
 
+    /** What is claimed links to the traces of the corner that shows it. */
+    @Test
+    void everyFindingSaysWhyAndWhereToSeeIt() {
+        String html = Report.html(Example.answer(), METRIC);
+        assertThat(html)
+                .contains("id=\"why-1\"", "id=\"why-2\"", "href=\"#why-1\"", "Which laps", "What else it could be");
+        Matcher proof = Pattern.compile("href=\"#(corner-\\d+)\" data-corner=\"\\d+\">See it")
+                .matcher(html);
+        assertThat(proof.find()).isTrue();
+        assertThat(html).contains("id=\"" + proof.group(1) + "\"");
+    }
+
+    @Test
+    void aVerdictWithoutAFindingSaysWhyToo() {
+        assertThat(Report.html(Example.without(Verdict.NOTHING_TO_CHANGE, "balanced"), METRIC))
+                .contains("id=\"why-0\"", "What was looked at");
+    }
+
     @Test
     void tagsAreBalanced() {
         assertThat(unbalanced(Report.html(Example.answer(), METRIC))).isEmpty();

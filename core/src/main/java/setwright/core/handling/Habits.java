@@ -12,6 +12,13 @@ package setwright.core.handling;
  * @param limiterS       time on the engine's limiter, s
  * @param reversalsPerS  reversals of the steering wheel between turn-in and straight, 1/s
  * @param sawingRad      size from which on a reversal counts, at the steering wheel, rad
+ * @param brakeInBend    braking when the lateral acceleration first comes to four fifths of its most, as a share of the
+ *                       hardest braking of the pass, 0..1; a round friction circle leaves 0.6
+ * @param brakePeak      greatest brake of the pass, 0..1
+ * @param liftCornering  lateral acceleration, as a share of its most, where the throttle began to close again by
+ *                       {@code liftAfter}; 0 without a lift
+ * @param pickUpEarlyS   time from the pick-up until the path is tightest, s; negative: the path opened before; NaN without
+ *                       pick-up
  */
 public record Habits(
         double brakeHeldS,
@@ -22,4 +29,8 @@ public record Habits(
         double coastS,
         double limiterS,
         double reversalsPerS,
-        double sawingRad) {}
+        double sawingRad,
+        double brakeInBend,
+        double brakePeak,
+        double liftCornering,
+        double pickUpEarlyS) {}

@@ -7,6 +7,9 @@ final class HabitsFinder {
 
     private static final double BOTH_PRESSED = 0.10;
 
+    /** Share of the most lateral acceleration at which braking is looked at: a round friction circle leaves 0.6 beside it. */
+    private static final double IN_BEND = 0.8;
+
     private HabitsFinder() {}
 
     static Habits find(PassWindow pass, PassMarks marks, double limiterS, double steeringRatio) {
@@ -36,27 +39,63 @@ final class HabitsFinder {
             }
         }
         double step = pass.stepS();
+        Lift lift = lift(pass, marks, straight);
         return new Habits(
                 held * step,
                 held == 0 ? 0.0 : heldSum / held,
-                liftAfter(pass, marks, straight),
+                lift.size(),
                 both * step,
                 brakeAgain(pass, marks),
                 coasting * step,
                 limiterS,
                 HandsFinder.reversalsPerSecond(pass, marks),
-                HandsFinder.LEAST_SHARE * Math.max(pass.steer()[marks.highestSteer()], 0.0) * steeringRatio);
+                HandsFinder.LEAST_SHARE * Math.max(pass.steer()[marks.highestSteer()], 0.0) * steeringRatio,
+                brakeInBend(pass, marks, straight),
+                marks.brakePeak() < 0 ? 0.0 : pass.brake()[marks.brakePeak()],
+                lift.size() > 0.0 && most > 0.0 ? Math.max(0.0, pass.inward()[lift.from()]) / most : 0.0,
+                pickUpEarly(pass, marks, straight));
     }
 
-    private static double liftAfter(PassWindow pass, PassMarks marks, int straight) {
-        if (marks.throttlePickUp() < 0) {
-            return 0.0;
+    /** How far the throttle was closed again, 0..1, and the sample at which it was most open before. */
+    private record Lift(double size, int from) {}
+
+    private static double brakeInBend(PassWindow pass, PassMarks marks, int straight) {
+        int top = pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1);
+        double hardest = 0.0;
+        double there = 0.0;
+        boolean reached = false;
+        for (int k = 0; k <= top; k++) {
+            double braking = Math.max(0.0, -pass.tyre(k));
+            hardest = Math.max(hardest, braking);
+            if (!reached && k >= marks.turnIn() && pass.inward()[k] >= IN_BEND * pass.inward()[top]) {
+                reached = true;
+                there = braking;
+            }
         }
-        double top = 0.0;
-        double most = 0.0;
+        return hardest > 0.0 ? there / hardest : 0.0;
+    }
+
+    private static double pickUpEarly(PassWindow pass, PassMarks marks, int straight) {
+        if (marks.throttlePickUp() < 0) {
+            return Double.NaN;
+        }
+        int tightest = marks.turnIn();
+        for (int k = marks.turnIn(); k <= straight; k++) {
+            tightest = pass.curvature(k) > pass.curvature(tightest) ? k : tightest;
+        }
+        return (tightest - marks.throttlePickUp()) * pass.stepS();
+    }
+
+    private static Lift lift(PassWindow pass, PassMarks marks, int straight) {
+        if (marks.throttlePickUp() < 0) {
+            return new Lift(0.0, 0);
+        }
+        int top = marks.throttlePickUp();
+        Lift most = new Lift(0.0, top);
         for (int k = marks.throttlePickUp(); k <= straight; k++) {
-            top = Math.max(top, pass.throttle()[k]);
-            most = Math.max(most, top - pass.throttle()[k]);
+            top = pass.throttle()[k] > pass.throttle()[top] ? k : top;
+            double closed = pass.throttle()[top] - pass.throttle()[k];
+            most = closed > most.size() ? new Lift(closed, top) : most;
         }
         return most;
     }

@@ -36,4 +36,10 @@ public record HandlingTrace(
         BalancedCar car,
         double balanceNoiseRad,
         SteeringScale steering,
-        boolean yawMeasured) {}
+        boolean yawMeasured) {
+
+    /** Returns the part of the longitudinal acceleration that brakes or engine put through the tyres at a sample, m/s². */
+    public double tyre(int sample) {
+        return Pedals.throughTyres(brake.get(sample), throttle.get(sample), forward.get(sample));
+    }
+}

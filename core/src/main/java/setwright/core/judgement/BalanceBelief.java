@@ -161,6 +161,11 @@ public final class BalanceBelief {
         return cells;
     }
 
+    /** Returns what a healthy car shows beyond the reference in such a phase, rad. */
+    static double healthyRad(PhaseBalance balance) {
+        return HEALTHY_RAD * Math.min(1.0, shape(balance));
+    }
+
     private static double shape(PhaseBalance balance) {
         return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
     }
@@ -181,6 +186,20 @@ public final class BalanceBelief {
     /** Returns the balance of all phases in all corners together; empty when none can be judged. */
     Optional<Estimate> everywhere() {
         return pooled(cell -> true);
+    }
+
+    /** Returns the belief in every place that can be judged, in driving order. */
+    List<BelievedLevel> levels() {
+        List<BelievedLevel> levels = new ArrayList<>();
+        for (Phase phase : PHASES) {
+            for (SpeedRange range : SpeedRange.values()) {
+                at(phase, range)
+                        .map(estimate -> new BelievedLevel(
+                                phase, range, estimate.meanRad(), estimate.deviationRad(), excessRad(phase, range)))
+                        .ifPresent(levels::add);
+            }
+        }
+        return levels;
     }
 
     private Optional<Estimate> pooled(Predicate<Cell> wanted) {

@@ -15,4 +15,9 @@ public enum BalanceSign {
     public String words() {
         return words;
     }
+
+    /** Returns the sign of its balance angle: 1 for understeer, -1 for oversteer. */
+    double direction() {
+        return this == UNDERSTEER ? 1.0 : -1.0;
+    }
 }

@@ -20,7 +20,9 @@ import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.replay.DrivenLap;
+import setwright.core.replay.GripWorth;
 import setwright.core.replay.Predictor;
+import setwright.core.slip.AxleEvidence;
 import setwright.core.standing.SetupStanding;
 
 /** Leads from a stint to its diagnosis. */
@@ -50,7 +52,7 @@ public final class Diagnostician {
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
         List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
         Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
-        List<DrivingFault> faults = DrivingFaultFinder.find(passes);
+        List<DrivingFault> faults = DrivingFaultFinder.find(stint, passes, sheet);
         int laps = stint.goodLaps().size();
         Set<Integer> steady = repeatability.corners().stream()
                 .filter(AtCorner::repeatable)
@@ -60,19 +62,31 @@ public final class Diagnostician {
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
         SetupStanding standing = standing(stint, trace, passes, sheet);
         BalanceBelief belief = BalanceBelief.of(passes, standing);
-        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, laps));
-        Optional<Finding> level = LevelPattern.find(passes, belief, standing, laps);
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, trace, passes, sheet));
+        TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, prices));
+        Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
-        findings.removeIf(finding -> finding.probability() < least(finding));
+        Grounds grounds = new Grounds(
+                standing,
+                belief.levels(),
+                level,
+                findings.stream()
+                        .sorted(Comparator.comparingDouble(Finding::probability).reversed())
+                        .toList());
+        findings.removeIf(finding -> finding.probability() < leastProbability(finding));
         oneForTheCar(findings, level, !standing.isUnknown());
         findings.sort(Comparator.comparing(Finding::lapWide)
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps);
+        findings.replaceAll(finding -> DriverCause.judge(finding, faults));
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
+                .on(grounds)
+                .with(AxleEvidence.of(stint, trace, passes, sheet));
     }
 
     /**
@@ -93,7 +107,8 @@ public final class Diagnostician {
         }
     }
 
-    private static double least(Finding finding) {
+    /** Returns from which probability on something that was considered is shown as a finding. */
+    public static double leastProbability(Finding finding) {
         if (!finding.lapWide()) {
             return LEAST_PROBABILITY_ALONE;
         }
@@ -101,7 +116,7 @@ public final class Diagnostician {
     }
 
     /** Without ranges on the sheet, or a lap that can be replayed, nothing is known of what the setup does. */
-    private static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+    static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
         if (!SetupStanding.canBeKnown(sheet)
                 || DrivenLap.of(stint, trace, passes).isEmpty()) {
             return SetupStanding.unknown();
@@ -136,11 +151,15 @@ public final class Diagnostician {
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
             reason = repeatability.why();
+        } else if (findings.stream().noneMatch(Finding::lapWide)
+                && DriverCause.habit(faults).isPresent()) {
+            verdict = Verdict.COACH_THE_DRIVER;
+            reason = DriverCause.habit(faults).map(DriverCause::words).orElse("");
         } else if (findings.stream().noneMatch(Finding::lapWide) && suspicion.isPresent()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(
                     Locale.ROOT,
-                    "There are signs of %s (probability %.2f), too weak to act on; more laps like these may settle it.",
+                    "There are signs of %s (probability %.2f), too weak to act on.",
                     place(suspicion.get()),
                     suspicion.get().probability());
         } else if (findings.stream().noneMatch(Finding::lapWide)) {

@@ -1,111 +1,128 @@
 package setwright.core.judgement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import setwright.core.car.CarSheet;
+import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Habits;
-import setwright.core.handling.HandsEvent;
+import setwright.core.judgement.DrivingFault.Proof;
 import setwright.core.numerics.Robust;
+import setwright.core.numerics.SlopeInterval;
+
+/*
+ * Design note. A habit is what shows in most passes of a corner, so that one slip is none. What it costs is asked of the same
+ * driver: do the passes that show more of it take longer? Where they do, clear of chance, the price is what he would gain if
+ * each pass showed no more of it than the better quarter of his own. A habit that never varies costs something too, but these
+ * laps cannot say how much, and then nothing is said.
+ */
 
 /** Names the driver's habits that cost time or hide what the car does. */
 final class DrivingFaultFinder {
     /** A habit is what happens in most passes of a corner. */
     private static final double MOST = 0.5;
 
-    /** Longer than easing off a trailed brake takes (a quarter to half a second, common practice). */
-    static final double BRAKE_HELD_S = 0.5;
+    /** Fewer corners than this are places, not a way to drive. */
+    private static final int FEWEST_CORNERS = 3;
 
-    private static final double CLEAR_PEDAL_MOVE = 0.15;
-    private static final double OVERLAP_S = 0.2;
-    private static final double COASTING_S = 0.5;
-    private static final double LIMITER_S = 0.15;
+    static final double BRAKE_HELD_S = HabitRule.BRAKE_HELD_S;
 
     private DrivingFaultFinder() {}
 
-    /** One habit: what it is called, how it shows in a pass, how large it is there. */
-    private record Habit(String kind, String unit, Predicate<CornerPass> shows, ToDoubleFunction<Habits> size) {}
-
-    private static final List<Habit> HABITS = List.of(
-            new Habit(
-                    "brake held into the middle of the corner",
-                    "s",
-                    pass -> brakeHeld(pass.habits()),
-                    Habits::brakeHeldS),
-            new Habit(
-                    "throttle picked up, then lifted",
-                    "share of throttle",
-                    pass -> lifted(pass.habits()),
-                    Habits::liftAfter),
-            new Habit(
-                    "throttle and brake together", "s", pass -> pass.habits().overlapS() > OVERLAP_S, Habits::overlapS),
-            new Habit(
-                    "brake squeezed again after easing",
-                    "share of brake",
-                    pass -> pass.habits().brakeAgain() > CLEAR_PEDAL_MOVE,
-                    Habits::brakeAgain),
-            new Habit("coasting with neither pedal", "s", pass -> pass.habits().coastS() > COASTING_S, Habits::coastS),
-            new Habit("on the engine's limiter", "s", pass -> pass.habits().limiterS() > LIMITER_S, Habits::limiterS),
-            new Habit(
-                    "sawing at the wheel that the car does not call for",
-                    "reversals per s",
-                    pass -> hands(pass, HandsEvent.Kind.SAWING) && pass.slides().isEmpty(),
-                    Habits::reversalsPerS));
-
-    static List<DrivingFault> find(List<CornerPass> passes) {
-        Map<Integer, List<CornerPass>> byCorner =
-                passes.stream().collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
-        return HABITS.stream()
-                .flatMap(habit -> fault(habit, byCorner).stream())
-                .sorted((a, b) -> Double.compare(
-                        b.lapShare() * b.corners().size(),
-                        a.lapShare() * a.corners().size()))
+    static List<DrivingFault> find(Stint stint, List<CornerPass> passes, CarSheet sheet) {
+        Map<Integer, List<CornerPass>> byCorner = byCorner(passes);
+        List<DrivingFault> faults = Stream.of(
+                        HabitRule.ALL.stream().flatMap(rule -> fault(rule, byCorner).stream()),
+                        OverdrivenEntry.find(stint, byCorner).stream(),
+                        ShiftFaults.find(stint, sheet).stream())
+                .flatMap(found -> found)
+                .sorted(Comparator.comparingDouble((DrivingFault f) ->
+                                f.cost().map(TimeCost::seconds).orElse(0.0))
+                        .thenComparingDouble(f -> f.lapShare() * f.corners().size())
+                        .reversed())
+                .toList();
+        // one habit under one name
+        boolean early = faults.stream().anyMatch(fault -> fault.kind().equals(HabitRule.TOO_EARLY));
+        return faults.stream()
+                .filter(fault -> !early || !fault.kind().equals(HabitRule.LIFTED))
                 .toList();
     }
 
+    static Map<Integer, List<CornerPass>> byCorner(List<CornerPass> passes) {
+        return passes.stream().collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
+    }
+
     static boolean brakeHeld(Habits habits) {
-        return habits.brakeHeldS() > BRAKE_HELD_S;
+        return HabitRule.brakeHeld(habits);
     }
 
     static boolean lifted(Habits habits) {
-        return habits.liftAfter() > CLEAR_PEDAL_MOVE;
+        return HabitRule.lifted(habits);
     }
 
     /** Tells whether the hands had to answer the car in this pass. */
     static boolean corrected(CornerPass pass) {
-        return hands(pass, HandsEvent.Kind.CORRECTION);
+        return HabitRule.corrected(pass);
     }
 
-    private static boolean hands(CornerPass pass, HandsEvent.Kind kind) {
-        return pass.hands().stream().anyMatch(event -> event.kind() == kind);
-    }
-
-    private static Optional<DrivingFault> fault(Habit habit, Map<Integer, List<CornerPass>> byCorner) {
-        List<Integer> corners = new ArrayList<>();
+    private static Optional<DrivingFault> fault(HabitRule rule, Map<Integer, List<CornerPass>> byCorner) {
+        List<Proof> proofs = new ArrayList<>();
         List<CornerPass> showing = new ArrayList<>();
+        List<TimeCost> costs = new ArrayList<>();
         int all = 0;
+        int candidates = 0;
         for (Map.Entry<Integer, List<CornerPass>> entry : byCorner.entrySet()) {
-            List<CornerPass> here =
-                    entry.getValue().stream().filter(habit.shows()).toList();
-            if (here.size() > MOST * entry.getValue().size()) {
-                corners.add(entry.getKey());
+            List<CornerPass> passes = entry.getValue();
+            List<CornerPass> here = passes.stream().filter(rule.shows()).toList();
+            candidates += rule.applies(passes) ? 1 : 0;
+            if (here.size() > MOST * passes.size()) {
+                proofs.add(proof(entry.getKey(), here, rule.size()));
                 showing.addAll(here);
-                all += entry.getValue().size();
+                all += passes.size();
+                cost(passes, rule.size()).ifPresent(costs::add);
             }
         }
-        if (corners.isEmpty()) {
+        boolean habit = proofs.size() >= FEWEST_CORNERS && proofs.size() > rule.every() * candidates;
+        if (proofs.isEmpty() || (rule.onlyAsHabit() && !habit)) {
             return Optional.empty();
         }
-        double typical = Robust.median(showing.stream()
-                .map(CornerPass::habits)
-                .mapToDouble(habit.size())
-                .toArray());
-        return Optional.of(
-                new DrivingFault(habit.kind(), corners, showing.size() / (double) all, typical, habit.unit()));
+        double typical = Robust.median(showing.stream().mapToDouble(rule.size()).toArray());
+        return Optional.of(new DrivingFault(
+                rule.kind(),
+                proofs.stream().map(Proof::corner).toList(),
+                showing.size() / (double) all,
+                typical,
+                rule.unit(),
+                proofs,
+                costs.isEmpty() ? Optional.empty() : Optional.of(TimeCost.sum(costs)),
+                habit));
+    }
+
+    static Proof proof(int corner, List<CornerPass> showing, ToDoubleFunction<CornerPass> size) {
+        CornerPass worst =
+                showing.stream().max(Comparator.comparingDouble(size)).orElseThrow();
+        return new Proof(
+                corner,
+                showing.stream().map(CornerPass::lap).sorted().toList(),
+                worst.lap(),
+                size.applyAsDouble(worst));
+    }
+
+    /** What more of it costs at one corner, where these passes show that it costs. */
+    private static Optional<TimeCost> cost(List<CornerPass> passes, ToDoubleFunction<CornerPass> size) {
+        double[] sizes = passes.stream().mapToDouble(size).toArray();
+        double[] times = passes.stream().mapToDouble(CornerPass::timeS).toArray();
+        SlopeInterval slope = SlopeInterval.of(sizes, times);
+        double less = Robust.median(sizes) - Robust.quantile(sizes, 0.25);
+        return slope.low() > 0.0 && less > 0.0
+                ? Optional.of(new TimeCost(less * slope.slope(), less * slope.low(), less * slope.high()))
+                : Optional.empty();
     }
 }

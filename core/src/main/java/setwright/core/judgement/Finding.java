@@ -1,7 +1,9 @@
 package setwright.core.judgement;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import setwright.core.handling.Phase;
 
 /**
@@ -21,6 +23,7 @@ import setwright.core.handling.Phase;
  * @param sizeLowRad    lower end of its 95 % interval, rad
  * @param sizeHighRad   upper end, rad
  * @param price         what it costs a lap
+ * @param dependence    how it changes with speed; empty where too few corners tell
  * @param why           the chain of reasons, one plain sentence each, with its figures
  */
 public record Finding(
@@ -38,11 +41,71 @@ public record Finding(
         double sizeLowRad,
         double sizeHighRad,
         Price price,
+        Optional<SpeedDependence> dependence,
         List<String> why) {
     public Finding {
         triggers = Map.copyOf(triggers);
         corners = List.copyOf(corners);
         why = List.copyOf(why);
+    }
+
+    /** A problem of which nothing is known of how it changes with speed. */
+    public Finding(
+            Phase phase,
+            SpeedRange speed,
+            BalanceSign balance,
+            Trigger trigger,
+            Map<Trigger, Double> triggers,
+            Cause cause,
+            List<Integer> corners,
+            double lapShare,
+            boolean lapWide,
+            double probability,
+            double sizeRad,
+            double sizeLowRad,
+            double sizeHighRad,
+            Price price,
+            List<String> why) {
+        this(
+                phase,
+                speed,
+                balance,
+                trigger,
+                triggers,
+                cause,
+                corners,
+                lapShare,
+                lapWide,
+                probability,
+                sizeRad,
+                sizeLowRad,
+                sizeHighRad,
+                price,
+                Optional.empty(),
+                why);
+    }
+
+    /** Returns the same problem as the driver's doing, with one more reason. */
+    Finding ofTheDriver(String reason) {
+        List<String> reasons = new ArrayList<>(why);
+        reasons.add(reason);
+        return new Finding(
+                phase,
+                speed,
+                balance,
+                trigger,
+                triggers,
+                Cause.DRIVER,
+                corners,
+                lapShare,
+                lapWide,
+                probability,
+                sizeRad,
+                sizeLowRad,
+                sizeHighRad,
+                price,
+                dependence,
+                reasons);
     }
 
     /** Who or what makes it. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,12 +12,12 @@ import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.TimeCost;
 
 /**
  * Finds the problem that shows as a level of balance, in all corners or at one end of the speed range: some cars never let an
@@ -34,18 +33,23 @@ final class LevelPattern {
     /** A corner shows it with half of what the pool does. */
     private static final double SHOWS = 0.5;
 
-    private static final double BRAKED = 0.05;
-    /** Left to each trigger that nothing speaks for. */
-    private static final double LEFT_OVER = 0.02;
-
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
+    private final TriggerJudge triggers;
+    private final PriceEstimator prices;
 
-    private LevelPattern(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing) {
+    private LevelPattern(
+            List<CornerPass> passes,
+            BalanceBelief belief,
+            SetupStanding standing,
+            TriggerJudge triggers,
+            PriceEstimator prices) {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
+        this.triggers = triggers;
+        this.prices = prices;
     }
 
     /** A phase with the speeds at which it counts. */
@@ -55,7 +59,7 @@ final class LevelPattern {
         }
 
         double direction() {
-            return sign() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+            return sign().direction();
         }
 
         double sizeRad() {
@@ -64,12 +68,17 @@ final class LevelPattern {
     }
 
     /** Returns the largest level that is worth naming, however probable; empty without corners to judge by. */
-    static Optional<Finding> find(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, int laps) {
-        LevelPattern pattern = new LevelPattern(passes, belief, standing);
+    static Optional<Finding> find(
+            List<CornerPass> passes,
+            BalanceBelief belief,
+            SetupStanding standing,
+            TriggerJudge triggers,
+            PriceEstimator prices) {
+        LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers, prices);
         return BalanceBelief.PHASES.stream()
                 .flatMap(pattern::place)
                 .max(Comparator.comparingDouble(Place::sizeRad))
-                .map(place -> pattern.finding(place, laps));
+                .map(pattern::finding);
     }
 
     private Stream<Place> place(Phase phase) {
@@ -86,8 +95,27 @@ final class LevelPattern {
                     share(belief.atTheLimit(phase, SpeedRange.LOW), belief.atTheLimit(phase, SpeedRange.HIGH)));
             range = share >= ONE_END ? SpeedRange.ALL : fastMore ? SpeedRange.HIGH : SpeedRange.LOW;
         }
+        SpeedDependence.Kind kind =
+                slope(phase).map(found -> found.dependence().kind()).orElse(SpeedDependence.Kind.OPEN);
+        if (kind == SpeedDependence.Kind.AERODYNAMIC && goesAlong(phase, high)) {
+            range = SpeedRange.HIGH;
+        } else if (kind == SpeedDependence.Kind.MECHANICAL && range == SpeedRange.HIGH) {
+            range = SpeedRange.ALL;
+        }
         SpeedRange found = range;
         return belief.at(phase, range).map(estimate -> new Place(phase, found, estimate)).stream();
+    }
+
+    /** Tells whether the fast corners show what the whole phase shows. */
+    private boolean goesAlong(Phase phase, Optional<Estimate> high) {
+        return high.isPresent()
+                && belief.at(phase, SpeedRange.ALL)
+                        .filter(all -> all.meanRad() * high.get().meanRad() > 0.0)
+                        .isPresent();
+    }
+
+    private Optional<SpeedSlope> slope(Phase phase) {
+        return belief.at(phase, SpeedRange.ALL).flatMap(level -> SpeedSlope.of(passes, standing, phase, level));
     }
 
     /** The smaller of two over the larger; negative when they go different ways. */
@@ -104,7 +132,7 @@ final class LevelPattern {
         return Math.max(place.estimate().beyond(LEAST_RAD), everywhere);
     }
 
-    private Finding finding(Place place, int laps) {
+    private Finding finding(Place place) {
         double size = place.sizeRad();
         List<Integer> corners = corners(place);
         List<PhaseBalance> there = passes.stream()
@@ -114,13 +142,15 @@ final class LevelPattern {
         List<PhaseBalance> worked = there.stream()
                 .filter(balance -> !Double.isNaN(balance.excessRad()))
                 .toList();
-        Map<Trigger, Double> triggers = triggers(place);
+        TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
+        Map<Trigger, Double> probabilities = evidence.probabilities();
+        TimeCost car = prices.car(place.phase(), place.speed(), place.sign(), size);
         return new Finding(
                 place.phase(),
                 place.speed(),
                 place.sign(),
-                SlidePattern.mostProbable(triggers),
-                triggers,
+                TriggerWords.mostProbable(probabilities),
+                probabilities,
                 Cause.CAR,
                 corners,
                 worked.size() / Math.max(1.0, there.size()),
@@ -129,12 +159,9 @@ final class LevelPattern {
                 size,
                 Math.max(0.0, size - 1.96 * place.estimate().deviationRad()),
                 size + 1.96 * place.estimate().deviationRad(),
-                PriceEstimator.price(
-                        worked.stream()
-                                .mapToDouble(balance -> balance.timeS() * Yardstick.timeShare(size))
-                                .toArray(),
-                        laps),
-                why(place));
+                prices.level(car, place.sign(), size),
+                slope(place.phase()).map(SpeedSlope::dependence),
+                why(place, evidence, car));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
@@ -155,43 +182,9 @@ final class LevelPattern {
         return showing.isEmpty() ? there : showing;
     }
 
-    /** What the driver does in a phase counts by the square of the balance that is wrong there. */
-    private Map<Trigger, Double> triggers(Place place) {
-        Map<Trigger, Double> weights = new EnumMap<>(Trigger.class);
-        for (Trigger trigger : Trigger.values()) {
-            weights.put(trigger, LEFT_OVER);
-        }
-        double scale = place.estimate().meanRad() * place.estimate().meanRad();
-        for (Phase phase : BalanceBelief.PHASES) {
-            double wrong = belief.at(phase, place.speed())
-                    .map(estimate -> Math.max(0.0, place.direction() * estimate.meanRad()))
-                    .orElse(0.0);
-            double weight = scale > 0.0 ? wrong * wrong / scale : 0.0;
-            switch (phase) {
-                case ENTRY -> {
-                    double braked = braked();
-                    weights.merge(Trigger.BRAKE_RELEASE, weight * braked, Double::sum);
-                    weights.merge(Trigger.TURN_IN, weight * (1.0 - braked), Double::sum);
-                }
-                case MID -> weights.merge(Trigger.NONE, weight, Double::sum);
-                case EXIT -> weights.merge(Trigger.THROTTLE_PICK_UP, weight, Double::sum);
-                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
-            }
-        }
-        double sum = weights.values().stream().mapToDouble(weight -> weight).sum();
-        weights.replaceAll((trigger, weight) -> weight / sum);
-        return weights;
-    }
-
-    private double braked() {
-        long braked =
-                passes.stream().filter(pass -> pass.brakeAtTurnIn() > BRAKED).count();
-        return braked / Math.max(1.0, passes.size());
-    }
-
-    private List<String> why(Place place) {
+    private List<String> why(Place place, TriggerEvidence evidence, TimeCost car) {
         List<String> why = new ArrayList<>();
-        Pool pool = pool(place);
+        Pool pool = place.speed().pool(place.phase());
         List<ItemStanding> items = standing.unusual(pool).stream()
                 .filter(item -> place.direction() * item.balanceRad(pool) > 0.0)
                 .toList();
@@ -221,15 +214,15 @@ final class LevelPattern {
                 Math.toDegrees(place.sizeRad()),
                 place.sign().words(),
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
+        why.add(TriggerWords.sentence(evidence));
+        slope(place.phase()).map(SpeedSlope::dependence).ifPresent(dependence -> why.add(dependence.sentence()));
+        why.add(String.format(
+                Locale.ROOT,
+                "By balance and setup the car itself loses %.2f s a lap at the same use of its grip, give or take %.2f s; the"
+                        + " interval of the price also holds what a driver makes of another car, which differs by more.",
+                Math.max(0.0, car.meanS()),
+                1.645 * car.deviationS()));
         return why;
-    }
-
-    private static Pool pool(Place place) {
-        return switch (place.speed()) {
-            case ALL -> Pool.all(place.phase());
-            case LOW -> Pool.of(place.phase(), SpeedClass.LOW);
-            case HIGH -> Pool.of(place.phase(), SpeedClass.HIGH);
-        };
     }
 
     /** A setting as it stands on a sheet. */

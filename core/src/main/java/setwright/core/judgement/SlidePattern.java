@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
-import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.judgement.Finding.Cause;
@@ -37,15 +36,17 @@ final class SlidePattern {
      *
      * @param belief  what is believed of the balance otherwise: a rear that steps out of a car that pushes is no reason to change it
      */
-    static List<Finding> find(List<CornerPass> passes, BalanceBelief belief, int laps) {
+    static List<Finding> find(
+            List<CornerPass> passes, BalanceBelief belief, TriggerJudge judge, PriceEstimator prices) {
         List<Finding> findings = new ArrayList<>();
         for (Phase phase : Phase.values()) {
-            at(passes, belief, phase, laps).ifPresent(findings::add);
+            at(passes, belief, judge, phase, prices).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static Optional<Finding> at(List<CornerPass> passes, BalanceBelief belief, Phase phase, int laps) {
+    private static Optional<Finding> at(
+            List<CornerPass> passes, BalanceBelief belief, TriggerJudge judge, Phase phase, PriceEstimator prices) {
         Map<Integer, List<CornerPass>> byCorner = passes.stream()
                 .filter(pass -> pass.phase(phase).isPresent())
                 .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
@@ -82,7 +83,6 @@ final class SlidePattern {
         }
         boolean lapWide = corners.size() >= 2 && corners.size() >= LAP_WIDE_SHARE * counts.size();
         double probability = corners.size() >= 2 ? Shares.atLeastTwo(mostly) : alone;
-        Map<Trigger, Double> triggers = TriggerJudge.probabilities(slidesByCorner.values());
         double[] sizes = slidesByCorner.values().stream()
                 .flatMap(List::stream)
                 .mapToDouble(Slide::sizeRad)
@@ -90,6 +90,8 @@ final class SlidePattern {
         double share = showing.size() / (double) there.size();
         Cause cause = cause(phase, showing, passes);
         SpeedRange speed = SpeedRanges.of(passes, corners, phase);
+        TriggerEvidence evidence = judge.ofSlides(phase, speed, slidesByCorner.values(), cause == Cause.CAR);
+        Map<Trigger, Double> triggers = evidence.probabilities();
         double car = cause == Cause.DRIVER || corners.size() < 2
                 ? 1.0
                 : worthAChange(belief, phase, speed, Robust.median(sizes));
@@ -97,7 +99,7 @@ final class SlidePattern {
                 phase,
                 speed,
                 BalanceSign.OVERSTEER,
-                mostProbable(triggers),
+                TriggerWords.mostProbable(triggers),
                 triggers,
                 cause,
                 List.copyOf(corners),
@@ -107,9 +109,8 @@ final class SlidePattern {
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
-                PriceEstimator.price(
-                        showing.stream().mapToDouble(pass -> loss(pass, phase)).toArray(), laps),
-                why(phase, showing, there, sizes, triggers, cause, byCorner.size(), corners.size()));
+                prices.slide(phase, corners, share, Robust.median(sizes)),
+                why(phase, showing, there, sizes, evidence, cause, byCorner.size(), corners.size()));
         return Optional.of(finding);
     }
 
@@ -145,28 +146,14 @@ final class SlidePattern {
      * Tells whether the rear let go in a phase in a way that counts. Out of a slow corner a driven rear axle always works at
      * its limit (common practice), so that on the exit only a slide counts that the driver had to answer with hands or foot.
      */
-    private static boolean shows(CornerPass pass, Phase phase) {
+    static boolean shows(CornerPass pass, Phase phase) {
         boolean answered =
                 phase != Phase.EXIT || DrivingFaultFinder.corrected(pass) || DrivingFaultFinder.lifted(pass.habits());
         return answered && pass.slides(Slide.Axle.REAR, phase);
     }
 
-    /** Time lost in a pass: the largest slide's imbalance over the phase it began in. */
-    private static double loss(CornerPass pass, Phase phase) {
-        double size = rearSlides(pass, phase).mapToDouble(Slide::sizeRad).max().orElse(0.0);
-        double time = pass.phase(phase).map(PhaseBalance::timeS).orElse(0.0);
-        return time * Yardstick.timeShare(size);
-    }
-
-    private static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {
+    static Stream<Slide> rearSlides(CornerPass pass, Phase phase) {
         return pass.slides().stream().filter(slide -> slide.axle() == Slide.Axle.REAR && slide.phase() == phase);
-    }
-
-    static Trigger mostProbable(Map<Trigger, Double> triggers) {
-        return triggers.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse(Trigger.NONE);
     }
 
     private static List<String> why(
@@ -174,7 +161,7 @@ final class SlidePattern {
             List<CornerPass> showing,
             List<CornerPass> there,
             double[] sizes,
-            Map<Trigger, Double> triggers,
+            TriggerEvidence evidence,
             Cause cause,
             int corners,
             int shown) {
@@ -189,12 +176,7 @@ final class SlidePattern {
                 corners,
                 phase.words(),
                 Math.toDegrees(Robust.median(sizes))));
-        Trigger trigger = mostProbable(triggers);
-        why.add(String.format(
-                Locale.ROOT,
-                "In the half second before, what moved most was: %s (probability %.2f).",
-                trigger.words(),
-                triggers.getOrDefault(trigger, 0.0)));
+        why.add(TriggerWords.sentence(evidence));
         long corrected = showing.stream().filter(DrivingFaultFinder::corrected).count();
         if (corrected > 0) {
             why.add(String.format(

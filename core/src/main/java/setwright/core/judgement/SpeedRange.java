@@ -1,6 +1,8 @@
 package setwright.core.judgement;
 
+import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
+import setwright.core.replay.Pool;
 
 /** The corners a finding holds for. */
 public enum SpeedRange {
@@ -17,6 +19,15 @@ public enum SpeedRange {
     /** Returns the word a person reads; also the value in JSON. */
     public String words() {
         return words;
+    }
+
+    /** Returns the pool of a phase at these speeds. */
+    Pool pool(Phase phase) {
+        return switch (this) {
+            case ALL -> Pool.all(phase);
+            case LOW -> Pool.of(phase, SpeedClass.LOW);
+            case HIGH -> Pool.of(phase, SpeedClass.HIGH);
+        };
     }
 
     /** Tells whether corners of a class are among them; medium ones belong to all only. */

@@ -4,88 +4,132 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import setwright.core.car.DrivenAxle;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.Phase;
 import setwright.core.handling.Slide;
-import setwright.core.numerics.Robust;
+import setwright.core.judgement.TriggerEvidence.Witness;
+import setwright.core.standing.ItemStanding;
+import setwright.core.standing.SetupStanding;
 
-/*
- * Design note. Each slide is asked which input moved in the half second before it, as a share of the pedal's or the
- * wheel's range, and whether there is a physical path from that input to the axle that let go: a released brake gives
- * load back to the rear only after the front has used it, a throttle loads and drives the driven axle, a turn-in builds
- * yaw. The answers are averaged over the slides, so that one odd lap cannot decide. A first version: the scores are
- * shares of movement, not yet calibrated probabilities.
- */
-
-/** Tells which input sets slides off. */
+/** Gathers what speaks for each trigger of a problem. */
 final class TriggerJudge {
-    /** How sharply the largest movement wins; 4 turns a lead of half a pedal into odds of seven to one. */
-    private static final double SHARPNESS = 4.0;
+    /**
+     * Counts for an item that stands out but whose effect the replay hardly shows, rad: dampers act for a moment only. A third
+     * of the least level that is worth a change; from a fifth to ten times of it the tuning cases are told as well.
+     */
+    private static final double LEAST_EFFECT_RAD = LevelPattern.LEAST_RAD / 3.0;
+    /** Below it an item counts as ordinary: one of two dozen that stand near the middle would be. */
+    private static final double STANDS_OUT = 0.3;
+    /** An item that does the opposite by more than this does not make the problem, rad. */
+    private static final double OPPOSITE_RAD = Math.toRadians(0.02);
 
-    private static final double NOTHING_MOVED = 0.25;
-    /** Turning in is over by then (common practice: half a second to a second of steering). */
-    private static final double TURN_IN_S = 0.8;
+    private static final double BRAKED = 0.05;
 
-    /** A fast turn-in of the road wheels, rad/s: full lock of a corner in half a second. */
-    private static final double QUICK_HANDS = 0.15;
+    private final List<CornerPass> passes;
+    private final BalanceBelief belief;
+    private final SetupStanding standing;
+    private final DrivenAxle driven;
 
-    /** A bump lies still: slides that it causes come within this distance of each other lap after lap. */
-    private static final double SAME_PLACE_M = 2.0;
+    TriggerJudge(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, DrivenAxle driven) {
+        this.passes = List.copyOf(passes);
+        this.belief = belief;
+        this.standing = standing;
+        this.driven = driven;
+    }
 
-    private static final int FEWEST_FOR_A_PLACE = 4;
-    private static final double BUMP_SCORE = 0.6;
-    /** A pedal or wheel that moved by less than this share did nothing. */
-    private static final double QUIET = 0.05;
-
-    private TriggerJudge() {}
+    /** Returns what speaks for the triggers of a level of balance. */
+    TriggerEvidence ofLevel(Phase phase, SpeedRange speed, BalanceSign sign) {
+        Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
+        setup(phase, speed, sign).ifPresent(found -> shares.put(Witness.SETUP, found));
+        phases(speed, sign).ifPresent(found -> shares.put(Witness.PHASE, found));
+        return new TriggerEvidence(shares);
+    }
 
     /**
-     * Averages over slides.
+     * Returns what speaks for the triggers of slides of the rear.
      *
      * @param byCorner  slides of one phase, a list for each corner
-     * @return probability of each trigger, adding up to 1
+     * @param ofTheCar  whether the setup has a say
      */
-    static Map<Trigger, Double> probabilities(Collection<List<Slide>> byCorner) {
-        int count = byCorner.stream().mapToInt(List::size).sum();
-        Map<Trigger, Double> sum = new EnumMap<>(Trigger.class);
-        for (Trigger trigger : Trigger.values()) {
-            sum.put(trigger, trigger == Trigger.NONE && count == 0 ? 1.0 : 0.0);
+    TriggerEvidence ofSlides(Phase phase, SpeedRange speed, Collection<List<Slide>> byCorner, boolean ofTheCar) {
+        Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
+        if (ofTheCar) {
+            setup(phase, speed, BalanceSign.OVERSTEER).ifPresent(found -> shares.put(Witness.SETUP, found));
         }
-        for (List<Slide> here : byCorner) {
-            boolean samePlace = samePlace(here);
-            for (Slide slide : here) {
-                Map<Trigger, Double> scores = scores(slide.inputs(), samePlace);
-                double total = scores.values().stream()
-                        .mapToDouble(score -> Math.exp(SHARPNESS * score))
-                        .sum();
-                scores.forEach((trigger, score) ->
-                        sum.merge(trigger, Math.exp(SHARPNESS * score) / total / count, Double::sum));
+        shares.put(Witness.MOVED, InputMovement.shares(byCorner));
+        return new TriggerEvidence(shares);
+    }
+
+    private Optional<Map<Trigger, Double>> setup(Phase phase, SpeedRange speed, BalanceSign sign) {
+        Map<Trigger, Double> sum = new EnumMap<>(Trigger.class);
+        for (ItemStanding item : standing.items()) {
+            double weight = weight(item, speed, sign);
+            if (weight > 0.0) {
+                SetupCatalogue.find(item.item().name())
+                        .map(kind -> InputPath.of(kind, sign, phase, driven, power(item, speed, sign)))
+                        .ifPresent(path ->
+                                path.forEach((trigger, share) -> sum.merge(trigger, weight * share, Double::sum)));
             }
         }
-        return sum;
+        return normalised(sum);
     }
 
-    private static boolean samePlace(List<Slide> slides) {
-        double[] stations = slides.stream().mapToDouble(Slide::stationM).toArray();
-        return stations.length >= FEWEST_FOR_A_PLACE && Robust.scaledMad(stations) < SAME_PLACE_M;
+    /** What an item does to the balance, in the phase where it does most. */
+    private static double weight(ItemStanding item, SpeedRange speed, BalanceSign sign) {
+        if (item.unusual() < STANDS_OUT) {
+            return 0.0;
+        }
+        double most = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (Phase phase : BalanceBelief.PHASES) {
+            double effect = sign.direction() * item.balanceRad(speed.pool(phase));
+            most = Math.max(most, effect);
+            least = Math.min(least, effect);
+        }
+        return most <= 0.0 && least < -OPPOSITE_RAD ? 0.0 : item.unusual() * (LEAST_EFFECT_RAD + Math.max(0.0, most));
     }
 
-    private static Map<Trigger, Double> scores(Slide.Inputs inputs, boolean samePlace) {
-        Map<Trigger, Double> scores = new EnumMap<>(Trigger.class);
-        boolean turning = inputs.sinceTurnInS() < TURN_IN_S;
-        scores.put(Trigger.BRAKE_APPLICATION, inputs.brakeRise() - inputs.brakeFall());
-        // a trailed brake counts while it is being given back, more so with what is still on
-        scores.put(
-                Trigger.BRAKE_RELEASE,
-                inputs.brakeFall() - inputs.brakeRise() + (inputs.brakeFall() > 0.03 ? inputs.brake() + 0.25 : 0.0));
-        scores.put(
-                Trigger.TURN_IN, turning ? Math.min(Math.max(inputs.steerRate() / QUICK_HANDS, 0.0), 1.0) * 0.5 : 0.0);
-        scores.put(Trigger.THROTTLE_PICK_UP, inputs.throttleRise() - inputs.throttleFall());
-        // the throttle is always closed before the brake is pressed: a lift counts only without one
-        boolean braked = inputs.brake() > 0.05 || inputs.brakeRise() > 0.1 || inputs.brakeFall() > 0.1;
-        scores.put(Trigger.THROTTLE_LIFT, braked ? 0.0 : inputs.throttleFall() - inputs.throttleRise());
-        // a steady driver brakes at the same place too: a bump is believed only when no input moved
-        boolean quiet = scores.values().stream().allMatch(score -> score < QUIET);
-        scores.put(Trigger.BUMP, samePlace && quiet ? BUMP_SCORE : 0.0);
-        scores.put(Trigger.NONE, NOTHING_MOVED);
-        return scores;
+    /** What it does on the exit as a share of that and of what it does in the middle; half where it does neither. */
+    private static double power(ItemStanding item, SpeedRange speed, BalanceSign sign) {
+        double middle = Math.max(0.0, sign.direction() * item.balanceRad(speed.pool(Phase.MID)));
+        double exit = Math.max(0.0, sign.direction() * item.balanceRad(speed.pool(Phase.EXIT)));
+        return middle + exit > 0.0 ? exit / (middle + exit) : 0.5;
+    }
+
+    private Optional<Map<Trigger, Double>> phases(SpeedRange speed, BalanceSign sign) {
+        Map<Trigger, Double> sum = new EnumMap<>(Trigger.class);
+        for (Phase phase : BalanceBelief.PHASES) {
+            double limit = sign.direction() * belief.atTheLimit(phase, speed);
+            double wrong = limit > 0.0 ? limit : 0.0; // not a number where no corner has the phase
+            switch (phase) {
+                case ENTRY -> {
+                    double braked = braked();
+                    sum.merge(Trigger.BRAKE_RELEASE, wrong * braked, Double::sum);
+                    sum.merge(Trigger.TURN_IN, wrong * (1.0 - braked), Double::sum);
+                }
+                case MID -> sum.merge(Trigger.NONE, wrong, Double::sum);
+                case EXIT -> sum.merge(Trigger.THROTTLE_PICK_UP, wrong, Double::sum);
+                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
+            }
+        }
+        return normalised(sum);
+    }
+
+    private static Optional<Map<Trigger, Double>> normalised(Map<Trigger, Double> sum) {
+        double all = sum.values().stream().mapToDouble(share -> share).sum();
+        if (!(all > 0.0)) {
+            return Optional.empty();
+        }
+        sum.replaceAll((trigger, share) -> share / all);
+        return Optional.of(sum);
+    }
+
+    private double braked() {
+        long braked =
+                passes.stream().filter(pass -> pass.brakeAtTurnIn() > BRAKED).count();
+        return braked / Math.max(1.0, passes.size());
     }
 }

@@ -12,7 +12,7 @@ import setwright.core.car.TyreCurve;
  */
 public final class Yardstick {
     /** Change of the balance angle, rad. */
-    static final double BALANCE_RAD = Math.toRadians(0.56);
+    public static final double BALANCE_RAD = Math.toRadians(0.56);
 
     /** An axle at its limit works at about this share of its peak slip when the driver uses 95 % of its force. */
     private static final double LIMIT_SLIP_SHARE = TyreCurve.slipShare(0.95);
@@ -20,15 +20,19 @@ public final class Yardstick {
     private Yardstick() {}
 
     /**
-     * Returns the share of a phase's time that a balance angle off by this much costs: one axle is at its limit, the
-     * other slips less by the angle and so leaves force unused; the two carry about half the car each, and cornering
-     * speed goes with the root of the lateral force.
+     * Returns by which share a car could corner harder if both axles reached their limit together: one is at its limit, the other
+     * slips less by the angle and so leaves force unused, and half of that would be the first one's.
      *
      * @param excessRad  size of the imbalance, rad, &gt;= 0
      */
-    public static double timeShare(double excessRad) {
+    static double gripShare(double excessRad) {
         double lazy = Math.max(0.0, LIMIT_SLIP_SHARE - excessRad / BalancedCar.USUAL_PEAK_SLIP_RAD);
         double unused = 1.0 - TyreCurve.forceShare(lazy) / TyreCurve.forceShare(LIMIT_SLIP_SHARE);
-        return 0.5 * 0.5 * unused;
+        return 0.5 * unused;
+    }
+
+    /** Returns the share of a phase's time that a balance angle off by this much costs: cornering speed goes with the root of grip. */
+    public static double timeShare(double excessRad) {
+        return 0.5 * gripShare(excessRad);
     }
 }

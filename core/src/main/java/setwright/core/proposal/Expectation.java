@@ -33,20 +33,18 @@ record Expectation(List<String> sentences, int laps) {
                                 + " words and by lap time over several runs.",
                         MOST_LAPS)
                 : String.format(Locale.ROOT, "It takes %d laps a side to see that with this driver's scatter.", laps);
+        double low = Math.toDegrees(Math.abs(chosen.target().low()));
+        double high = Math.toDegrees(Math.abs(chosen.target().high()));
         return new Expectation(
                 List.of(
                         String.format(
                                 Locale.ROOT,
-                                "If it is right, the balance in the %s of these corners moves by %.2f deg %s (%.2f to %.2f).",
-                                target.phase().words(),
-                                moved,
+                                "If it is right, the balance %s of these corners moves by %.2f deg %s (%.2f to %.2f).",
+                                target.phase().place(),
+                                Math.toDegrees(moved),
                                 way,
-                                Math.min(
-                                        Math.abs(chosen.target().low()),
-                                        Math.abs(chosen.target().high())),
-                                Math.max(
-                                        Math.abs(chosen.target().low()),
-                                        Math.abs(chosen.target().high()))),
+                                Math.min(low, high),
+                                Math.max(low, high)),
                         seen,
                         "It is refuted when the balance there does not move that way, or when another phase gets worse by as"
                                 + " much; then turn it back."),

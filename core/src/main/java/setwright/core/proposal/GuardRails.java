@@ -30,6 +30,8 @@ final class GuardRails {
     private static final double MOST_DAMPING = 1.5;
     /** A stop that is met by less than this is met with any setup over a kerb. */
     private static final double CONTACT_M = 0.001;
+    /** Downforce is mostly assumed, and with it how far the springs are pressed together: to about a third. */
+    private static final double DOWNFORCE_DOUBT = 0.3;
 
     private final CarSheet sheet;
     private final CarModel present;
@@ -138,7 +140,7 @@ final class GuardRails {
             double is = compression(model, place);
             double overWas = was - axle(present, place).bumpStopGapM();
             double overIs = is - axle(model, place).bumpStopGapM();
-            if (overIs > CONTACT_M && overIs > overWas + CONTACT_M) {
+            if (overIs > CONTACT_M + DOWNFORCE_DOUBT * is && overIs > overWas + CONTACT_M) {
                 say(
                         reasons,
                         "at %.0f km/h the %s would be %.0f mm into its bump stops",
@@ -147,7 +149,7 @@ final class GuardRails {
                         1000.0 * overIs);
             }
             double clear = clearance(changed, place) - is;
-            if (clear < 0.0 && clear < clearance(sheet, place) - was - CONTACT_M) {
+            if (clear < -DOWNFORCE_DOUBT * is && clear < clearance(sheet, place) - was - CONTACT_M) {
                 say(reasons, "at %.0f km/h the %s would touch the ground", 3.6 * fastestMps, end(place));
             }
         }

@@ -10,6 +10,8 @@ import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
 import setwright.core.handling.SpeedClass;
+import setwright.core.identification.Identifier;
+import setwright.core.identification.TracedStint;
 import setwright.core.judgement.BalanceBelief;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
@@ -38,7 +40,7 @@ public final class Proposer {
     /** Below it nobody knows whether the change helps. */
     private static final double LEAST_SURE = 0.8;
     /** From here on the laps speak clearly against it. */
-    private static final double SURELY_SLOWER = 0.9;
+    private static final double SURELY_SLOWER = 0.8;
 
     private final Diagnosis diagnosis;
     private final Finding target;
@@ -69,13 +71,9 @@ public final class Proposer {
      * Proposes what to change.
      *
      * @param diagnosis  of the laps
-     * @param belief     about the car's balance, of the same laps
      * @param sheet      of the car as driven
-     * @param car        as fitted to the laps
-     * @param predictor  of the same laps and car
      */
-    public static Proposal propose(
-            Diagnosis diagnosis, BalanceBelief belief, CarSheet sheet, CarBelief car, Predictor predictor) {
+    public static Proposal propose(Diagnosis diagnosis, CarSheet sheet) {
         Optional<Finding> target = diagnosis.findings().stream()
                 .filter(finding -> finding.lapWide() && finding.cause() == Finding.Cause.CAR)
                 .findFirst();
@@ -83,6 +81,11 @@ public final class Proposer {
             return new Proposal(
                     Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), 0, diagnosis.reason());
         }
+        BalanceBelief belief =
+                BalanceBelief.of(diagnosis.passes(), diagnosis.grounds().standing());
+        CarBelief car = Identifier.believe(
+                List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
+        Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
         return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose();
     }
 
@@ -94,7 +97,9 @@ public final class Proposer {
         for (int i = 0; i < turns.size(); i++) {
             Turn best = bestSize(turns.get(i), rough.get(i));
             sized.add(best);
-            promised.add(total(gains(rough.get(i), turns.get(i), best)));
+            double share = best.share() / turns.get(i).share();
+            promised.add(total(cost.gains(rough.get(i), share))
+                    - share * rough.get(i).lapTimeS().central());
         }
         List<Turn> replayed = byPromise(sized, promised);
         List<Prediction> exact = predictor.predict(changes(replayed));
@@ -186,8 +191,16 @@ public final class Proposer {
                         "it would make the lap slower, by %.2f s",
                         prediction.lapTimeS().central()));
             }
-            return new Candidate(turn, prediction, effect, cure, gains, cure * total(gains), refused);
+            return new Candidate(turn, prediction, effect, cure, gains, score(cure, gains, prediction), refused);
         });
+    }
+
+    /**
+     * Two witnesses of the same thing, half each: what the balance gains where it is believed to be wrong, and what the replay makes of
+     * the lap, which knows of grip, drag and weight but takes the balance for what the car's model makes it.
+     */
+    private static double score(double cure, List<PoolGain> gains, Prediction prediction) {
+        return 0.5 * cure * total(gains) - 0.5 * prediction.lapTimeS().central();
     }
 
     /** A phase elsewhere that gets worse by more than the target gets better. */
@@ -201,8 +214,8 @@ public final class Proposer {
                 .min(Comparator.comparingDouble(PoolGain::gainS))
                 .map(gain -> String.format(
                         Locale.ROOT,
-                        "it would upset the %s of %s corners more than it helps",
-                        gain.pool().phase().words(),
+                        "it would upset the balance %s in %s corners more than it helps",
+                        gain.pool().phase().place(),
                         gain.pool().speedClass().map(SpeedClass::words).orElse("all")));
     }
 
@@ -236,9 +249,9 @@ public final class Proposer {
     private String reason(Candidate chosen) {
         return String.format(
                 Locale.ROOT,
-                "Of all items and sizes within the ranges, this helps the %s most for what it upsets elsewhere: %+.2f deg of"
+                "Of all items and sizes within the ranges, this helps %s most for what it upsets elsewhere: %+.2f deg of"
                         + " balance there, the right way with a probability of %.2f.",
-                target.phase().words(),
+                target.phase().place(),
                 Math.toDegrees(chosen.target().central()),
                 chosen.towardCure());
     }

@@ -15,6 +15,8 @@ import setwright.core.replay.Prediction;
  * @param effect   of turning it by that much on these laps
  */
 public record ItemStanding(SetupItem item, double unusual, double turned, Prediction effect) {
+    /** Standard deviations of a normal distribution within which four fifths of it lie, from end to end. */
+    private static final double FOUR_FIFTHS = 2.563;
 
     /** Returns the change of the balance angle from the middle of the range to where it stands, rad; 0 where unknown. */
     public double balanceRad(Pool pool) {
@@ -33,6 +35,20 @@ public record ItemStanding(SetupItem item, double unusual, double turned, Predic
                 .orElse(0.0);
     }
 
+    /** Returns what a lap is slower than with the item in the middle of its range, s; negative: quicker; 0 where unknown. */
+    public double costS() {
+        double cost = item.place() / turned * effect.lapTimeS().central();
+        return Double.isFinite(cost) ? cost : 0.0;
+    }
+
+    /** Returns the spread of {@link #costS} that the car's uncertain parameters and the driver leave, s. */
+    double costSpreadS() {
+        double spread = Math.abs(item.place() / turned)
+                * (effect.lapTimeS().high() - effect.lapTimeS().low())
+                / FOUR_FIFTHS;
+        return Double.isFinite(spread) ? spread : 0.0;
+    }
+
     /** Returns the change of the balance angle per whole range, rad; 0 where unknown. */
     double perRange(Pool pool) {
         return effect.balance(pool.phase(), pool.speedClass())
@@ -43,9 +59,8 @@ public record ItemStanding(SetupItem item, double unusual, double turned, Predic
 
     /** Returns the spread of {@link #balanceRad} that the car's uncertain parameters leave, rad. */
     double spreadRad(Pool pool) {
-        // four fifths of a normal distribution lie within 2.563 standard deviations
         return effect.balance(pool.phase(), pool.speedClass())
-                .map(found -> Math.abs(item.place() / turned) * (found.high() - found.low()) / 2.563)
+                .map(found -> Math.abs(item.place() / turned) * (found.high() - found.low()) / FOUR_FIFTHS)
                 .filter(Double::isFinite)
                 .orElse(0.0);
     }

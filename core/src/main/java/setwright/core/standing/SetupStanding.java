@@ -3,6 +3,7 @@ package setwright.core.standing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
@@ -132,6 +133,25 @@ public final class SetupStanding {
         return items.stream()
                 .mapToDouble(item -> item.unusual() * item.balanceRad(corner, phase))
                 .sum();
+    }
+
+    /**
+     * Returns what some items cost a lap against the middle of their ranges, each counted with the probability that it is out of
+     * the ordinary.
+     *
+     * @param wanted  which
+     */
+    public TimeCost cost(Predicate<ItemStanding> wanted) {
+        double mean = 0.0;
+        double square = 0.0;
+        for (ItemStanding item : items) {
+            if (wanted.test(item)) {
+                double spread = item.unusual() * item.costSpreadS();
+                mean += item.unusual() * item.costS();
+                square += spread * spread + item.unusual() * (1.0 - item.unusual()) * item.costS() * item.costS();
+            }
+        }
+        return new TimeCost(mean, Math.sqrt(square));
     }
 
     /** Returns the covariance of {@link #balanceRad} of two pools, rad². */

@@ -65,7 +65,7 @@ public final class Drive {
     }
 
     /** Standard deviation of the cornering speed from pass to pass, as a share; moves the braking point with it. */
-    Drive pace(double share) {
+    public Drive pace(double share) {
         pace = share;
         return this;
     }
@@ -82,14 +82,14 @@ public final class Drive {
     }
 
     /** The rear steps out as the brake comes off in these corners, every lap. */
-    Drive rearSteps(double rad, IntPredicate corners) {
+    public Drive rearSteps(double rad, IntPredicate corners) {
         slideRad = rad;
         slides = corners;
         return this;
     }
 
     /** The front slips more at the limit of these corners than a healthy car's. */
-    Drive pushes(double rad, IntPredicate corners) {
+    public Drive pushes(double rad, IntPredicate corners) {
         pushRad = rad;
         pushes = corners;
         return this;
@@ -101,7 +101,7 @@ public final class Drive {
         return this;
     }
 
-    static CarSheet sheet() {
+    public static CarSheet sheet() {
         return Sheets.plain(DrivenAxle.REAR, 1100.0, 0.48, 2.5, 12.0, 0.35);
     }
 

@@ -76,23 +76,23 @@ public final class MountedTyre {
     }
 
     /** Returns the greatest lateral force, N. */
-    double lateralPeak(double loadN) {
+    public double lateralPeak(double loadN) {
         return lateral * loadN * bent(loadN);
     }
 
     /** Returns the greatest longitudinal force, N. */
-    double alongPeak(double loadN) {
+    public double alongPeak(double loadN) {
         return along * loadN * bent(loadN);
     }
 
     /** Returns the slip angle at the peak, rad. */
-    double peakSlip(double loadN) {
+    public double peakSlip(double loadN) {
         double away = loadN / nominalN - 1.0;
         return peakSlip * Math.max(0.5, 1.0 + slipSlope * away + slipBend * away * away);
     }
 
     /** Returns force over peak at a slip over that of the peak. */
-    double share(double slip) {
+    public double share(double slip) {
         return CURVE.share(slip);
     }
 
@@ -107,7 +107,7 @@ public final class MountedTyre {
     }
 
     /** Returns the slip over that of the peak that gives a force over peak, on the rising side. */
-    double inverse(double share) {
+    public double inverse(double share) {
         return CURVE.inverse(share);
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import setwright.core.handling.Phase;
 import setwright.core.handling.Slide;
 
-final class TriggerJudgeTest {
+final class InputMovementTest {
     private static Slide slide(double station, Slide.Inputs inputs) {
         return new Slide(Slide.Axle.REAR, Phase.ENTRY, station, 10.0, 0.5, 0.01, inputs);
     }
@@ -38,11 +38,11 @@ final class TriggerJudgeTest {
     })
     void theInputThatMovedIsTheMostProbable(
             double brake, double rise, double fall, double pick, double lift, double turning, Trigger expected) {
-        Map<Trigger, Double> probabilities = TriggerJudge.probabilities(
-                List.of(List.of(slide(50.0, inputs(brake, rise, fall, pick, lift, turning)))));
+        Map<Trigger, Double> probabilities =
+                InputMovement.shares(List.of(List.of(slide(50.0, inputs(brake, rise, fall, pick, lift, turning)))));
 
         double roundOff = 1.0e-12;
-        assertThat(SlidePattern.mostProbable(probabilities)).isEqualTo(expected);
+        assertThat(TriggerWords.mostProbable(probabilities)).isEqualTo(expected);
         assertThat(probabilities.values().stream().mapToDouble(p -> p).sum()).isCloseTo(1.0, within(roundOff));
     }
 
@@ -55,9 +55,9 @@ final class TriggerJudgeTest {
             elsewhere.add(slide(50.0 + 9.0 * lap, inputs(0.0, 0.0, 0.0, 0.0, 0.0, 0.0)));
         }
 
-        assertThat(SlidePattern.mostProbable(TriggerJudge.probabilities(List.of(same))))
+        assertThat(TriggerWords.mostProbable(InputMovement.shares(List.of(same))))
                 .isEqualTo(Trigger.BUMP);
-        assertThat(SlidePattern.mostProbable(TriggerJudge.probabilities(List.of(elsewhere))))
+        assertThat(TriggerWords.mostProbable(InputMovement.shares(List.of(elsewhere))))
                 .isEqualTo(Trigger.NONE);
     }
 
@@ -68,7 +68,7 @@ final class TriggerJudgeTest {
             released.add(slide(50.0, inputs(0.3, 0.0, 0.5, 0.0, 0.0, 0.0)));
         }
 
-        assertThat(SlidePattern.mostProbable(TriggerJudge.probabilities(List.of(released))))
+        assertThat(TriggerWords.mostProbable(InputMovement.shares(List.of(released))))
                 .isEqualTo(Trigger.BRAKE_RELEASE);
     }
 }

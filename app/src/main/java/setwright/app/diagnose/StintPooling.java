@@ -1,0 +1,58 @@
+package setwright.app.diagnose;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import setwright.app.evidence.Answer;
+import setwright.app.evidence.PooledAnswer;
+import setwright.core.pooling.DriverStint;
+import setwright.core.pooling.Pooler;
+
+/** Judges several recordings of one car and holds them against each other. */
+public final class StintPooling {
+    private StintPooling() {}
+
+    /**
+     * Reads and judges all, on the circuit that the first one shows when none is given, so that corner 4 is the same for all.
+     *
+     * @param first    what is wanted of the first recording
+     * @param others   further recordings of the same car with the same setup
+     * @param drivers  one name for each recording
+     * @throws IOException when a file cannot be read or written
+     */
+    public static PooledAnswer diagnose(
+            Diagnoser diagnoser, DiagnoseRequest first, List<Path> others, List<String> drivers, Progress progress)
+            throws IOException {
+        Path folder = Files.createTempDirectory("setwright-circuit");
+        Path kept = first.circuit().or(first::saveCircuit).orElse(folder.resolve("circuit.json"));
+        try {
+            List<Answer> answers = new ArrayList<>();
+            answers.add(diagnoser.diagnose(
+                    new DiagnoseRequest(
+                            first.recording(),
+                            first.car(),
+                            first.map(),
+                            first.circuit(),
+                            first.circuit().isPresent() ? first.saveCircuit() : Optional.of(kept),
+                            first.writeMap()),
+                    progress));
+            for (Path other : others) {
+                answers.add(diagnoser.diagnose(
+                        new DiagnoseRequest(
+                                other, first.car(), first.map(), Optional.of(kept), Optional.empty(), Optional.empty()),
+                        progress));
+            }
+            List<DriverStint> stints = new ArrayList<>();
+            for (int i = 0; i < answers.size(); i++) {
+                stints.add(new DriverStint(drivers.get(i), answers.get(i).diagnosis()));
+            }
+            return new PooledAnswer(answers, Pooler.pool(stints));
+        } finally {
+            Files.deleteIfExists(folder.resolve("circuit.json"));
+            Files.deleteIfExists(folder);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package setwright.core.explanation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import setwright.core.car.SetupItem;
+import setwright.core.explanation.Reason.Figure;
+import setwright.core.explanation.Reason.Kind;
+import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Finding;
+import setwright.core.replay.Pool;
+import setwright.core.standing.ItemStanding;
+import setwright.core.standing.SetupStanding;
+
+/** What the setup says for a finding and against it. */
+public final class SetupReasons {
+    /** What moves the balance by less is not worth a word: below what is worth a change by far. */
+    private static final double LEAST_RAD = Math.toRadians(0.05);
+
+    private static final int MOST_NAMED = 3;
+    /** In the outer sixth of a range on either side. */
+    private static final double NEAR_AN_END = 0.33;
+
+    private SetupReasons() {}
+
+    /** Returns the corners of a finding, for {@link SetupStanding} and its items. */
+    public static Pool pool(Finding finding) {
+        return switch (finding.speed()) {
+            case ALL -> Pool.all(finding.phase());
+            case LOW -> Pool.of(finding.phase(), SpeedClass.LOW);
+            case HIGH -> Pool.of(finding.phase(), SpeedClass.HIGH);
+        };
+    }
+
+    static Reason of(SetupStanding standing, Finding finding) {
+        if (standing.isUnknown()) {
+            return Reason.of(
+                    Kind.SETUP,
+                    "The setup says nothing: the car sheet gives no ranges to hold it against, or no lap could be replayed.");
+        }
+        Pool pool = pool(finding);
+        double direction = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        List<ItemStanding> items = standing.unusual(pool);
+        List<ItemStanding> with = items.stream()
+                .filter(item -> direction * item.balanceRad(pool) >= LEAST_RAD)
+                .limit(MOST_NAMED)
+                .toList();
+        List<ItemStanding> against = items.stream()
+                .filter(item -> direction * item.balanceRad(pool) <= -LEAST_RAD)
+                .limit(1)
+                .toList();
+        List<String> sentences = new ArrayList<>();
+        if (with.isEmpty()) {
+            sentences.add("Nothing on the setup that stands out of the ordinary makes it so.");
+        } else {
+            with.forEach(item -> sentences.add("The " + standsOut(item, pool) + "."));
+        }
+        against.forEach(item -> sentences.add("Against it, the " + standsOut(item, pool) + "."));
+        return Reason.of(
+                Kind.SETUP,
+                String.join(" ", sentences),
+                Stream.concat(with.stream(), against.stream())
+                        .map(item ->
+                                Figure.of(Words.item(item.item().name()), Math.toDegrees(item.balanceRad(pool)), "deg"))
+                        .sorted(Comparator.comparingDouble(figure -> -Math.abs(figure.value())))
+                        .toArray(Figure[]::new));
+    }
+
+    private static String standsOut(ItemStanding standing, Pool pool) {
+        SetupItem item = standing.item();
+        double effect = standing.balanceRad(pool);
+        String where = Math.abs(item.place()) > NEAR_AN_END
+                ? item.place() > 0.0 ? "near its top" : "near its bottom"
+                : item.place() > 0.0 ? "above its middle" : "below its middle";
+        return Words.format(
+                "%s stands at %s in a range of %s to %s%s, %s; on these laps that gives %s of %s",
+                Words.item(item.name()),
+                Words.plain(item.value()),
+                Words.plain(item.min()),
+                Words.plain(item.max()),
+                item.unit().isBlank() ? "" : " " + item.unit(),
+                where,
+                Words.degrees(Math.abs(effect)),
+                effect > 0.0 ? "understeer" : "oversteer");
+    }
+}

@@ -1,0 +1,204 @@
+package setwright.core.explanation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import setwright.core.explanation.Reason.Figure;
+import setwright.core.explanation.Reason.Kind;
+import setwright.core.explanation.Reason.Proof;
+import setwright.core.handling.CornerPass;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Diagnostician;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.LapsNeeded;
+import setwright.core.judgement.PassEvidence;
+import setwright.core.judgement.Verdict;
+import setwright.core.numerics.Robust;
+import setwright.core.replay.Pool;
+import setwright.core.standing.ItemStanding;
+
+/** Tells why nothing is to be changed, or why that cannot be said: what was looked at, what was seen, what would settle it. */
+public final class VerdictExplainer {
+    private static final int FEWEST_LAPS = 3;
+    private static final int GOOD_LAPS = 8;
+
+    private final Diagnosis diagnosis;
+    private final int laps;
+
+    private VerdictExplainer(Diagnosis diagnosis) {
+        this.diagnosis = diagnosis;
+        this.laps = diagnosis.stint().goodLaps().size();
+    }
+
+    /** Returns the chain; empty for a verdict that rests on a finding or on the driving, which explain themselves. */
+    public static List<Reason> explain(Diagnosis diagnosis) {
+        if (diagnosis.verdict() != Verdict.NOTHING_TO_CHANGE && diagnosis.verdict() != Verdict.NOT_ENOUGH_EVIDENCE) {
+            return List.of();
+        }
+        VerdictExplainer explainer = new VerdictExplainer(diagnosis);
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(explainer.lookedAt());
+        Optional<Finding> most =
+                diagnosis.grounds().considered().stream().max(Comparator.comparingDouble(Finding::probability));
+        most.ifPresent(finding -> {
+            reasons.add(explainer.mostSeen(finding));
+            reasons.add(explainer.whyNot(finding));
+        });
+        reasons.add(explainer.toSettle(most));
+        return reasons;
+    }
+
+    private Reason lookedAt() {
+        int corners = (int)
+                diagnosis.passes().stream().map(CornerPass::corner).distinct().count();
+        int left = (int) diagnosis.repeatability().corners().stream()
+                .filter(corner -> !corner.repeatable())
+                .count();
+        int items = diagnosis.grounds().standing().items().size();
+        return Reason.of(
+                Kind.LOOKED_AT,
+                Words.format(
+                        "Looked at: %s through %s%s: the balance on entry, mid-corner and on the exit, and every place where"
+                                + " the rear could let go; %s.",
+                        Words.count(laps, "lap", "laps"),
+                        Words.count(corners, "corner", "corners"),
+                        left == 0 ? "" : " (" + left + " too uneven for slides to count)",
+                        items == 0
+                                ? "no setup item, for want of ranges on the sheet"
+                                : "and " + Words.count(items, "setup item", "setup items") + " in "
+                                        + (items == 1 ? "its range" : "their ranges")),
+                Figure.of("laps", laps, "laps"),
+                Figure.of("corners", corners, "corners"),
+                Figure.of("setup items", items, "items"));
+    }
+
+    private Reason mostSeen(Finding finding) {
+        Optional<PassEvidence> best = PassEvidence.of(diagnosis, finding).stream()
+                .filter(PassEvidence::shows)
+                .max(Comparator.comparingDouble(PassEvidence::sizeRad));
+        String what = diagnosis.grounds().isLevel(finding)
+                ? Words.format(
+                        "%s %s, %s (%.2f to %.2f)",
+                        finding.balance().words(),
+                        Words.place(finding.phase(), finding.speed()),
+                        Words.degrees(finding.sizeRad()),
+                        Math.toDegrees(finding.sizeLowRad()),
+                        Math.toDegrees(finding.sizeHighRad()))
+                : Words.format(
+                        "the rear letting go %s in %s, on %s of the passes",
+                        Words.place(finding.phase()),
+                        Words.corners(finding.corners()),
+                        Words.percent(finding.lapShare()));
+        return Reason.of(
+                        Kind.MOST_SEEN,
+                        "The most that was seen: " + what + ".",
+                        new Figure(
+                                "size",
+                                Math.toDegrees(finding.sizeRad()),
+                                Math.toDegrees(finding.sizeLowRad()),
+                                Math.toDegrees(finding.sizeHighRad()),
+                                "deg"),
+                        Figure.of("share of passes", finding.lapShare(), ""))
+                .on(
+                        List.of(),
+                        finding.corners(),
+                        best.map(found ->
+                                new Proof(found.pass().lap(), found.pass().corner())));
+    }
+
+    private Reason whyNot(Finding finding) {
+        double least = Diagnostician.leastProbability(finding);
+        boolean sure = finding.probability() >= least;
+        String sentence = sure
+                ? "It is sure enough (probability " + Words.probability(finding.probability()) + "), but "
+                        + (finding.lapWide()
+                                ? "something else stands in the way of a verdict."
+                                : "it belongs to " + Words.corners(finding.corners())
+                                        + " alone: a change for it would be felt all round the lap.")
+                : Words.format(
+                        "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
+                        Words.probability(finding.probability()), Words.probability(least));
+        return Reason.of(
+                Kind.WHY_NOT,
+                sentence,
+                Figure.of("probability", finding.probability(), ""),
+                Figure.of("least probability", least, ""));
+    }
+
+    private Reason toSettle(Optional<Finding> most) {
+        if (diagnosis.trace().steering().contradicts()) {
+            return Reason.of(
+                    Kind.TO_SETTLE,
+                    "No lap will settle it while the steering ratio or wheelbase on the sheet is wrong.");
+        }
+        if (laps < FEWEST_LAPS) {
+            return Reason.of(
+                    Kind.TO_SETTLE,
+                    Words.format(
+                            "%s more at the least; %d more would be good.",
+                            Words.count(FEWEST_LAPS - laps, "lap", "laps"), GOOD_LAPS - laps),
+                    Figure.of("more laps", FEWEST_LAPS - laps, "laps"));
+        }
+        if (diagnosis.passes().isEmpty()) {
+            return Reason.of(
+                    Kind.TO_SETTLE, "No corner could be judged; laps with cornering and a steering angle would.");
+        }
+        if (most.isEmpty()) {
+            return Reason.of(Kind.TO_SETTLE, "Nothing to settle: no axle gave up first in any place.");
+        }
+        Finding finding = most.get();
+        OptionalInt more = LapsNeeded.toSettle(diagnosis, finding);
+        if (more.isPresent() && finding.probability() < Diagnostician.leastProbability(finding)) {
+            return Reason.of(
+                    Kind.TO_SETTLE,
+                    Words.format(
+                            "If it goes on as it did, %s more would make it count.",
+                            Words.count(more.getAsInt(), "lap", "laps")),
+                    Figure.of("more laps", more.getAsInt(), "laps"));
+        }
+        if (!diagnosis.grounds().isLevel(finding)) {
+            return Reason.of(
+                    Kind.TO_SETTLE,
+                    finding.lapWide()
+                            ? "More laps like these would not make it count; only if it came in more of them."
+                            : "More laps would not make it a reason to change the car; it would have to show in other"
+                                    + " corners too.");
+        }
+        return level(finding);
+    }
+
+    private Reason level(Finding finding) {
+        double[] sizes = PassEvidence.of(diagnosis, finding).stream()
+                .mapToDouble(PassEvidence::sizeRad)
+                .toArray();
+        double noise = sizes.length < 2 ? Double.NaN : Robust.scaledMad(sizes) / Math.sqrt(sizes.length);
+        double doubt = (finding.sizeHighRad() - finding.sizeRad()) / 1.96;
+        Pool pool = SetupReasons.pool(finding);
+        String run = diagnosis.grounds().standing().unusual(pool).stream()
+                .findFirst()
+                .map(VerdictExplainer::back)
+                .orElse(
+                        diagnosis.grounds().standing().isUnknown()
+                                ? "Ranges on the car sheet would, or a run with one bar a step softer."
+                                : "A run with one bar a step softer would, back to back, if it is worth the time.");
+        return Reason.of(
+                Kind.TO_SETTLE,
+                Words.format(
+                        "More laps alone will not settle it: they scatter by %s in the mean, but what a healthy car of this kind"
+                                + " shows leaves a doubt of %s. %s",
+                        Words.degrees(noise), Words.degrees(doubt), run),
+                Figure.of("scatter of the mean", Math.toDegrees(noise), "deg"),
+                Figure.of("doubt", Math.toDegrees(doubt), "deg"));
+    }
+
+    private static String back(ItemStanding item) {
+        return Words.format(
+                "A run with the %s nearer to the middle of its range (%s %s, now %s) would, back to back.",
+                Words.item(item.item().name()),
+                Words.plain(item.item().middle()),
+                item.item().unit(),
+                Words.plain(item.item().value()));
+    }
+}
