@@ -17,6 +17,7 @@ import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
+import setwright.app.command.ProposeCommand;
 import setwright.app.command.SimulateCommand;
 import setwright.app.command.SweepCommand;
 import setwright.app.command.sums.SumsCommand;
@@ -33,6 +34,7 @@ import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.proposal.Proposer;
 import setwright.core.replay.Prediction;
 import setwright.core.replay.Predictor;
 import setwright.core.simulation.sweep.SetupSweep;
@@ -70,6 +72,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new DiagnoseCommand(diagnoser))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))
+                .addSubcommand(new ProposeCommand(diagnoser, Proposer::propose))
                 .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())

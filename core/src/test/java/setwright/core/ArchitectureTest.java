@@ -33,6 +33,7 @@ final class ArchitectureTest {
             "judgement",
             "explanation",
             "pooling",
+            "proposal",
             "simulation");
 
     @ArchTest

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.ItemRange;
+import setwright.core.car.setup.Modelled;
 import setwright.intake.yaml.Spelling;
 
 /**

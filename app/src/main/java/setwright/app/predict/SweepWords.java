@@ -7,6 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.ItemRange;
+import setwright.core.car.setup.Modelled;
 import setwright.core.simulation.sweep.SweepItem;
 import setwright.core.simulation.sweep.Unseen;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -29,7 +30,7 @@ import setwright.core.standing.SetupStanding;
  */
 
 /** What is believed of the balance beyond a healthy car's, by phase and speed class. */
-final class BalanceBelief {
+public final class BalanceBelief {
     static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
 
     /** Excess of a healthy car at the limit: its front lets go a little before its rear (common practice). */
@@ -71,18 +72,26 @@ final class BalanceBelief {
      * @param meanRad       expected, rad; positive: understeer
      * @param deviationRad  standard deviation, rad
      */
-    record Estimate(double meanRad, double deviationRad) {
+    public record Estimate(double meanRad, double deviationRad) {
         /** Returns the probability that its size is above some value, with its sign. */
-        double beyond(double leastRad) {
+        public double beyond(double leastRad) {
             return NORMAL.cumulativeProbability((Math.abs(meanRad) - leastRad) / deviationRad);
         }
 
         /** Returns what is left after an independent measurement of the same angle. */
-        Estimate after(double measuredRad, double spreadRad) {
+        public Estimate after(double measuredRad, double spreadRad) {
             double gain = deviationRad * deviationRad / (deviationRad * deviationRad + spreadRad * spreadRad);
             return new Estimate(meanRad + gain * (measuredRad - meanRad), Math.sqrt(1.0 - gain) * deviationRad);
         }
     }
+
+    /**
+     * What is believed of one phase in one class of corners.
+     *
+     * @param pool      phase and class
+     * @param estimate  of the balance there
+     */
+    public record PoolEstimate(Pool pool, Estimate estimate) {}
 
     private BalanceBelief(List<Cell> cells, RealVector mean, RealMatrix covariance) {
         this.cells = List.copyOf(cells);
@@ -91,7 +100,7 @@ final class BalanceBelief {
     }
 
     /** Returns the belief after setup and laps were looked at. */
-    static BalanceBelief of(List<CornerPass> passes, SetupStanding standing) {
+    public static BalanceBelief of(List<CornerPass> passes, SetupStanding standing) {
         List<Cell> cells = cells(passes);
         int n = cells.size();
         RealVector prior = new ArrayRealVector(n);
@@ -162,8 +171,16 @@ final class BalanceBelief {
     }
 
     /** Returns the balance of a phase in some corners, weighted with time and lateral acceleration; empty when none has it. */
-    Optional<Estimate> at(Phase phase, SpeedRange range) {
+    public Optional<Estimate> at(Phase phase, SpeedRange range) {
         return pooled(cell -> cell.phase() == phase && range.takes(cell.speed()));
+    }
+
+    /** Returns the belief phase by phase and class by class, where the laps have both. */
+    public List<PoolEstimate> pools() {
+        return IntStream.range(0, cells.size())
+                .mapToObj(i -> new PoolEstimate(
+                        cells.get(i).pool(), new Estimate(mean.getEntry(i), Math.sqrt(covariance.getEntry(i, i)))))
+                .toList();
     }
 
     /** Returns the balance of all phases in all corners together; empty when none can be judged. */

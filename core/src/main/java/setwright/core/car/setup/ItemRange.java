@@ -1,4 +1,4 @@
-package setwright.app.predict;
+package setwright.core.car.setup;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -13,22 +13,25 @@ import setwright.core.car.SetupItem;
  *
  * @param item  of the sheet
  */
-record ItemRange(SetupItem item) {
+public record ItemRange(SetupItem item) {
     /** Sheets are written with few digits; a step is met when the rest is only rounding. */
     private static final double OF_A_STEP = 1.0e-6;
 
-    boolean holds(double value) {
+    /** Tells whether a value lies in the range, rounding aside. */
+    public boolean holds(double value) {
         return value >= item.min() - OF_A_STEP * item.step() && value <= item.max() + OF_A_STEP * item.step();
     }
 
-    boolean reaches(double value) {
+    /** Tells whether a value can be set. */
+    public boolean reaches(double value) {
         return onStep(value - item.value())
                 || onStep(value - item.min())
                 || same(value, item.min())
                 || same(value, item.max());
     }
 
-    boolean same(double one, double other) {
+    /** Tells whether two values differ by rounding only. */
+    public boolean same(double one, double other) {
         return Math.abs(one - other) <= OF_A_STEP * item.step();
     }
 
@@ -38,7 +41,7 @@ record ItemRange(SetupItem item) {
     }
 
     /** Returns the value so many steps away, without the rounding of binary fractions; empty beyond the range. */
-    OptionalDouble stepsAway(long steps) {
+    public OptionalDouble stepsAway(long steps) {
         double value = BigDecimal.valueOf(item.value())
                 .add(BigDecimal.valueOf(item.step()).multiply(BigDecimal.valueOf(steps)))
                 .round(new MathContext(12, RoundingMode.HALF_EVEN))
@@ -47,7 +50,7 @@ record ItemRange(SetupItem item) {
     }
 
     /** Returns which values below and above can be reached, in words; the present one is no choice. */
-    String nearest(double value) {
+    public String nearest(double value) {
         long below = (long) Math.floor((value - item.value()) / item.step());
         List<String> near = LongStream.of(below, below + 1)
                 .mapToObj(this::stepsAway)
@@ -59,13 +62,14 @@ record ItemRange(SetupItem item) {
     }
 
     /** Returns range and step in words. */
-    String words() {
+    public String words() {
         String unit = item.unit().isEmpty() ? "" : " " + item.unit();
         return item.name() + " is at " + plain(item.value()) + unit + " and goes from " + plain(item.min()) + " to "
                 + plain(item.max()) + unit + " in steps of " + plain(item.step());
     }
 
-    static String plain(double value) {
+    /** Returns a value without trailing zeros. */
+    public static String plain(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

@@ -1,20 +1,19 @@
-package setwright.app.predict;
+package setwright.core.car.setup;
 
 import java.util.Optional;
 import setwright.core.car.CarSheet;
 import setwright.core.car.CarSheet.BarRate;
 import setwright.core.car.SetupItem;
-import setwright.core.car.setup.SetupCatalogue;
 
 /**
  * Which items of a car the model can turn. Others would come out as "changes nothing", which nobody knows.
  *
  * @param car  its sheet
  */
-record Modelled(CarSheet car) {
+public record Modelled(CarSheet car) {
 
     /** Returns why a change of this item cannot be predicted, and what would help; empty when it can. */
-    Optional<String> obstacle(SetupItem item) {
+    public Optional<String> obstacle(SetupItem item) {
         String name = item.name();
         if (name.startsWith(SetupCatalogue.NOT_MODELLED)) {
             return Optional.of("what " + name + " does to a car is not modelled, so nothing can be predicted of it");

@@ -1,0 +1,180 @@
+package setwright.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import setwright.app.propose.ProposalAnswer;
+import setwright.app.story.Story;
+import setwright.app.text.TextTable.Cell;
+import setwright.app.text.TextTable.Column;
+import setwright.app.units.Figures;
+import setwright.core.car.setup.ItemRange;
+import setwright.core.circuit.Stint;
+import setwright.core.handling.Phase;
+import setwright.core.handling.SpeedClass;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Finding;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.Proposal;
+import setwright.core.replay.Effect;
+
+/** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
+public final class ProposalText {
+    private static final int MOST_OTHERS = 6;
+    /** Units that only count: "6 step" reads badly. */
+    private static final Set<String> COUNTED = Set.of("step", "click", "position");
+
+    private static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
+    private static final List<SpeedClass> ENDS = List.of(SpeedClass.LOW, SpeedClass.HIGH);
+
+    private final ProposalAnswer answer;
+    private final Proposal proposal;
+    private final TextLines lines;
+
+    private ProposalText(ProposalAnswer answer, Terminal terminal) {
+        this.answer = answer;
+        this.proposal = answer.proposal();
+        this.lines = new TextLines(terminal);
+    }
+
+    /** Returns the text, ending with a line break. */
+    public static String write(ProposalAnswer answer, Figures figures, Terminal terminal) {
+        ProposalText text = new ProposalText(answer, terminal);
+        text.headline();
+        text.laps();
+        text.proposal.chosen().ifPresent(text::chosen);
+        text.others();
+        text.refused();
+        text.lines.gap();
+        text.lines.faint(Story.CAUTION);
+        return text.lines.text();
+    }
+
+    private void headline() {
+        if (proposal.chosen().isPresent()) {
+            lines.wide(capital(turn(proposal.chosen().get())) + ".");
+        } else if (proposal.target().isPresent()) {
+            lines.wide("No change of the setup.");
+        } else {
+            lines.wide(capital(answer.answer().diagnosis().verdict().words()) + ": no change of the setup.");
+        }
+        proposal.target().ifPresent(target -> lines.wide("For " + problem(target) + "."));
+    }
+
+    private void laps() {
+        Stint stint = answer.answer().diagnosis().stint();
+        lines.faint(stint.recording().name() + ", " + answer.answer().car().description() + ", on "
+                + stint.goodLaps().size() + " laps");
+        lines.gap();
+        lines.paragraph("Reason", proposal.reason());
+    }
+
+    private void chosen(Candidate chosen) {
+        Effect time = chosen.prediction().lapTimeS();
+        lines.paragraph(
+                "",
+                text(
+                        "On these laps it makes %+.2f s (%+.2f to %+.2f); the probability that it is quicker is %.2f.",
+                        time.central(), time.low(), time.high(), 1.0 - time.probabilityPositive()));
+        proposal.target()
+                .flatMap(target -> chosen.selectivity(target.phase()))
+                .ifPresent(share -> lines.paragraph(
+                        "", text("%.0f %% of what it does to the balance falls into that phase.", 100.0 * share)));
+        if (!chosen.prediction().reasons().isEmpty()) {
+            lines.gap();
+            lines.paragraphs(
+                    "Why",
+                    chosen.prediction().reasons().stream()
+                            .map(Figures::sentence)
+                            .toList());
+        }
+        lines.gap();
+        lines.paragraphs("Expect", proposal.expect());
+        if (!chosen.prediction().doubts().isEmpty()) {
+            lines.gap();
+            lines.paragraphs(
+                    "Doubts",
+                    chosen.prediction().doubts().stream().map(Figures::sentence).toList());
+        }
+    }
+
+    private void others() {
+        List<Candidate> shown = new ArrayList<>();
+        proposal.chosen().ifPresent(shown::add);
+        proposal.others().stream().limit(MOST_OTHERS).forEach(shown::add);
+        if (shown.isEmpty()) {
+            return;
+        }
+        lines.gap();
+        lines.paragraph(
+                "Weighed",
+                "Change of balance in deg, + toward understeer, in slower / faster corners; time in s, - quicker.");
+        List<Column> columns = new ArrayList<>(List.of(new Column("", false, 9)));
+        PHASES.forEach(phase -> columns.add(new Column(phase.words(), true, 5)));
+        columns.add(new Column("time", true, 7));
+        lines.wide(new TextTable(columns, shown.stream().map(this::row).toList()));
+    }
+
+    private List<Cell> row(Candidate candidate) {
+        List<Cell> row = new ArrayList<>(List.of(Cell.of(brief(candidate))));
+        for (Phase phase : PHASES) {
+            row.add(Cell.of(String.join(
+                    " / ",
+                    ENDS.stream().map(speed -> moved(candidate, phase, speed)).toList())));
+        }
+        row.add(Cell.of(text("%+.2f", candidate.prediction().lapTimeS().central())));
+        return row;
+    }
+
+    private static String moved(Candidate candidate, Phase phase, SpeedClass speed) {
+        return candidate
+                .prediction()
+                .balance(phase, Optional.of(speed))
+                .map(effect -> text("%+.2f", Math.toDegrees(effect.central())))
+                .orElse("-");
+    }
+
+    private void refused() {
+        if (proposal.refused().isEmpty()) {
+            return;
+        }
+        lines.gap();
+        lines.paragraphs(
+                "Not",
+                proposal.refused().stream()
+                        .limit(MOST_OTHERS)
+                        .map(candidate -> brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".")
+                        .toList());
+    }
+
+    private static String turn(Candidate candidate) {
+        String unit = candidate.turn().item().unit();
+        return "turn " + brief(candidate) + (unit.isEmpty() || COUNTED.contains(unit) ? "" : " " + unit);
+    }
+
+    private static String brief(Candidate candidate) {
+        return candidate.turn().item().name() + " "
+                + ItemRange.plain(candidate.turn().item().value()) + " to "
+                + ItemRange.plain(candidate.turn().to());
+    }
+
+    private static String problem(Finding target) {
+        String corners = switch (target.speed()) {
+            case ALL -> "all corners";
+            case HIGH -> "the faster corners";
+            case LOW -> "the slower corners";
+        };
+        String axle = target.balance() == BalanceSign.OVERSTEER ? "oversteer" : "understeer";
+        return text("%s %s in %s (probability %.2f)", axle, target.phase().place(), corners, target.probability());
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

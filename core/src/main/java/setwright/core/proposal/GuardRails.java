@@ -1,0 +1,205 @@
+package setwright.core.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import setwright.core.car.CarSheet;
+import setwright.core.car.Downforce;
+import setwright.core.car.body.Axle;
+import setwright.core.car.figures.BrakeFigures;
+import setwright.core.car.figures.CarFigures;
+import setwright.core.car.figures.UndersteerModel;
+import setwright.core.car.model.CarModel;
+import setwright.core.car.model.Equilibrium;
+import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.car.setup.SetupFamily;
+import setwright.core.car.setup.SetupPlace;
+import setwright.core.car.sums.Gravity;
+
+/*
+ * Design note. A rail stops a change that leaves a band, or goes further out of it; a car that is outside already may come back. All bands
+ * are common practice, taken wide: they are to stop what nobody would bolt on, not to tune the car.
+ */
+
+/** Says which changes are not to be made, whatever they promise. */
+final class GuardRails {
+    private static final double LOWEST_HZ = 1.0;
+    /** Slow damping over critical: below it the body goes on bouncing, above it the wheel no longer follows the road. */
+    private static final double LEAST_DAMPING = 0.2;
+
+    private static final double MOST_DAMPING = 1.5;
+    /** A stop that is met by less than this is met with any setup over a kerb. */
+    private static final double CONTACT_M = 0.001;
+    /** Downforce is mostly assumed, and with it how far the springs are pressed together: to about a third. */
+    private static final double DOWNFORCE_DOUBT = 0.3;
+
+    private final CarSheet sheet;
+    private final CarModel present;
+    private final double fastestMps;
+
+    /**
+     * Makes them.
+     *
+     * @param sheet       of the car as driven
+     * @param present     the same car
+     * @param fastestMps  highest speed of the laps, m/s
+     */
+    GuardRails(CarSheet sheet, CarModel present, double fastestMps) {
+        this.sheet = sheet;
+        this.present = present;
+        this.fastestMps = fastestMps;
+    }
+
+    /** Returns why a change is not to be made to the car; empty when nothing stands in its way. */
+    List<String> against(CarSheet changed, CarModel model) {
+        List<String> reasons = new ArrayList<>();
+        for (SetupPlace place : List.of(SetupPlace.FRONT, SetupPlace.REAR)) {
+            frequency(place, model, reasons);
+            damping(place, model, reasons);
+        }
+        brakes(changed, reasons);
+        contact(changed, model, reasons);
+        return reasons;
+    }
+
+    private double highestHz() {
+        return switch (sheet.downforce()) {
+            case NONE -> 4.0;
+            case MODERATE -> 5.0;
+            case STRONG -> 8.0;
+        };
+    }
+
+    private void frequency(SetupPlace place, CarModel model, List<String> reasons) {
+        double was = hertz(present, place);
+        double is = hertz(model, place);
+        if (furtherOut(was, is, LOWEST_HZ, highestHz())) {
+            say(
+                    reasons,
+                    "the %s ride frequency would be %.2f Hz, outside the %.0f to %.0f Hz of such a car",
+                    end(place),
+                    is,
+                    LOWEST_HZ,
+                    highestHz());
+        }
+    }
+
+    private void damping(SetupPlace place, CarModel model, List<String> reasons) {
+        if (axle(model, place).damper().equals(axle(present, place).damper())) {
+            return;
+        }
+        double was = critical(present, place);
+        double is = critical(model, place);
+        double[] before = {
+            axle(present, place).damper().bumpSlow() / was,
+            axle(present, place).damper().reboundSlow() / was
+        };
+        double[] after = {
+            axle(model, place).damper().bumpSlow() / is,
+            axle(model, place).damper().reboundSlow() / is
+        };
+        for (int i = 0; i < 2; i++) {
+            if (furtherOut(before[i], after[i], LEAST_DAMPING, MOST_DAMPING)) {
+                say(
+                        reasons,
+                        "the %s damping in %s would be %.2f of critical, outside %.1f to %.1f",
+                        end(place),
+                        i == 0 ? "bump" : "rebound",
+                        after[i],
+                        LEAST_DAMPING,
+                        MOST_DAMPING);
+            }
+        }
+    }
+
+    private void brakes(CarSheet changed, List<String> reasons) {
+        BrakeFigures before = CarFigures.of(sheet, UndersteerModel.NONE).brakes();
+        BrakeFigures after = CarFigures.of(changed, UndersteerModel.NONE).brakes();
+        if (before.biasShare().isEmpty() || after.biasShare().isEmpty()) {
+            return;
+        }
+        double was = before.biasShare().getAsDouble();
+        double is = after.biasShare().getAsDouble();
+        if (is < was && is < after.idealShare()) {
+            say(
+                    reasons,
+                    "with %.1f %% of the braking at the front the rear axle would lock before the front at 1 g (%.1f %% is where"
+                            + " both lock together)",
+                    100.0 * is,
+                    100.0 * after.idealShare());
+        }
+    }
+
+    /** On the bump stops, or on the ground, at the highest speed of the laps. */
+    private void contact(CarSheet changed, CarModel model, List<String> reasons) {
+        if (sheet.downforce() == Downforce.NONE) {
+            return;
+        }
+        for (SetupPlace place : List.of(SetupPlace.FRONT, SetupPlace.REAR)) {
+            double was = compression(present, place);
+            double is = compression(model, place);
+            double overWas = was - axle(present, place).bumpStopGapM();
+            double overIs = is - axle(model, place).bumpStopGapM();
+            if (overIs > CONTACT_M + DOWNFORCE_DOUBT * is && overIs > overWas + CONTACT_M) {
+                say(
+                        reasons,
+                        "at %.0f km/h the %s would be %.0f mm into its bump stops",
+                        3.6 * fastestMps,
+                        end(place),
+                        1000.0 * overIs);
+            }
+            double clear = clearance(changed, place) - is;
+            if (clear < -DOWNFORCE_DOUBT * is && clear < clearance(sheet, place) - was - CONTACT_M) {
+                say(reasons, "at %.0f km/h the %s would touch the ground", 3.6 * fastestMps, end(place));
+            }
+        }
+    }
+
+    /** How far the springs of an axle are pressed together at speed, m; NaN when there is no such state. */
+    private double compression(CarModel model, SetupPlace place) {
+        double along = place == SetupPlace.FRONT
+                ? -model.body().toFrontM()
+                : model.body().toRearM();
+        return new Equilibrium(model)
+                .at(fastestMps, 0.0, 0.0)
+                .map(state -> -(state.heaveM() + along * state.pitchRad()))
+                .orElse(Double.NaN);
+    }
+
+    private static double clearance(CarSheet of, SetupPlace place) {
+        return SetupCatalogue.valueSi(of, SetupCatalogue.of(SetupFamily.RIDE_HEIGHT, place))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double hertz(CarModel model, SetupPlace place) {
+        return Math.sqrt(axle(model, place).rideRate() / sprung(model, place)) / (2.0 * Math.PI);
+    }
+
+    private static double critical(CarModel model, SetupPlace place) {
+        return 2.0 * Math.sqrt(axle(model, place).rideRate() * sprung(model, place));
+    }
+
+    /** Sprung mass on one wheel, kg. */
+    private static double sprung(CarModel model, SetupPlace place) {
+        double load = place == SetupPlace.FRONT
+                ? model.body().staticFrontN()
+                : model.body().staticRearN();
+        return load / Gravity.STANDARD_MPS2 - 0.5 * axle(model, place).unsprungMassKg();
+    }
+
+    private static Axle axle(CarModel model, SetupPlace place) {
+        return place == SetupPlace.FRONT ? model.body().front() : model.body().rear();
+    }
+
+    private static boolean furtherOut(double was, double is, double least, double most) {
+        return (is < least && is < was) || (is > most && is > was);
+    }
+
+    private static String end(SetupPlace place) {
+        return place == SetupPlace.FRONT ? "front" : "rear";
+    }
+
+    private static void say(List<String> reasons, String format, Object... values) {
+        reasons.add(String.format(Locale.ROOT, format, values));
+    }
+}

@@ -1,0 +1,258 @@
+package setwright.core.proposal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
+import setwright.core.car.model.CarAssembler;
+import setwright.core.car.model.CarBelief;
+import setwright.core.handling.SpeedClass;
+import setwright.core.identification.Identifier;
+import setwright.core.identification.TracedStint;
+import setwright.core.judgement.BalanceBelief;
+import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Finding;
+import setwright.core.judgement.SpeedRange;
+import setwright.core.judgement.Verdict;
+import setwright.core.proposal.Candidate.PoolGain;
+import setwright.core.recording.Channel;
+import setwright.core.replay.Effect;
+import setwright.core.replay.Prediction;
+import setwright.core.replay.Predictor;
+
+/*
+ * Design note. All items are turned clearly each way with few draws; balance effects go with the size of a turn, so that the size is
+ * chosen by scaling, and only the best are replayed as they are, with all draws.
+ */
+
+/** Chooses the one change. */
+public final class Proposer {
+    /** Enough to rank by. */
+    private static final int DRAWS = 40;
+
+    private static final int REPLAYED = 12;
+    /** The smallest turn with this share of the best one's gain is taken: it is the more reversible. */
+    private static final double NEARLY_AS_GOOD = 0.9;
+    /** Below it nobody knows whether the change helps. */
+    private static final double LEAST_SURE = 0.8;
+    /** From here on the laps speak clearly against it. */
+    private static final double SURELY_SLOWER = 0.8;
+
+    private final Diagnosis diagnosis;
+    private final Finding target;
+    private final CarSheet sheet;
+    private final CarBelief car;
+    private final Predictor predictor;
+    private final ImbalanceCost cost;
+    private final GuardRails rails;
+
+    private Proposer(
+            Diagnosis diagnosis,
+            Finding target,
+            BalanceBelief belief,
+            CarSheet sheet,
+            CarBelief car,
+            Predictor predictor) {
+        this.diagnosis = diagnosis;
+        this.target = target;
+        this.sheet = sheet;
+        this.car = car;
+        this.predictor = predictor;
+        this.cost = new ImbalanceCost(
+                belief, diagnosis.passes(), diagnosis.stint().goodLaps().size());
+        this.rails = new GuardRails(sheet, new CarAssembler(sheet).build(car.middle()), fastest(diagnosis));
+    }
+
+    /**
+     * Proposes what to change.
+     *
+     * @param diagnosis  of the laps
+     * @param sheet      of the car as driven
+     */
+    public static Proposal propose(Diagnosis diagnosis, CarSheet sheet) {
+        Optional<Finding> target = diagnosis.findings().stream()
+                .filter(finding -> finding.lapWide() && finding.cause() == Finding.Cause.CAR)
+                .findFirst();
+        if (diagnosis.verdict() != Verdict.CHANGE_THE_CAR || target.isEmpty()) {
+            return new Proposal(
+                    Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), 0, diagnosis.reason());
+        }
+        BalanceBelief belief =
+                BalanceBelief.of(diagnosis.passes(), diagnosis.grounds().standing());
+        CarBelief car = Identifier.believe(
+                List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
+        Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
+        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose();
+    }
+
+    private Proposal choose() {
+        List<Turn> turns = Turns.clear(sheet);
+        List<Prediction> rough = predictor.predict(changes(turns), DRAWS);
+        List<Turn> sized = new ArrayList<>();
+        List<Double> promised = new ArrayList<>();
+        for (int i = 0; i < turns.size(); i++) {
+            Turn best = bestSize(turns.get(i), rough.get(i));
+            sized.add(best);
+            double share = best.share() / turns.get(i).share();
+            promised.add(total(cost.gains(rough.get(i), share))
+                    - share * rough.get(i).lapTimeS().central());
+        }
+        List<Turn> replayed = byPromise(sized, promised);
+        List<Prediction> exact = predictor.predict(changes(replayed));
+        List<Candidate> candidates = new ArrayList<>();
+        for (int i = 0; i < replayed.size(); i++) {
+            candidate(replayed.get(i), exact.get(i)).ifPresent(candidates::add);
+        }
+        candidates.sort(Comparator.comparingDouble(Candidate::score).reversed());
+        List<Candidate> allowed = candidates.stream()
+                .filter(candidate -> candidate.allowed() && candidate.score() > 0.0)
+                .toList();
+        List<Candidate> refused =
+                candidates.stream().filter(candidate -> !candidate.allowed()).toList();
+        if (allowed.isEmpty()) {
+            return new Proposal(
+                    Optional.of(target),
+                    Optional.empty(),
+                    List.of(),
+                    refused,
+                    List.of(),
+                    0,
+                    "No single change within the ranges of the sheet cures this without doing harm elsewhere.");
+        }
+        Candidate chosen = allowed.get(0);
+        Expectation expectation = Expectation.of(chosen, target, diagnosis);
+        return new Proposal(
+                Optional.of(target),
+                Optional.of(chosen),
+                allowed.subList(1, allowed.size()),
+                refused,
+                expectation.sentences(),
+                expectation.laps(),
+                reason(chosen));
+    }
+
+    private static List<List<SetupChange>> changes(List<Turn> turns) {
+        return turns.stream().map(turn -> List.of(turn.change())).toList();
+    }
+
+    private static List<Turn> byPromise(List<Turn> turns, List<Double> promised) {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < turns.size(); i++) {
+            if (promised.get(i) > 0.0) {
+                order.add(i);
+            }
+        }
+        order.sort(Comparator.comparingDouble((Integer i) -> promised.get(i)).reversed());
+        return order.stream().limit(REPLAYED).map(turns::get).toList();
+    }
+
+    private Turn bestSize(Turn clear, Prediction prediction) {
+        List<Turn> sizes = Turns.sizes(clear);
+        double best = Double.NEGATIVE_INFINITY;
+        for (Turn size : sizes) {
+            best = Math.max(best, total(gains(prediction, clear, size)));
+        }
+        for (Turn size : sizes) {
+            if (total(gains(prediction, clear, size)) >= (best > 0.0 ? NEARLY_AS_GOOD * best : best)) {
+                return size;
+            }
+        }
+        return clear;
+    }
+
+    private List<PoolGain> gains(Prediction prediction, Turn predicted, Turn wanted) {
+        return cost.gains(prediction, wanted.share() / predicted.share());
+    }
+
+    private static double total(List<PoolGain> gains) {
+        return gains.stream().mapToDouble(PoolGain::gainS).sum();
+    }
+
+    private Optional<Candidate> candidate(Turn turn, Prediction prediction) {
+        return effect(prediction).map(effect -> {
+            List<PoolGain> gains = cost.gains(prediction, 1.0);
+            boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
+            double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
+            CarSheet changed = sheet.with(List.of(turn.change()));
+            List<String> refused =
+                    new ArrayList<>(rails.against(changed, new CarAssembler(sheet).build(changed, car.middle())));
+            if (cure < LEAST_SURE) {
+                refused.add(String.format(
+                        Locale.ROOT, "whether it helps is not sure: %.0f %% of what the car may be", 100.0 * cure));
+            }
+            harm(gains).ifPresent(refused::add);
+            if (prediction.lapTimeS().probabilityPositive() >= SURELY_SLOWER) {
+                refused.add(String.format(
+                        Locale.ROOT,
+                        "it would make the lap slower, by %.2f s",
+                        prediction.lapTimeS().central()));
+            }
+            return new Candidate(turn, prediction, effect, cure, gains, score(cure, gains, prediction), refused);
+        });
+    }
+
+    /**
+     * Two witnesses of the same thing, half each: what the balance gains where it is believed to be wrong, and what the replay makes of
+     * the lap, which knows of grip, drag and weight but takes the balance for what the car's model makes it.
+     */
+    private static double score(double cure, List<PoolGain> gains, Prediction prediction) {
+        return 0.5 * cure * total(gains) - 0.5 * prediction.lapTimeS().central();
+    }
+
+    /** A phase elsewhere that gets worse by more than the target gets better. */
+    private Optional<String> harm(List<PoolGain> gains) {
+        double gained = gains.stream()
+                .filter(gain -> inTarget(gain))
+                .mapToDouble(PoolGain::gainS)
+                .sum();
+        return gains.stream()
+                .filter(gain -> !inTarget(gain) && -gain.gainS() > Math.max(gained, 0.0))
+                .min(Comparator.comparingDouble(PoolGain::gainS))
+                .map(gain -> String.format(
+                        Locale.ROOT,
+                        "it would upset the balance %s in %s corners more than it helps",
+                        gain.pool().phase().place(),
+                        gain.pool().speedClass().map(SpeedClass::words).orElse("all")));
+    }
+
+    private boolean inTarget(PoolGain gain) {
+        return gain.pool().phase() == target.phase()
+                && gain.pool().speedClass().filter(target.speed()::takes).isPresent();
+    }
+
+    private Optional<Effect> effect(Prediction prediction) {
+        Optional<SpeedClass> speed = switch (target.speed()) {
+            case LOW -> Optional.of(SpeedClass.LOW);
+            case HIGH -> Optional.of(SpeedClass.HIGH);
+            case ALL -> Optional.empty();
+        };
+        return prediction
+                .balance(target.phase(), speed)
+                .or(() -> target.speed() == SpeedRange.ALL
+                        ? Optional.empty()
+                        : prediction.balance(target.phase(), Optional.empty()));
+    }
+
+    private static double fastest(Diagnosis diagnosis) {
+        Channel speed = diagnosis.trace().speed();
+        double most = 0.0;
+        for (int i = 0; i < speed.size(); i++) {
+            most = speed.get(i) > most ? speed.get(i) : most;
+        }
+        return most;
+    }
+
+    private String reason(Candidate chosen) {
+        return String.format(
+                Locale.ROOT,
+                "Of all items and sizes within the ranges, this helps %s most for what it upsets elsewhere: %+.2f deg of"
+                        + " balance there, the right way with a probability of %.2f.",
+                target.phase().place(),
+                Math.toDegrees(chosen.target().central()),
+                chosen.towardCure());
+    }
+}
