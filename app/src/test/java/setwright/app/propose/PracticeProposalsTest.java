@@ -1,0 +1,88 @@
+package setwright.app.propose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import setwright.app.diagnose.DiagnoseRequest;
+import setwright.app.diagnose.FileDiagnoser;
+import setwright.app.evidence.Answer;
+import setwright.app.json.ProposalJsonWriter;
+import setwright.app.scoreboard.Home;
+import setwright.app.text.ProposalText;
+import setwright.app.text.Terminal;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
+import setwright.core.judgement.Diagnostician;
+import setwright.core.proposal.Proposer;
+import setwright.core.proposal.Turn;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What is proposed for the practice cases, held against the true effect of every change of another simulation. */
+final class PracticeProposalsTest {
+
+    private static ProposalAnswer propose(String name) throws IOException {
+        Path folder = Home.cases().resolve(name);
+        Answer answer = new FileDiagnoser(Diagnostician::diagnose)
+                .diagnose(
+                        new DiagnoseRequest(
+                                folder.resolve("stint1.csv.gz"),
+                                Optional.of(folder.resolve("car.yaml")),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty()),
+                        step -> {});
+        return new ProposalAnswer(answer, Proposer.propose(answer.diagnosis(), answer.car()));
+    }
+
+    /** The truth lists changes with the quickest first. */
+    @ParameterizedTest
+    @ValueSource(strings = {"practice-01", "practice-04", "practice-05", "practice-07"})
+    void aFaultyCarGetsAChangeFromTheBestThirdThatDoesNoHarm(String name) throws IOException {
+        ProposalAnswer answer = propose(name);
+        Turn turn = answer.proposal().chosen().orElseThrow().turn();
+        JsonNode truth = JsonMapper.shared()
+                .readTree(Files.readString(Home.cases().resolve(name).resolve("truth.json")));
+        JsonNode changes = truth.at("/changes");
+        int rank = -1;
+        for (int i = 0; i < changes.size() && rank < 0; i++) {
+            JsonNode change = changes.get(i);
+            boolean same = change.at("/item").asString().equals(turn.item().name())
+                    && (change.at("/to").asDouble() - change.at("/from").asDouble()) * turn.steps() > 0.0;
+            rank = same ? i : -1;
+        }
+        assertThat(rank).as(turn.toString()).isBetween(0, changes.size() / 3);
+        assertThat(changes.get(rank).at("/lap_time_delta_s").asDouble())
+                .isLessThan(2.0 * truth.at("/lap_time_noise_s").asDouble());
+
+        String json = ProposalJsonWriter.write(answer);
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of("../docs/propose.schema.json")), InputFormat.JSON)
+                        .validate(json, InputFormat.JSON))
+                .isEmpty();
+        assertThat(text(answer)).contains("Turn " + turn.item().name(), "Expect", "refuted", "qualified person");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"practice-02", "practice-03", "practice-06"})
+    void aDriverAtFaultASoundCarAndUnevenLapsGetNoChange(String name) throws IOException {
+        ProposalAnswer answer = propose(name);
+        assertThat(answer.proposal().chosen()).isEmpty();
+        assertThat(text(answer)).contains("no change of the setup");
+    }
+
+    private static String text(ProposalAnswer answer) {
+        return ProposalText.write(
+                answer, Figures.forTerminal(UnitSystem.METRIC), Terminal.of(Map.of("NO_COLOR", "1"), false, 100));
+    }
+}
