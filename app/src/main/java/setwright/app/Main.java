@@ -69,7 +69,7 @@ public final class Main implements Runnable {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
         return new CommandLine(new Main())
                 .addSubcommand(new DemoCommand(diagnoser, Main::predict))
-                .addSubcommand(new DiagnoseCommand(diagnoser))
+                .addSubcommand(new DiagnoseCommand(diagnoser, Proposer::propose))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))
                 .addSubcommand(new ProposeCommand(diagnoser, Proposer::propose))

@@ -24,6 +24,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.evidence.PooledAnswer;
 import setwright.app.json.DiagnosisJsonWriter;
 import setwright.app.json.PooledJsonWriter;
+import setwright.app.propose.ChangeProposer;
 import setwright.app.report.Report;
 import setwright.app.report.pooled.PooledReport;
 import setwright.app.text.PooledText;
@@ -39,6 +40,7 @@ import setwright.core.judgement.Verdict;
         mixinStandardHelpOptions = true)
 public final class DiagnoseCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
+    private final ChangeProposer proposer;
 
     @Spec
     private CommandSpec spec;
@@ -74,8 +76,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
     private ShowingOptions showing;
 
     /** Makes the command with what does its work. */
-    public DiagnoseCommand(Diagnoser diagnoser) {
+    public DiagnoseCommand(Diagnoser diagnoser, ChangeProposer proposer) {
         this.diagnoser = diagnoser;
+        this.proposer = proposer;
     }
 
     @Override
@@ -101,7 +104,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
         showing.show(
                 spec,
                 () -> Report.html(answer, showing.forPage()),
-                () -> DiagnosisJsonWriter.write(answer),
+                () -> DiagnosisJsonWriter.write(answer, proposer.propose(answer.diagnosis(), answer.car())),
                 () -> TextReport.write(answer, showing.forTerminal(), Output.terminal(spec)));
         return Output.code(answer);
     }

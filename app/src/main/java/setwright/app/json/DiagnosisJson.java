@@ -18,7 +18,7 @@ record DiagnosisJson(
         List<Balance> balance,
         List<Finding> findings,
         List<Object> technique,
-        List<Object> changes,
+        List<Change> changes,
         String verdict,
         String reason,
         List<String> next,
@@ -146,6 +146,22 @@ record DiagnosisJson(
             OptionalDouble low,
             OptionalDouble high,
             @JsonProperty("probability_aero") OptionalDouble probabilityAero) {}
+
+    record Change(
+            int finding,
+            String item,
+            double from,
+            double to,
+            @JsonProperty("expected_dt_s") OptionalDouble expectedDtS,
+            OptionalDouble low,
+            OptionalDouble high,
+            @JsonProperty("probability_better") OptionalDouble probabilityBetter,
+            List<Effect> effects) {}
+
+    record Effect(
+            String phase,
+            String speed,
+            @JsonProperty("balance_deg") OptionalDouble balanceDeg) {}
 
     record Car(String description, List<String> assumed) {}
 }

@@ -25,6 +25,7 @@ import setwright.core.explanation.Explainer;
 import setwright.core.explanation.Explanation;
 import setwright.core.explanation.VerdictExplainer;
 import setwright.core.handling.Phase;
+import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Repeatability;
@@ -34,6 +35,7 @@ import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.Trigger;
 import setwright.core.judgement.driving.DrivingReview;
 import setwright.core.judgement.driving.DrivingReviewer;
+import setwright.core.proposal.Proposal;
 
 /** Writes an answer as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class DiagnosisJsonWriter {
@@ -43,12 +45,48 @@ public final class DiagnosisJsonWriter {
 
     private DiagnosisJsonWriter() {}
 
-    /** Returns the JSON text, ending with a line break. */
-    public static String write(Answer answer) {
+    /**
+     * Returns the JSON text, ending with a line break.
+     *
+     * @param proposal  made on the same diagnosis
+     */
+    public static String write(Answer answer, Proposal proposal) {
+        return Numbers.text(of(answer, changes(answer.diagnosis(), proposal)));
+    }
+
+    /** Returns the same without a proposal. */
+    static String write(Answer answer) {
         return Numbers.text(of(answer));
     }
 
     static DiagnosisJson of(Answer answer) {
+        return of(answer, List.of());
+    }
+
+    private static List<DiagnosisJson.Change> changes(Diagnosis diagnosis, Proposal proposal) {
+        int rank = 1 + proposal.target().map(diagnosis.findings()::indexOf).orElse(0);
+        return proposal.chosen().stream()
+                .map(chosen -> new DiagnosisJson.Change(
+                        rank,
+                        chosen.turn().item().name(),
+                        chosen.turn().item().value(),
+                        chosen.turn().to(),
+                        known(chosen.prediction().lapTimeS().central()),
+                        known(chosen.prediction().lapTimeS().low()),
+                        known(chosen.prediction().lapTimeS().high()),
+                        known(1.0 - chosen.prediction().lapTimeS().probabilityPositive()),
+                        chosen.prediction().phases().stream()
+                                .map(effect -> new DiagnosisJson.Effect(
+                                        effect.phase().words(),
+                                        effect.speedClass()
+                                                .map(SpeedClass::words)
+                                                .orElse("all"),
+                                        Numbers.degrees(effect.balance().central())))
+                                .toList()))
+                .toList();
+    }
+
+    private static DiagnosisJson of(Answer answer, List<DiagnosisJson.Change> changes) {
         Diagnosis diagnosis = answer.diagnosis();
         List<Finding> findings = diagnosis.findings();
         return new DiagnosisJson(
@@ -60,7 +98,7 @@ public final class DiagnosisJsonWriter {
                         .mapToObj(i -> finding(i + 1, findings.get(i), diagnosis))
                         .toList(),
                 List.of(),
-                List.of(),
+                changes,
                 diagnosis.verdict().words(),
                 diagnosis.reason(),
                 Storyteller.tell(answer, Figures.forTerminal(UnitSystem.METRIC)).next().stream()

@@ -84,7 +84,7 @@ final class VerdictWords {
                     + BalanceWords.when(finding.phase())
                     + (finding.phase() == Phase.MID ? " of the corner" : "") + ". Look at "
                     + Figures.corners(finding.corners())
-                    + " first.");
+                    + " first; propose weighs all items and names the one to turn.");
         });
         Repeatability driving = diagnosis.repeatability();
         if (Double.isFinite(driving.smallestTimeS()) && Double.isFinite(driving.smallestBalanceRad())) {

@@ -19,6 +19,7 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.evidence.Answer;
 import setwright.app.example.Example;
 import setwright.core.judgement.Verdict;
+import setwright.core.proposal.Proposer;
 
 /** The commands with the work behind them replaced: what is read, printed, written and returned. */
 final class CommandsTest {
@@ -176,7 +177,7 @@ final class CommandsTest {
     }
 
     private int run(Diagnoser diagnoser, Map<String, String> environment, String... arguments) {
-        CommandLine program = new CommandLine(new DiagnoseCommand(diagnoser))
+        CommandLine program = new CommandLine(new DiagnoseCommand(diagnoser, Proposer::propose))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(environment))
                 .setOut(new PrintWriter(results))

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.app.evidence.Answer;
+import setwright.app.json.DiagnosisJsonWriter;
 import setwright.app.json.ProposalJsonWriter;
 import setwright.app.scoreboard.Home;
 import setwright.app.text.ProposalText;
@@ -65,11 +66,11 @@ final class PracticeProposalsTest {
         assertThat(changes.get(rank).at("/lap_time_delta_s").asDouble())
                 .isLessThan(2.0 * truth.at("/lap_time_noise_s").asDouble());
 
-        String json = ProposalJsonWriter.write(answer);
-        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(Files.readString(Path.of("../docs/propose.schema.json")), InputFormat.JSON)
-                        .validate(json, InputFormat.JSON))
-                .isEmpty();
+        assertKeeps("../docs/propose.schema.json", ProposalJsonWriter.write(answer));
+        String diagnosis = DiagnosisJsonWriter.write(answer.answer(), answer.proposal());
+        assertKeeps("../docs/diagnose.schema.json", diagnosis);
+        assertThat(JsonMapper.shared().readTree(diagnosis).at("/changes/0/item").asString())
+                .isEqualTo(turn.item().name());
         assertThat(text(answer)).contains("Turn " + turn.item().name(), "Expect", "refuted", "qualified person");
     }
 
@@ -79,6 +80,13 @@ final class PracticeProposalsTest {
         ProposalAnswer answer = propose(name);
         assertThat(answer.proposal().chosen()).isEmpty();
         assertThat(text(answer)).contains("no change of the setup");
+    }
+
+    private static void assertKeeps(String schema, String json) throws IOException {
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of(schema)), InputFormat.JSON)
+                        .validate(json, InputFormat.JSON))
+                .isEmpty();
     }
 
     private static String text(ProposalAnswer answer) {

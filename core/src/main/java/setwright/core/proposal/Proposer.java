@@ -20,6 +20,7 @@ import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Candidate.PoolGain;
 import setwright.core.recording.Channel;
+import setwright.core.replay.DrivenLap;
 import setwright.core.replay.Effect;
 import setwright.core.replay.Prediction;
 import setwright.core.replay.Predictor;
@@ -78,8 +79,17 @@ public final class Proposer {
                 .filter(finding -> finding.lapWide() && finding.cause() == Finding.Cause.CAR)
                 .findFirst();
         if (diagnosis.verdict() != Verdict.CHANGE_THE_CAR || target.isEmpty()) {
-            return new Proposal(
-                    Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), 0, diagnosis.reason());
+            return none(Optional.empty(), List.of(), diagnosis.reason());
+        }
+        if (Turns.clear(sheet).isEmpty()) {
+            return none(
+                    target,
+                    List.of(),
+                    "The car sheet lists no item that can be turned and predicted; add a setup with ranges and steps.");
+        }
+        if (DrivenLap.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())
+                .isEmpty()) {
+            return none(target, List.of(), "No good lap is free of gaps, so that no change can be replayed.");
         }
         BalanceBelief belief =
                 BalanceBelief.of(diagnosis.passes(), diagnosis.grounds().standing());
@@ -87,6 +97,10 @@ public final class Proposer {
                 List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
         Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
         return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose();
+    }
+
+    private static Proposal none(Optional<Finding> target, List<Candidate> refused, String reason) {
+        return new Proposal(target, Optional.empty(), List.of(), refused, List.of(), 0, reason);
     }
 
     private Proposal choose() {
@@ -114,13 +128,9 @@ public final class Proposer {
         List<Candidate> refused =
                 candidates.stream().filter(candidate -> !candidate.allowed()).toList();
         if (allowed.isEmpty()) {
-            return new Proposal(
+            return none(
                     Optional.of(target),
-                    Optional.empty(),
-                    List.of(),
                     refused,
-                    List.of(),
-                    0,
                     "No single change within the ranges of the sheet cures this without doing harm elsewhere.");
         }
         Candidate chosen = allowed.get(0);
