@@ -40,7 +40,7 @@ public enum DriverKind {
         return switch (this) {
             case STEADY -> good;
             case LOOSE ->
-                good.withEffort(0.9).withScatter(DriverScatter.steady().times(3.5));
+                good.withEffort(0.9).withScatter(DriverScatter.steady().times(4.2));
             case BRAKES_LONG -> good.withFeet(2.6, good.power(), 0.0);
             case EARLY_THROTTLE -> good.withFeet(good.trail(), 2.4, 8.0);
             case HOLDS -> good.withReactions(Reaction.HOLD, Reaction.NONE);
