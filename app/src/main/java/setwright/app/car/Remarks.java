@@ -11,14 +11,12 @@ import setwright.core.car.SetupItem;
 import setwright.core.car.figures.AxleFigures;
 import setwright.core.car.figures.BrakeFigures;
 import setwright.core.car.figures.CarFigures;
+import setwright.core.car.figures.RideFrequencies;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
 
 /** What is possible but unusual, or leaves no room: worth a second look before anything is built on it. */
 final class Remarks {
-    /** Outside these, a unit or a motion ratio is more likely wrong than the car; common practice with a margin. */
-    private static final double LOWEST_HZ = 1.0;
-
     private static final double FASTEST_LIMITER_MPS = 110.0;
     private static final double SLOWEST_LIMITER_MPS = 25.0;
     private static final double END_OF_RANGE = 1.0e-6;
@@ -46,22 +44,20 @@ final class Remarks {
         return remarks.remarks;
     }
 
-    private double highestHz() {
-        return switch (sheet.downforce()) {
-            case NONE -> 4.0;
-            case MODERATE -> 5.0;
-            case STRONG -> 8.0;
-        };
-    }
-
     private void frequency(String end, AxleFigures axle) {
         OptionalDouble frequency = axle.frequencyHz();
         if (frequency.isPresent()
-                && !(frequency.getAsDouble() >= LOWEST_HZ && frequency.getAsDouble() <= highestHz())) {
+                && !(frequency.getAsDouble() >= RideFrequencies.LOWEST_HZ
+                        && frequency.getAsDouble() <= RideFrequencies.highestHz(sheet.downforce()))) {
             say(
                     "A %s ride frequency of %.1f Hz is unusual for this kind of car (%.0f to %.0f Hz): check %s_spring, its"
                             + " unit and motion_ratio_%s.",
-                    end, frequency.getAsDouble(), LOWEST_HZ, highestHz(), end, end);
+                    end,
+                    frequency.getAsDouble(),
+                    RideFrequencies.LOWEST_HZ,
+                    RideFrequencies.highestHz(sheet.downforce()),
+                    end,
+                    end);
         }
     }
 

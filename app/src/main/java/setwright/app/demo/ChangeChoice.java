@@ -4,9 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding;
-import setwright.core.judgement.SpeedRange;
 import setwright.core.replay.Effect;
 import setwright.core.replay.Prediction;
 
@@ -26,7 +24,7 @@ public record ChangeChoice(Prediction prediction, Effect target) {
         double wanted = Target.of(finding).wanted();
         return predictions.stream()
                 .filter(prediction -> !surelySlower(prediction))
-                .map(prediction -> effect(prediction, finding).map(effect -> new ChangeChoice(prediction, effect)))
+                .map(prediction -> finding.moved(prediction).map(effect -> new ChangeChoice(prediction, effect)))
                 .flatMap(Optional::stream)
                 .filter(choice -> choice.score(finding, wanted) > 0.0)
                 .sorted(Comparator.comparingDouble((ChangeChoice choice) -> -choice.score(finding, wanted)))
@@ -35,19 +33,6 @@ public record ChangeChoice(Prediction prediction, Effect target) {
 
     private static boolean surelySlower(Prediction prediction) {
         return prediction.lapTimeS().signSure() && prediction.lapTimeS().central() > 0.0;
-    }
-
-    private static Optional<Effect> effect(Prediction prediction, Finding finding) {
-        Optional<SpeedClass> speed = switch (finding.speed()) {
-            case LOW -> Optional.of(SpeedClass.LOW);
-            case HIGH -> Optional.of(SpeedClass.HIGH);
-            case ALL -> Optional.empty();
-        };
-        return prediction
-                .balance(finding.phase(), speed)
-                .or(() -> finding.speed() == SpeedRange.ALL
-                        ? Optional.empty()
-                        : prediction.balance(finding.phase(), Optional.empty()));
     }
 
     private double score(Finding finding, double wanted) {

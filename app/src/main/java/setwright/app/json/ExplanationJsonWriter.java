@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import setwright.core.explanation.Alternative;
 import setwright.core.explanation.Reason;
-import setwright.core.explanation.SetupReasons;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding;
@@ -55,7 +54,7 @@ final class ExplanationJsonWriter {
 
     /** Items out of the ordinary with what they do in a finding's place, the one that does most first. */
     static List<ExplanationJson.Item> items(SetupStanding standing, Finding finding) {
-        Pool pool = SetupReasons.pool(finding);
+        Pool pool = finding.pool();
         return standing.unusual(pool).stream()
                 .map(found -> new ExplanationJson.Item(
                         found.item().name(),

@@ -10,7 +10,6 @@ import setwright.core.explanation.Alternative;
 import setwright.core.explanation.Explainer;
 import setwright.core.explanation.Explanation;
 import setwright.core.explanation.Reason;
-import setwright.core.explanation.SetupReasons;
 import setwright.core.explanation.VerdictExplainer;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
@@ -69,7 +68,7 @@ public record ChainView(int rank, String title, List<Link> links, List<Item> ite
     private static ChainView of(Diagnosis diagnosis, int index, Figures figures) {
         Finding finding = diagnosis.findings().get(index);
         Explanation explanation = Explainer.explain(diagnosis, finding);
-        Pool pool = SetupReasons.pool(finding);
+        Pool pool = finding.pool();
         return new ChainView(
                 index + 1,
                 "Why it is " + FindingWords.name(finding),

@@ -85,7 +85,7 @@ public record PatternView(Story.Link link, List<Card> cards) {
                                 figures.degreesSize(finding.sizeRad()) + " ("
                                         + figures.number(Math.toDegrees(finding.sizeLowRad()), 2) + " to "
                                         + figures.number(Math.toDegrees(finding.sizeHighRad()), 2) + ")"),
-                        new Fact("Begins", FindingWords.begins(finding.trigger())),
+                        new Fact("Begins", finding.trigger().begins()),
                         new Fact("Made by", "the " + finding.cause().words())),
                 finding.lapWide() ? "" : "Does not hold round the lap: alone, no reason to change the car.");
     }

@@ -72,7 +72,7 @@ final class BalanceWords {
 
     /** Tells whether the medians of the table lie below the finding's interval, so that the two seem to disagree. */
     private static boolean isMomentary(Finding finding, BalanceTable table) {
-        double sign = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double sign = finding.balance().direction();
         double[] there = table.rows().stream()
                 .filter(row -> finding.corners().contains(row.corner().number()))
                 .mapToDouble(row -> sign * excess(row, finding.phase()))

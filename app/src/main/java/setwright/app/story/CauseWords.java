@@ -39,8 +39,8 @@ final class CauseWords {
                 ? "No single input sets it off" + sure + ": it is there while the car corners steadily."
                 : probability < LIKELY
                         ? "What sets it off is not clear; most likely it begins "
-                                + FindingWords.begins(finding.trigger()) + sure + "."
-                        : "It begins " + FindingWords.begins(finding.trigger()) + sure + ".";
+                                + finding.trigger().begins() + sure + "."
+                        : "It begins " + finding.trigger().begins() + sure + ".";
         String who = finding.cause() == Finding.Cause.DRIVER
                 ? " It is put down to the driver, not the car."
                 : " It is put down to the car, not the driver.";

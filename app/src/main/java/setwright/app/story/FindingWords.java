@@ -4,7 +4,6 @@ import setwright.app.units.Figures;
 import setwright.core.handling.HandsEvent;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Finding;
-import setwright.core.judgement.Trigger;
 
 /** Short names for findings. */
 public final class FindingWords {
@@ -29,19 +28,6 @@ public final class FindingWords {
         }
         return figures.seconds(price.seconds(), 2) + " a lap (" + figures.number(price.low(), 2) + " to "
                 + figures.number(price.high(), 2) + ")";
-    }
-
-    /** Returns when a trigger acts, as part of a sentence. */
-    public static String begins(Trigger trigger) {
-        return switch (trigger) {
-            case BRAKE_APPLICATION -> "as the brake goes on";
-            case BRAKE_RELEASE -> "as the brake comes off";
-            case TURN_IN -> "as the wheel is turned in";
-            case THROTTLE_PICK_UP -> "as the throttle is picked up";
-            case THROTTLE_LIFT -> "as the throttle is lifted";
-            case BUMP -> "at a bump or kerb";
-            case NONE -> "with no single input";
-        };
     }
 
     /** Returns what a gesture of the hands is, in one sentence. */

@@ -78,7 +78,7 @@ final class Alternatives {
                 .map(entry -> new Alternative(
                         entry.getKey() == Trigger.NONE
                                 ? "no single input"
-                                : "it begins " + Words.begins(entry.getKey()),
+                                : "it begins " + entry.getKey().begins(),
                         OptionalDouble.of(entry.getValue()),
                         whyNot(diagnosis, finding, entry.getKey(), evidence)));
     }

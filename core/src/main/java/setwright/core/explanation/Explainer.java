@@ -154,7 +154,8 @@ public final class Explainer {
         double p = finding.triggers().getOrDefault(finding.trigger(), 0.0);
         String start = finding.trigger() == Trigger.NONE
                 ? "No single input sets it off: it is there while the car corners steadily"
-                : (p < 0.5 ? "Most likely it begins " : "It begins ") + Words.begins(finding.trigger());
+                : (p < 0.5 ? "Most likely it begins " : "It begins ")
+                        + finding.trigger().begins();
         String moved =
                 moved(finding.trigger(), evidence).map(text -> ": " + text).orElse("");
         return Reason.of(

@@ -7,8 +7,6 @@ import java.util.stream.Stream;
 import setwright.core.car.SetupItem;
 import setwright.core.explanation.Reason.Figure;
 import setwright.core.explanation.Reason.Kind;
-import setwright.core.handling.SpeedClass;
-import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
@@ -25,23 +23,14 @@ public final class SetupReasons {
 
     private SetupReasons() {}
 
-    /** Returns the corners of a finding, for {@link SetupStanding} and its items. */
-    public static Pool pool(Finding finding) {
-        return switch (finding.speed()) {
-            case ALL -> Pool.all(finding.phase());
-            case LOW -> Pool.of(finding.phase(), SpeedClass.LOW);
-            case HIGH -> Pool.of(finding.phase(), SpeedClass.HIGH);
-        };
-    }
-
     static Reason of(SetupStanding standing, Finding finding) {
         if (standing.isUnknown()) {
             return Reason.of(
                     Kind.SETUP,
                     "The setup says nothing: the car sheet gives no ranges to hold it against, or no lap could be replayed.");
         }
-        Pool pool = pool(finding);
-        double direction = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        Pool pool = finding.pool();
+        double direction = finding.balance().direction();
         List<ItemStanding> items = standing.unusual(pool);
         List<ItemStanding> with = items.stream()
                 .filter(item -> direction * item.balanceRad(pool) >= LEAST_RAD)

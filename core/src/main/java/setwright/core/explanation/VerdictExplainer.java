@@ -175,7 +175,7 @@ public final class VerdictExplainer {
                 .toArray();
         double noise = sizes.length < 2 ? Double.NaN : Robust.scaledMad(sizes) / Math.sqrt(sizes.length);
         double doubt = (finding.sizeHighRad() - finding.sizeRad()) / 1.96;
-        Pool pool = SetupReasons.pool(finding);
+        Pool pool = finding.pool();
         String run = diagnosis.grounds().standing().unusual(pool).stream()
                 .findFirst()
                 .map(VerdictExplainer::back)

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.SpeedRange;
-import setwright.core.judgement.Trigger;
 
 /** Turns of phrase that several reasons share. */
 final class Words {
@@ -69,18 +68,6 @@ final class Words {
                     case LOW -> " in the slower corners";
                     case HIGH -> " in the faster corners";
                 };
-    }
-
-    static String begins(Trigger trigger) {
-        return switch (trigger) {
-            case BRAKE_APPLICATION -> "as the brake goes on";
-            case BRAKE_RELEASE -> "as the brake comes off";
-            case TURN_IN -> "as the wheel is turned in";
-            case THROTTLE_PICK_UP -> "as the throttle is picked up";
-            case THROTTLE_LIFT -> "as the throttle is lifted";
-            case BUMP -> "at a bump or kerb";
-            case NONE -> "with no single input";
-        };
     }
 
     static String axle(BalanceSign sign) {

@@ -17,7 +17,7 @@ public enum BalanceSign {
     }
 
     /** Returns the sign of its balance angle: 1 for understeer, -1 for oversteer. */
-    double direction() {
+    public double direction() {
         return this == UNDERSTEER ? 1.0 : -1.0;
     }
 }

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import setwright.core.handling.Phase;
+import setwright.core.replay.Effect;
+import setwright.core.replay.Pool;
+import setwright.core.replay.Prediction;
 
 /**
  * One problem that repeats.
@@ -83,6 +86,16 @@ public record Finding(
                 price,
                 Optional.empty(),
                 why);
+    }
+
+    /** Returns the phase and corners where it counts, for what a replay or a setup says of them. */
+    public Pool pool() {
+        return speed.pool(phase);
+    }
+
+    /** Returns what a change does to the balance there; in all corners where the laps have none of these speeds. */
+    public Optional<Effect> moved(Prediction change) {
+        return change.balance(phase, pool().speedClass()).or(() -> change.balance(phase, Optional.empty()));
     }
 
     /** Returns the same problem as the driver's doing, with one more reason. */

@@ -30,7 +30,7 @@ public record PassEvidence(CornerPass pass, boolean shows, double sizeRad, List<
     }
 
     private static Stream<PassEvidence> level(CornerPass pass, Finding finding) {
-        double direction = finding.balance() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double direction = finding.balance().direction();
         return pass
                 .phase(finding.phase())
                 .map(PhaseBalance::excessRad)

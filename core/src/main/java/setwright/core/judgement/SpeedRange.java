@@ -22,7 +22,7 @@ public enum SpeedRange {
     }
 
     /** Returns the pool of a phase at these speeds. */
-    Pool pool(Phase phase) {
+    public Pool pool(Phase phase) {
         return switch (this) {
             case ALL -> Pool.all(phase);
             case LOW -> Pool.of(phase, SpeedClass.LOW);

@@ -92,7 +92,7 @@ final class LevelPooling {
     }
 
     private PooledFinding pooled(Place place, BalanceSign sign) {
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double direction = sign.direction();
         double common = common(place, sign);
         double[] alone = IntStream.range(0, drivers.size())
                 .mapToDouble(
@@ -110,7 +110,7 @@ final class LevelPooling {
      * laps; what they share, the setup and what a healthy car shows, does not average out.
      */
     private double common(Place place, BalanceSign sign) {
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double direction = sign.direction();
         List<Optional<Estimate>> believed =
                 drivers.stream().map(driver -> believed(driver, place)).toList();
         if (believed.stream().anyMatch(Optional::isEmpty)) {
@@ -202,7 +202,7 @@ final class LevelPooling {
 
     private PooledFinding finding(
             Place place, BalanceSign sign, Belongs belongs, int who, double common, double[] alone) {
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double direction = sign.direction();
         List<ByDriver> parts = new ArrayList<>();
         for (int j = 0; j < drivers.size(); j++) {
             Estimate own = place.measured().group(j);
@@ -242,7 +242,7 @@ final class LevelPooling {
                             + " (probability that the car has it %.2f).",
                     name, where, sizes, driver, common);
         }
-        double direction = sign == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double direction = sign.direction();
         String sizes = drivers.stream()
                 .flatMap(each -> believed(each, place).stream()
                         .map(estimate ->

@@ -8,6 +8,7 @@ import setwright.core.car.Downforce;
 import setwright.core.car.body.Axle;
 import setwright.core.car.figures.BrakeFigures;
 import setwright.core.car.figures.CarFigures;
+import setwright.core.car.figures.RideFrequencies;
 import setwright.core.car.figures.UndersteerModel;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Equilibrium;
@@ -23,7 +24,6 @@ import setwright.core.car.sums.Gravity;
 
 /** Says which changes are not to be made, whatever they promise. */
 final class GuardRails {
-    private static final double LOWEST_HZ = 1.0;
     /** Slow damping over critical: below it the body goes on bouncing, above it the wheel no longer follows the road. */
     private static final double LEAST_DAMPING = 0.2;
 
@@ -62,25 +62,17 @@ final class GuardRails {
         return reasons;
     }
 
-    private double highestHz() {
-        return switch (sheet.downforce()) {
-            case NONE -> 4.0;
-            case MODERATE -> 5.0;
-            case STRONG -> 8.0;
-        };
-    }
-
     private void frequency(SetupPlace place, CarModel model, List<String> reasons) {
         double was = hertz(present, place);
         double is = hertz(model, place);
-        if (furtherOut(was, is, LOWEST_HZ, highestHz())) {
+        if (furtherOut(was, is, RideFrequencies.LOWEST_HZ, RideFrequencies.highestHz(sheet.downforce()))) {
             say(
                     reasons,
                     "the %s ride frequency would be %.2f Hz, outside the %.0f to %.0f Hz of such a car",
                     end(place),
                     is,
-                    LOWEST_HZ,
-                    highestHz());
+                    RideFrequencies.LOWEST_HZ,
+                    RideFrequencies.highestHz(sheet.downforce()));
         }
     }
 

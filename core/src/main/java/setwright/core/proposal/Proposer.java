@@ -16,12 +16,10 @@ import setwright.core.judgement.BalanceBelief;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
-import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Candidate.PoolGain;
 import setwright.core.recording.Channel;
 import setwright.core.replay.DrivenLap;
-import setwright.core.replay.Effect;
 import setwright.core.replay.Prediction;
 import setwright.core.replay.Predictor;
 
@@ -81,7 +79,8 @@ public final class Proposer {
         if (diagnosis.verdict() != Verdict.CHANGE_THE_CAR || target.isEmpty()) {
             return none(Optional.empty(), List.of(), diagnosis.reason());
         }
-        if (Turns.clear(sheet).isEmpty()) {
+        List<Turn> turns = Turns.clear(sheet);
+        if (turns.isEmpty()) {
             return none(
                     target,
                     List.of(),
@@ -96,15 +95,14 @@ public final class Proposer {
         CarBelief car = Identifier.believe(
                 List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
         Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
-        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose();
+        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose(turns);
     }
 
     private static Proposal none(Optional<Finding> target, List<Candidate> refused, String reason) {
         return new Proposal(target, Optional.empty(), List.of(), refused, List.of(), 0, reason);
     }
 
-    private Proposal choose() {
-        List<Turn> turns = Turns.clear(sheet);
+    private Proposal choose(List<Turn> turns) {
         List<Prediction> rough = predictor.predict(changes(turns), DRAWS);
         List<Turn> sized = new ArrayList<>();
         List<Double> promised = new ArrayList<>();
@@ -183,7 +181,7 @@ public final class Proposer {
     }
 
     private Optional<Candidate> candidate(Turn turn, Prediction prediction) {
-        return effect(prediction).map(effect -> {
+        return target.moved(prediction).map(effect -> {
             List<PoolGain> gains = cost.gains(prediction, 1.0);
             boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
             double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
@@ -232,19 +230,6 @@ public final class Proposer {
     private boolean inTarget(PoolGain gain) {
         return gain.pool().phase() == target.phase()
                 && gain.pool().speedClass().filter(target.speed()::takes).isPresent();
-    }
-
-    private Optional<Effect> effect(Prediction prediction) {
-        Optional<SpeedClass> speed = switch (target.speed()) {
-            case LOW -> Optional.of(SpeedClass.LOW);
-            case HIGH -> Optional.of(SpeedClass.HIGH);
-            case ALL -> Optional.empty();
-        };
-        return prediction
-                .balance(target.phase(), speed)
-                .or(() -> target.speed() == SpeedRange.ALL
-                        ? Optional.empty()
-                        : prediction.balance(target.phase(), Optional.empty()));
     }
 
     private static double fastest(Diagnosis diagnosis) {

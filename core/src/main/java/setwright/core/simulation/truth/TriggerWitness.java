@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import setwright.core.handling.Phase;
-import setwright.core.judgement.BalanceSign;
 import setwright.core.simulation.driven.DriveHistory;
 import setwright.core.simulation.driven.Signal;
 import setwright.core.simulation.truth.CornerPhases.Span;
@@ -63,7 +62,7 @@ public final class TriggerWitness {
         double[] with = profile(map, faulty, faultyLaps, true);
         double[] without = profile(map, balanced, balancedLaps, true);
         double[] difference = new double[with.length];
-        double side = problem.sign() == BalanceSign.UNDERSTEER ? 1.0 : -1.0;
+        double side = problem.sign().direction();
         for (int i = 0; i < with.length; i++) {
             difference[i] = side * (with[i] - without[i]);
         }
