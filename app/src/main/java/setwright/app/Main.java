@@ -68,7 +68,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
         return new CommandLine(new Main())
-                .addSubcommand(new DemoCommand(diagnoser, Main::predict))
+                .addSubcommand(new DemoCommand(diagnoser, Proposer::propose))
                 .addSubcommand(new DiagnoseCommand(diagnoser, Proposer::propose))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))

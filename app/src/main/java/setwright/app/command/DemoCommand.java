@@ -19,7 +19,7 @@ import setwright.app.demo.DemoStory;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.files.WholeFile;
-import setwright.app.predict.ChangePredictor;
+import setwright.app.propose.ChangeProposer;
 import setwright.app.report.Report;
 import setwright.app.report.demo.DemoReport;
 import setwright.app.text.DemoText;
@@ -40,7 +40,7 @@ public final class DemoCommand implements Callable<Integer> {
     private static final String STANDARD_FAULT = "rear end too stiff in roll";
 
     private final Diagnoser diagnoser;
-    private final ChangePredictor predictor;
+    private final ChangeProposer proposer;
 
     @Spec
     private CommandSpec spec;
@@ -74,9 +74,9 @@ public final class DemoCommand implements Callable<Integer> {
     private UnitsOption units;
 
     /** Makes the command with what does its work. */
-    public DemoCommand(Diagnoser diagnoser, ChangePredictor predictor) {
+    public DemoCommand(Diagnoser diagnoser, ChangeProposer proposer) {
         this.diagnoser = diagnoser;
-        this.predictor = predictor;
+        this.proposer = proposer;
     }
 
     @Override
@@ -90,7 +90,7 @@ public final class DemoCommand implements Callable<Integer> {
         try {
             DemoRun run = new DemoRun(
                     diagnoser,
-                    predictor,
+                    proposer,
                     car,
                     world.circuit(),
                     WorldChoices.fault(fault, car.sheet()),

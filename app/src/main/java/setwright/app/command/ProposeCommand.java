@@ -14,11 +14,10 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
 import setwright.app.json.ProposalJsonWriter;
-import setwright.app.predict.PredictionAnswer;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.Report;
-import setwright.app.report.change.PredictionReport;
+import setwright.app.report.change.ProposalReport;
 import setwright.app.text.ProposalText;
 import setwright.core.proposal.Proposal;
 
@@ -88,12 +87,10 @@ public final class ProposeCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    /** The chosen change corner by corner; without one, the diagnosis that says why. */
+    /** The change and what else was weighed; the diagnosis where the car is not to be changed. */
     private String page(ProposalAnswer proposed) {
-        return proposed.proposal()
-                .chosen()
-                .map(chosen -> PredictionReport.html(
-                        new PredictionAnswer(proposed.answer(), true, List.of(chosen.prediction())), showing.forPage()))
-                .orElseGet(() -> Report.html(proposed.answer(), showing.forPage()));
+        return proposed.proposal().target().isPresent()
+                ? ProposalReport.html(proposed, showing.forPage())
+                : Report.html(proposed.answer(), showing.forPage());
     }
 }

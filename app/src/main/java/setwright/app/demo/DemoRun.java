@@ -9,8 +9,7 @@ import java.util.stream.Stream;
 import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
-import setwright.app.predict.ChangePredictor;
-import setwright.app.predict.ChangeWords;
+import setwright.app.propose.ChangeProposer;
 import setwright.app.simulate.DriverKind;
 import setwright.app.simulate.Experiment;
 import setwright.app.simulate.Simulation;
@@ -19,7 +18,7 @@ import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Verdict;
-import setwright.core.replay.Prediction;
+import setwright.core.proposal.Proposal;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.driver.DriverScatter;
 import setwright.core.simulation.driver.DriverStyle;
@@ -33,11 +32,10 @@ public final class DemoRun {
     public static final int STEPS = 5;
 
     private static final int LAPS = 6;
-    private static final int CHANGE_STEPS = 2;
     private static final double RATE_HZ = 50.0;
 
     private final Diagnoser diagnoser;
-    private final ChangePredictor predictor;
+    private final ChangeProposer proposer;
     private final WorldCar car;
     private final CircuitPlan circuit;
     private final Optional<Fault> fault;
@@ -56,7 +54,7 @@ public final class DemoRun {
      */
     public DemoRun(
             Diagnoser diagnoser,
-            ChangePredictor predictor,
+            ChangeProposer proposer,
             WorldCar car,
             CircuitPlan circuit,
             Optional<Fault> fault,
@@ -64,7 +62,7 @@ public final class DemoRun {
             long seed,
             Path folder) {
         this.diagnoser = diagnoser;
-        this.predictor = predictor;
+        this.proposer = proposer;
         this.car = car;
         this.circuit = circuit;
         this.fault = fault;
@@ -95,18 +93,26 @@ public final class DemoRun {
                 : Optional.empty();
         if (problem.isEmpty()) {
             return story(
-                    loose, coached, problem, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), cost);
+                    loose,
+                    coached,
+                    problem,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    cost);
         }
         Target target = Target.of(problem.get());
         progress.step("technique first");
         Optional<DemoStory.Tried> tried = tried(problem.get(), target, coached, steady);
         progress.step("replaying the laps with every change");
-        List<ChangeChoice> choices = choices(coached, problem.get());
-        if (choices.isEmpty()) {
-            return story(loose, coached, problem, tried, choices, Optional.empty(), Optional.empty(), cost);
+        Optional<Proposal> proposal = Optional.of(
+                proposer.propose(coached.answer().diagnosis(), coached.answer().car()));
+        if (proposal.get().chosen().isEmpty()) {
+            return story(loose, coached, problem, tried, proposal, Optional.empty(), Optional.empty(), cost);
         }
         progress.step("back to back");
-        List<SetupChange> change = choices.get(0).prediction().changes();
+        List<SetupChange> change = proposal.get().chosen().get().prediction().changes();
         List<SetupChange> changedSetup = Stream.concat(
                         wrong.stream()
                                 .filter(before -> change.stream()
@@ -119,7 +125,7 @@ public final class DemoRun {
         DemoStint changed = judged("changed", second, simulation.drive(second), false);
         DemoStint again = judged("before-again", third, thirdLaps.join(), false);
         progress.step("the verdict");
-        return story(loose, coached, problem, tried, choices, Optional.of(changed), Optional.of(again), cost);
+        return story(loose, coached, problem, tried, proposal, Optional.of(changed), Optional.of(again), cost);
     }
 
     private DemoStory story(
@@ -127,7 +133,7 @@ public final class DemoRun {
             DemoStint coached,
             Optional<Finding> problem,
             Optional<DemoStory.Tried> tried,
-            List<ChangeChoice> choices,
+            Optional<Proposal> proposal,
             Optional<DemoStint> changed,
             Optional<DemoStint> again,
             double cost) {
@@ -142,7 +148,7 @@ public final class DemoRun {
                 coached,
                 problem,
                 tried,
-                choices,
+                proposal,
                 changed,
                 again,
                 trial,
@@ -163,13 +169,6 @@ public final class DemoRun {
                 Difference.of(List.of(target.perLapDeg(before), target.perLapDeg(stint)), -1.0, 1.0)
                         .times(target.wanted()),
                 Difference.of(List.of(before.lapTimesS(), stint.lapTimesS()), -1.0, 1.0)));
-    }
-
-    private List<ChangeChoice> choices(DemoStint stint, Finding finding) {
-        List<List<SetupChange>> candidates = new ChangeWords(stint.answer().car()).stepsEach(CHANGE_STEPS);
-        List<Prediction> predictions =
-                predictor.predict(stint.answer().diagnosis(), stint.answer().car(), candidates);
-        return ChangeChoice.rank(predictions, finding);
     }
 
     private Experiment looseExperiment() {

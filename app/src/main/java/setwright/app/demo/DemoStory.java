@@ -1,8 +1,9 @@
 package setwright.app.demo;
 
-import java.util.List;
 import java.util.Optional;
 import setwright.core.judgement.Finding;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.Proposal;
 import setwright.core.simulation.fault.Fault;
 
 /**
@@ -15,7 +16,7 @@ import setwright.core.simulation.fault.Fault;
  * @param coached    the same driver, steady
  * @param problem    the first finding of the coached laps
  * @param technique  what was tried with the feet, and the laps
- * @param chosen     the change that was made, with the next best ones behind it
+ * @param proposal   which change, of all that were weighed; empty when the laps call for none
  * @param changed    laps with the change
  * @param again      laps without it once more
  * @param trial      what the three stints say together
@@ -29,15 +30,11 @@ public record DemoStory(
         DemoStint coached,
         Optional<Finding> problem,
         Optional<Tried> technique,
-        List<ChangeChoice> chosen,
+        Optional<Proposal> proposal,
         Optional<DemoStint> changed,
         Optional<DemoStint> again,
         Optional<BackToBack> trial,
         double costS) {
-    public DemoStory {
-        chosen = List.copyOf(chosen);
-    }
-
     /**
      * A technique that was tried.
      *
@@ -47,6 +44,11 @@ public record DemoStory(
      * @param lapTimeS    change of the lap time, s
      */
     public record Tried(Technique technique, DemoStint stint, Difference balanceDeg, Difference lapTimeS) {}
+
+    /** Returns the change that was made. */
+    public Optional<Candidate> chosen() {
+        return proposal.flatMap(Proposal::chosen);
+    }
 
     /** Returns what the change is meant to cure. */
     public Optional<Target> target() {

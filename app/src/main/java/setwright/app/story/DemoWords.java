@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import setwright.app.demo.BackToBack;
-import setwright.app.demo.ChangeChoice;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.demo.Difference;
@@ -17,6 +16,8 @@ import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.Proposal;
 
 /** The demo's story in sentences, each with its figures. */
 public final class DemoWords {
@@ -109,19 +110,18 @@ public final class DemoWords {
 
     private List<String> change() {
         if (story.chosen().isEmpty()) {
-            return List.of(
-                    "No single change within range and step moves the balance there as wanted without surely costing time.");
+            return story.proposal().stream().map(Proposal::reason).toList();
         }
         List<String> sentences = new ArrayList<>();
-        ChangeChoice best = story.chosen().get(0);
+        Candidate best = story.chosen().get();
         sentences.add("Turn " + words(best) + ": expected there "
                 + figures.signed(Math.toDegrees(best.target().central()), 2) + " deg (8 in 10: "
                 + figures.signed(Math.toDegrees(best.target().low()), 2) + " to "
                 + figures.signed(Math.toDegrees(best.target().high()), 2) + "; + is toward understeer), lap time "
                 + figures.signed(best.prediction().lapTimeS().central(), 2) + " s.");
         best.prediction().reasons().stream().limit(2).forEach(sentences::add);
-        List<String> others = story.chosen().stream()
-                .skip(1)
+        List<String> others = story.proposal().stream()
+                .flatMap(proposal -> proposal.others().stream())
                 .limit(SHOWN - 1L)
                 .map(choice -> words(choice) + " ("
                         + figures.signed(Math.toDegrees(choice.target().central()), 2) + " deg)")
@@ -129,11 +129,12 @@ public final class DemoWords {
         if (!others.isEmpty()) {
             sentences.add("Next best: " + String.join("; ", others) + ".");
         }
+        story.proposal().ifPresent(proposal -> sentences.addAll(proposal.expect()));
         sentences.add(Story.CAUTION);
         return sentences;
     }
 
-    private static String words(ChangeChoice choice) {
+    private static String words(Candidate choice) {
         return choice.prediction().changes().stream().map(DemoWords::words).collect(Collectors.joining(" and "));
     }
 
@@ -155,7 +156,7 @@ public final class DemoWords {
         sentences.add("Balance where it was to help: " + degrees(trial.balanceDeg()) + " the way that was wanted.");
         sentences.add("Lap time: " + seconds(trial.lapTimeS()) + ".");
         sentences.add("Drift, second run as before less the first: " + seconds(trial.driftS()) + ".");
-        ChangeChoice choice = story.chosen().get(0);
+        Candidate choice = story.chosen().orElseThrow();
         double wanted = story.target().orElseThrow().wanted();
         sentences.add("Predicted were "
                 + figures.signed(wanted * Math.toDegrees(choice.target().central()), 2)

@@ -4,44 +4,39 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import setwright.app.propose.ProposalAnswer;
+import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
-import setwright.core.car.setup.ItemRange;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
-import setwright.core.judgement.BalanceSign;
-import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
-import setwright.core.replay.Effect;
 
 /** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
 public final class ProposalText {
     private static final int MOST_OTHERS = 6;
-    /** Units that only count: "6 step" reads badly. */
-    private static final Set<String> COUNTED = Set.of("step", "click", "position");
-
     private static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
     private static final List<SpeedClass> ENDS = List.of(SpeedClass.LOW, SpeedClass.HIGH);
 
     private final ProposalAnswer answer;
     private final Proposal proposal;
+    private final ProposalWords words;
     private final TextLines lines;
 
-    private ProposalText(ProposalAnswer answer, Terminal terminal) {
+    private ProposalText(ProposalAnswer answer, Figures figures, Terminal terminal) {
         this.answer = answer;
         this.proposal = answer.proposal();
+        this.words = new ProposalWords(answer, figures);
         this.lines = new TextLines(terminal);
     }
 
     /** Returns the text, ending with a line break. */
     public static String write(ProposalAnswer answer, Figures figures, Terminal terminal) {
-        ProposalText text = new ProposalText(answer, terminal);
+        ProposalText text = new ProposalText(answer, figures, terminal);
         text.headline();
         text.laps();
         text.proposal.chosen().ifPresent(text::chosen);
@@ -53,14 +48,8 @@ public final class ProposalText {
     }
 
     private void headline() {
-        if (proposal.chosen().isPresent()) {
-            lines.wide(capital(turn(proposal.chosen().get())) + ".");
-        } else if (proposal.target().isPresent()) {
-            lines.wide("No change of the setup.");
-        } else {
-            lines.wide(capital(answer.answer().diagnosis().verdict().words()) + ": no change of the setup.");
-        }
-        proposal.target().ifPresent(target -> lines.wide("For " + problem(target) + "."));
+        lines.wide(words.headline() + ".");
+        proposal.target().ifPresent(target -> lines.wide("For " + ProposalWords.problem(target) + "."));
     }
 
     private void laps() {
@@ -72,16 +61,7 @@ public final class ProposalText {
     }
 
     private void chosen(Candidate chosen) {
-        Effect time = chosen.prediction().lapTimeS();
-        lines.paragraph(
-                "",
-                text(
-                        "On these laps it makes %+.2f s (%+.2f to %+.2f); the probability that it is quicker is %.2f.",
-                        time.central(), time.low(), time.high(), 1.0 - time.probabilityPositive()));
-        proposal.target()
-                .flatMap(target -> chosen.selectivity(target.phase()))
-                .ifPresent(share -> lines.paragraph(
-                        "", text("%.0f %% of what it does to the balance falls into that phase.", 100.0 * share)));
+        lines.paragraphs("", words.effect(chosen));
         if (!chosen.prediction().reasons().isEmpty()) {
             lines.gap();
             lines.paragraphs(
@@ -118,7 +98,7 @@ public final class ProposalText {
     }
 
     private List<Cell> row(Candidate candidate) {
-        List<Cell> row = new ArrayList<>(List.of(Cell.of(brief(candidate))));
+        List<Cell> row = new ArrayList<>(List.of(Cell.of(ProposalWords.brief(candidate))));
         for (Phase phase : PHASES) {
             row.add(Cell.of(String.join(
                     " / ",
@@ -145,33 +125,9 @@ public final class ProposalText {
                 "Not",
                 proposal.refused().stream()
                         .limit(MOST_OTHERS)
-                        .map(candidate -> brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".")
+                        .map(candidate ->
+                                ProposalWords.brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".")
                         .toList());
-    }
-
-    private static String turn(Candidate candidate) {
-        String unit = candidate.turn().item().unit();
-        return "turn " + brief(candidate) + (unit.isEmpty() || COUNTED.contains(unit) ? "" : " " + unit);
-    }
-
-    private static String brief(Candidate candidate) {
-        return candidate.turn().item().name() + " "
-                + ItemRange.plain(candidate.turn().item().value()) + " to "
-                + ItemRange.plain(candidate.turn().to());
-    }
-
-    private static String problem(Finding target) {
-        String corners = switch (target.speed()) {
-            case ALL -> "all corners";
-            case HIGH -> "the faster corners";
-            case LOW -> "the slower corners";
-        };
-        String axle = target.balance() == BalanceSign.OVERSTEER ? "oversteer" : "understeer";
-        return text("%s %s in %s (probability %.2f)", axle, target.phase().place(), corners, target.probability());
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String text(String format, Object... values) {

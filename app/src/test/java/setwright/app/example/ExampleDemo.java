@@ -1,16 +1,12 @@
 package setwright.app.example;
 
-import java.util.List;
 import java.util.Optional;
 import setwright.app.demo.BackToBack;
-import setwright.app.demo.ChangeChoice;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.demo.Difference;
 import setwright.app.demo.Technique;
 import setwright.core.judgement.Finding;
-import setwright.core.replay.Effect;
-import setwright.core.replay.Prediction;
 import setwright.core.simulation.driver.DriverStyle;
 
 /** A demo story out of the other examples. */
@@ -21,7 +17,6 @@ public final class ExampleDemo {
     public static DemoStory whole() {
         DemoStint stint = new DemoStint("coached", Example.answer());
         Finding problem = Example.answer().diagnosis().findings().get(0);
-        Prediction prediction = ExamplePrediction.one().predictions().get(0);
         Difference better = new Difference(0.3, 0.1, 0.5);
         return new DemoStory(
                 "an invented car",
@@ -35,7 +30,7 @@ public final class ExampleDemo {
                         new DemoStint("technique", Example.answer()),
                         better,
                         better.times(-1.0))),
-                List.of(new ChangeChoice(prediction, new Effect(0.01, 0.005, 0.015, 0.99))),
+                Optional.of(ExampleProposal.proposal()),
                 Optional.of(new DemoStint("changed", Example.answer())),
                 Optional.of(new DemoStint("before-again", Example.answer())),
                 Optional.of(new BackToBack(better.times(-1.0), better, new Difference(0.0, -0.1, 0.1))),

@@ -18,7 +18,8 @@ import setwright.core.simulation.truth.TrueTrigger;
  * @param fault       in words; that of the driver for technique
  * @param trigger     of the fault's mechanism
  * @param car         sheet as its user has it, in the balanced setup
- * @param parameters  true values of the car, balanced
+ * @param balanced    true values of the car without a fault
+ * @param parameters  true values of the car as driven: others than balanced for a fault that no sheet shows
  * @param changes     that put the fault in; none without one of the setup
  * @param circuit     driven on
  * @param style       of the driver, fault included
@@ -35,6 +36,7 @@ record BenchCase(
         String fault,
         TrueTrigger trigger,
         WorldCar car,
+        double[] balanced,
         double[] parameters,
         List<SetupChange> changes,
         CircuitPlan circuit,
@@ -82,6 +84,7 @@ record BenchCase(
                 fault,
                 trigger,
                 car,
+                balanced,
                 parameters,
                 otherChanges,
                 circuit,

@@ -20,6 +20,19 @@ enum BenchMeasure {
             outcome -> outcome.failure().isEmpty(),
             outcome -> outcome.misread().isEmpty()),
     TOP_PROBLEM("top problem right", true, BenchMeasure::wanted, Outcome::problemRight),
+    ALIKE(
+            "top problem right, both cars driven alike",
+            true,
+            outcome -> outcome.wantedAlike().isPresent(),
+            Outcome::alikeRight),
+    ALIKE_BALANCE(
+            "its balance right, both cars driven alike",
+            true,
+            outcome -> outcome.wantedAlike().isPresent(),
+            outcome -> outcome.top()
+                    .filter(finding ->
+                            finding.balance() == outcome.wantedAlike().get().sign())
+                    .isPresent()),
     KNOWABLE("top problem right for a judge who knows the car", true, BenchMeasure::wanted, Outcome::knowable),
     BALANCE("its balance right", true, BenchMeasure::wanted, Outcome::signRight),
     PHASE("its phase right", true, BenchMeasure::wanted, Outcome::phaseRight),
@@ -74,7 +87,50 @@ enum BenchMeasure {
             "not enough evidence",
             false,
             BenchMeasure::wanted,
-            outcome -> outcome.verdict().equals(Optional.of(Verdict.NOT_ENOUGH_EVIDENCE)));
+            outcome -> outcome.verdict().equals(Optional.of(Verdict.NOT_ENOUGH_EVIDENCE))),
+    PROPOSED(
+            "a change proposed where the car is at fault",
+            true,
+            outcome -> wanted(outcome) && !carIsRight(outcome),
+            outcome -> outcome.proposed().isPresent()),
+    PROPOSED_IN_VAIN(
+            "a change proposed in vain",
+            false,
+            BenchMeasure::carIsRight,
+            outcome -> outcome.proposed().isPresent()),
+    NOT_SLOWER(
+            "proposed change not slower at the limit",
+            true,
+            BenchMeasure::tried,
+            of(ProposedChange::notSlowerAtTheLimit)),
+    HARMFUL(
+            "proposed change slower by a thousandth at the limit",
+            false,
+            BenchMeasure::tried,
+            of(ProposedChange::harmfulAtTheLimit)),
+    NOT_SLOWER_DRIVEN(
+            "proposed change not slower, driven", true, BenchMeasure::tried, of(ProposedChange::notSlowerDriven)),
+    HARMFUL_DRIVEN(
+            "proposed change slower by a thousandth, driven",
+            false,
+            BenchMeasure::tried,
+            of(ProposedChange::harmfulDriven)),
+    CURES(
+            "proposed change moves the balance rightly, where clear",
+            true,
+            outcome -> outcome.proposed().filter(ProposedChange::balanceClear).isPresent(),
+            of(ProposedChange::cures)),
+    LIMIT_INTERVAL(
+            "lap time at the limit within the predicted 80 %",
+            true, BenchMeasure::tried, of(ProposedChange::intervalHoldsLimit)),
+    DRIVEN_INTERVAL(
+            "driven lap time within the predicted 80 %",
+            true, BenchMeasure::tried, of(ProposedChange::intervalHoldsDriven)),
+    BALANCE_INTERVAL(
+            "balance within the predicted 80 %",
+            true,
+            outcome -> outcome.proposed().flatMap(ProposedChange::balanceRad).isPresent(),
+            of(ProposedChange::intervalHoldsBalance));
 
     /** Of a 95 % interval of a normal quantity. */
     private static final double SURE = 1.96;
@@ -93,6 +149,11 @@ enum BenchMeasure {
 
     String words() {
         return words;
+    }
+
+    /** Tells whether the answers decide how many chances there were. */
+    boolean ofAnswers() {
+        return this == PRICE || this == TRIGGER_GIVEN || compareTo(NOT_SLOWER) >= 0;
     }
 
     /** Tells whether more is better. */
@@ -118,16 +179,22 @@ enum BenchMeasure {
         return outcome.wanted().isPresent();
     }
 
+    private static boolean tried(Outcome outcome) {
+        return outcome.proposed().isPresent();
+    }
+
+    private static Predicate<Outcome> of(Predicate<ProposedChange> what) {
+        return outcome -> outcome.proposed().filter(what).isPresent();
+    }
+
     private static boolean carIsRight(Outcome outcome) {
-        return outcome.benchCase().kind() != Kind.SETUP;
+        return !outcome.benchCase().kind().ofTheCar();
     }
 
     private static boolean amongFindings(Outcome outcome) {
         return outcome.findings().stream()
                 .anyMatch(finding -> outcome.wanted()
-                        .filter(problem -> problem.sign() == finding.balance()
-                                && problem.acceptPhases().contains(finding.phase())
-                                && problem.acceptSpeeds().contains(finding.speed()))
+                        .filter(problem -> problem.accepts(finding.balance(), finding.phase(), finding.speed()))
                         .isPresent());
     }
 

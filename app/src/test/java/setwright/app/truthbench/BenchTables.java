@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import setwright.app.scoreboard.Count;
 import setwright.app.scoreboard.Table;
+import setwright.core.replay.Effect;
 
 /** Outcomes as tables. */
 final class BenchTables {
@@ -162,7 +163,12 @@ final class BenchTables {
                         "answer",
                         "price s",
                         "verdict",
-                        "right"),
+                        "right",
+                        "alike",
+                        "change",
+                        "limit s",
+                        "driven s",
+                        "balance deg"),
                 outcomes.stream().map(BenchTables::caseRow).toList());
     }
 
@@ -188,7 +194,35 @@ final class BenchTables {
                                 finding.price().high()))
                         .orElse("-"),
                 outcome.verdict().map(verdict -> verdict.words()).orElse("none"),
-                right);
+                right,
+                outcome.wantedAlike()
+                        .map(problem -> (outcome.alikeRight() ? "yes " : "NO ") + Outcome.words(problem))
+                        .orElse("-"),
+                outcome.proposed().map(ProposedChange::words).orElse("-"),
+                outcome.proposed()
+                        .map(change -> besides(change.limitS(), 0.0, change.predictedS()))
+                        .orElse("-"),
+                outcome.proposed()
+                        .map(change -> besides(
+                                change.drivenS().seconds(), change.drivenS().errorS(), change.predictedS()))
+                        .orElse("-"),
+                outcome.proposed()
+                        .map(change -> besides(
+                                Math.toDegrees(change.balanceRad().orElse(Double.NaN)),
+                                Math.toDegrees(change.errorRad()),
+                                change.predicted().times(Math.toDegrees(1.0))))
+                        .orElse("-"));
+    }
+
+    private static String besides(double truth, double error, Effect predicted) {
+        return String.format(
+                Locale.ROOT,
+                "%+.2f +-%.2f as %+.2f (%+.2f to %+.2f)",
+                truth,
+                error,
+                predicted.central(),
+                predicted.low(),
+                predicted.high());
     }
 
     private static Map<String, List<Outcome>> grouped(List<Outcome> outcomes, Function<Outcome, String> key) {

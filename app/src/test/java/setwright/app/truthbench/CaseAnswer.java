@@ -19,12 +19,18 @@ import setwright.intake.car.CarSheetReader;
 /**
  * What the program says to a recording and a car sheet.
  *
+ * @param sheet         as read
  * @param intake        as read
  * @param diagnosis     the answer
  * @param triggerRight  whether the first finding names the trigger of the case's mechanism
  * @param failure       where it ended and why; empty when it went through
  */
-record CaseAnswer(Optional<Intake> intake, Optional<Diagnosis> diagnosis, boolean triggerRight, String failure) {
+record CaseAnswer(
+        Optional<CarSheet> sheet,
+        Optional<Intake> intake,
+        Optional<Diagnosis> diagnosis,
+        boolean triggerRight,
+        String failure) {
 
     /** Reads and judges the files as for a user; a stage that fails is an answer like any other. */
     static CaseAnswer of(Path recording, Path sheetFile, TrueTrigger trigger) throws IOException {
@@ -49,7 +55,7 @@ record CaseAnswer(Optional<Intake> intake, Optional<Diagnosis> diagnosis, boolea
                         .flatMap(first -> TruthTerms.trigger(trigger.word(), answer.passes())
                                 .map(rule -> rule.test(first))))
                 .orElse(false);
-        return new CaseAnswer(intake, diagnosis, right, failure);
+        return new CaseAnswer(sheet, intake, diagnosis, right, failure);
     }
 
     Optional<Finding> top() {

@@ -23,6 +23,9 @@ final class CaseDraw {
     private static final double BALANCED = 0.15;
     private static final double INCONSISTENT = 0.15;
     private static final double TECHNIQUE = 0.10;
+    /** Of the faults of the car. */
+    private static final double UNSEEN = 0.2;
+
     private static final int FEWEST_LAPS = 6;
     private static final int MOST_LAPS = 12;
     private static final double SLOWEST_HZ = 50.0;
@@ -41,7 +44,10 @@ final class CaseDraw {
     static BenchCase draw(long seed, int number, Optional<String> only) {
         Random random = new Random(seed * 1_000_003L + number);
         random.nextLong(); // the first numbers of neighbouring seeds are alike
-        Kind kind = only.map(CaseDraw::kindOf).orElseGet(() -> kind(random.nextDouble()));
+        // numbers of its own, so that all other draws are the same with and without
+        Random unseen = new Random(seed * 1_000_003L - 1L - number);
+        unseen.nextLong();
+        Kind kind = only.map(CaseDraw::kindOf).orElseGet(() -> kind(random.nextDouble(), unseen.nextDouble()));
         WorldCar car = car(random, only);
         double[] parameters = DrawnCar.balanced(car.sheet(), random);
         CircuitPlan circuit = circuit(random);
@@ -51,17 +57,24 @@ final class CaseDraw {
         DriverFault driverFault = kind == Kind.INCONSISTENT
                 ? DriverFault.INCONSISTENT
                 : only.flatMap(CaseDraw::driverFault).orElse(technique);
+        UnseenFault hidden = UnseenFault.draw(car.sheet(), unseen);
         Optional<Fault> fault = kind == Kind.SETUP ? Optional.of(fault(car, only, random)) : Optional.empty();
         List<SetupChange> changes = fault.map(drawn -> FaultDraw.changes(car.sheet(), parameters, drawn, random))
                 .orElse(List.of());
         boolean driver = kind == Kind.TECHNIQUE || kind == Kind.INCONSISTENT;
+        boolean off = kind == Kind.UNSEEN;
         return new BenchCase(
                 number,
                 kind,
-                fault.map(Fault::name).orElse(driver ? driverFault.words() : kind.words()),
-                fault.map(CaseDraw::trigger).orElse(kind == Kind.TECHNIQUE ? trigger(driverFault) : TrueTrigger.NONE),
+                fault.map(Fault::name).orElse(off ? hidden.words() : driver ? driverFault.words() : kind.words()),
+                fault.map(CaseDraw::trigger)
+                        .orElse(
+                                off
+                                        ? hidden.trigger()
+                                        : kind == Kind.TECHNIQUE ? trigger(driverFault) : TrueTrigger.NONE),
                 car,
                 parameters,
+                off ? hidden.in(car.sheet(), parameters, unseen) : parameters,
                 changes,
                 circuit,
                 driver ? DrawnDriver.with(driverFault, good, random) : good,
@@ -82,14 +95,17 @@ final class CaseDraw {
         return plan;
     }
 
-    private static Kind kind(double share) {
+    private static Kind kind(double share, double unseen) {
         if (share < BALANCED) {
             return Kind.BALANCED;
         }
         if (share < BALANCED + INCONSISTENT) {
             return Kind.INCONSISTENT;
         }
-        return share < BALANCED + INCONSISTENT + TECHNIQUE ? Kind.TECHNIQUE : Kind.SETUP;
+        if (share < BALANCED + INCONSISTENT + TECHNIQUE) {
+            return Kind.TECHNIQUE;
+        }
+        return unseen < UNSEEN ? Kind.UNSEEN : Kind.SETUP;
     }
 
     private static Kind kindOf(String wanted) {
@@ -103,11 +119,15 @@ final class CaseDraw {
         }
         return FaultCatalogue.find(wanted)
                 .map(fault -> Kind.SETUP)
-                .orElseThrow(() -> new IllegalArgumentException("there is no fault \"" + wanted + "\"; known are "
-                        + String.join(
-                                ", ",
-                                FaultCatalogue.all().stream().map(Fault::name).toList())
-                        + " and balanced, setup, technique, inconsistent, too much trail braking, throttle too early"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "there is no fault \"" + wanted + "\"; known are "
+                                        + String.join(
+                                                ", ",
+                                                FaultCatalogue.all().stream()
+                                                        .map(Fault::name)
+                                                        .toList())
+                                        + " and balanced, setup, unseen, technique, inconsistent, too much trail braking, throttle too early"));
     }
 
     private static Optional<DriverFault> driverFault(String words) {

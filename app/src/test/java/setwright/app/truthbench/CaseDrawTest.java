@@ -3,6 +3,7 @@ package setwright.app.truthbench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -37,13 +38,26 @@ final class CaseDrawTest {
         assertThat(cases).allSatisfy(drawn -> {
             assertThat(drawn.changes().isEmpty()).isEqualTo(drawn.kind() != Kind.SETUP);
             assertThat(drawn.style().equals(drawn.cured()))
-                    .isEqualTo(drawn.kind() == Kind.SETUP || drawn.kind() == Kind.BALANCED);
+                    .isEqualTo(drawn.kind().ofTheCar() || drawn.kind() == Kind.BALANCED);
             assertThat(drawn.logger().rateHz()).isBetween(50.0, 250.0);
             assertThat(drawn.flying()).isBetween(6, 12);
-            assertThat(BalancedTruth.measure(drawn.car().sheet(), drawn.parameters())
+            assertThat(Arrays.equals(drawn.parameters(), drawn.balanced())).isEqualTo(drawn.kind() != Kind.UNSEEN);
+            assertThat(BalancedTruth.measure(drawn.car().sheet(), drawn.balanced())
                             .isBalanced())
                     .isTrue();
         });
+    }
+
+    @Test
+    void aFaultThatNoSheetShowsUnbalancesTheCar() {
+        for (int i = 0; i < 4; i++) {
+            BenchCase drawn = CaseDraw.draw(11L, i, Optional.of("unseen"));
+            assertThat(drawn.changes()).isEmpty();
+            assertThat(BalancedTruth.measure(drawn.car().sheet(), drawn.parameters())
+                            .isBalanced())
+                    .as(drawn.name())
+                    .isFalse();
+        }
     }
 
     @Test

@@ -50,7 +50,9 @@ final class CaseRun {
         Files.writeString(
                 sheet, SheetCopy.with(benchCase.car().name(), benchCase.car().sheetText(), benchCase.changes()));
         CaseAnswer answer = CaseAnswer.of(recording, sheet, benchCase.trigger());
-        Outcome outcome = Outcome.of(driven, truth, answer, Reading.faults(answer, table, benchCase.logger()));
+        Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
+        Outcome outcome =
+                Outcome.of(driven, truth, answer, proposed, Reading.faults(answer, table, benchCase.logger()));
         if (noted) {
             Files.writeString(folder.resolve("truth.txt"), Notes.of(driven, truth, outcome));
         }

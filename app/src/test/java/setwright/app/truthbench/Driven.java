@@ -1,6 +1,8 @@
 package setwright.app.truthbench;
 
+import java.util.List;
 import setwright.core.car.CarSheet;
+import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
 import setwright.core.circuit.ReferenceLine;
@@ -39,8 +41,8 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
     static Driven of(BenchCase drawn) {
         ReferenceLine line = drawn.circuit().line(LINE_STEP_M);
         CarAssembler assembler = new CarAssembler(drawn.car().sheet());
-        CarModel balanced = assembler.build(drawn.car().sheet(), drawn.parameters());
-        boolean compares = drawn.kind() == Kind.SETUP || drawn.kind() == Kind.TECHNIQUE;
+        CarModel balanced = assembler.build(drawn.balanced());
+        boolean compares = drawn.kind().ofTheCar() || drawn.kind() == Kind.TECHNIQUE;
         BenchCase mood = drawn;
         for (int lost = 0; lost < MOST_MOODS; lost++) {
             CarSheet sheet = mood.car().sheet().with(mood.changes());
@@ -56,6 +58,26 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
             mood = other.inAnotherMood(drawn.driverSeed() + lost + 1);
         }
         throw new Undriveable(drawn.name());
+    }
+
+    /** Returns the true car as it was recorded. */
+    CarModel faulty() {
+        return new CarAssembler(sheet).build(last.parameters());
+    }
+
+    /** Returns the true car without the fault. */
+    CarModel balanced() {
+        return new CarAssembler(last.car().sheet()).build(last.balanced());
+    }
+
+    /** Returns the true car as it was recorded, but for a change. */
+    CarModel with(SetupChange change) {
+        return new CarAssembler(sheet).build(sheet.with(List.of(change)), last.parameters());
+    }
+
+    /** Returns the stint that the same driver, in the same mood, drives in another car that he learns anew. */
+    DrivenStint again(CarModel car) {
+        return drive(last, line, car, last.style());
     }
 
     private static DrivenStint drive(BenchCase mood, ReferenceLine line, CarModel car, DriverStyle style) {

@@ -3,14 +3,10 @@ package setwright.app.truthbench;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
-import setwright.core.car.model.CarModel;
-import setwright.core.car.model.Equilibrium;
-import setwright.core.car.model.SteadyState;
 import setwright.core.simulation.fault.Fault;
 import setwright.core.simulation.fault.FaultCatalogue;
 
@@ -23,47 +19,24 @@ import setwright.core.simulation.fault.FaultCatalogue;
 
 /** Draws how large a fault is. */
 final class FaultDraw {
-    private static final double LEAST_RAD = Math.toRadians(0.4);
-    private static final double MOST_RAD = Math.toRadians(1.2);
+    static final double LEAST_RAD = Math.toRadians(0.4);
+    static final double MOST_RAD = Math.toRadians(1.2);
     private static final double SMALLEST = 0.9;
     private static final double LARGEST = 1.7;
     private static final int MOST_FAULTS = 4;
-    private static final double USED = 0.93;
 
     private final CarSheet sheet;
     private final CarAssembler assembler;
     private final double[] parameters;
     private final Fault main;
-    private final double speed;
-    private final double along;
-    /** What the faulty car is asked for: a share of what the balanced one can do, m/s². */
-    private final double lateral;
-
-    private final Optional<SteadyState> balanced;
+    private final SteadyShift shift;
 
     private FaultDraw(CarSheet sheet, double[] parameters, Fault main) {
         this.sheet = sheet;
         this.assembler = new CarAssembler(sheet);
         this.parameters = parameters;
         this.main = main;
-        this.speed = switch (main.speed()) {
-            case LOW -> 20.0;
-            case ALL -> 30.0;
-            case HIGH -> 50.0;
-        };
-        this.along = switch (main.phase()) {
-            case BRAKING -> -5.0;
-            case ENTRY -> -3.0;
-            case MID -> 0.0;
-            case EXIT -> 2.0;
-        };
-        CarModel car = assembler.build(parameters);
-        this.lateral = USED
-                * new Equilibrium(car, Equilibrium.Axes.PATH)
-                        .greatestLateral(speed, along)
-                        .map(Equilibrium.Limit::lateralMps2)
-                        .orElse(1.0);
-        this.balanced = new Equilibrium(car, Equilibrium.Axes.PATH).at(speed, along, lateral);
+        this.shift = new SteadyShift(assembler.build(parameters), main.speed(), main.phase());
     }
 
     /**
@@ -102,17 +75,7 @@ final class FaultDraw {
         return List.copyOf(changes);
     }
 
-    /** Slip of the front less that of the rear, with the changes less without; large where the car cannot do it any more. */
     private double shift(List<SetupChange> changes) {
-        CarModel faulty = assembler.build(sheet.with(changes), parameters);
-        Optional<SteadyState> after = new Equilibrium(faulty, Equilibrium.Axes.PATH).at(speed, along, lateral);
-        if (balanced.isEmpty() || after.isEmpty()) {
-            return MOST_RAD;
-        }
-        return difference(after.get()) - difference(balanced.get());
-    }
-
-    private static double difference(SteadyState state) {
-        return state.frontSlipRad() - state.rearSlipRad();
+        return shift.to(assembler.build(sheet.with(changes), parameters)).orElse(MOST_RAD);
     }
 }

@@ -4,6 +4,8 @@ package setwright.app.truthbench;
 enum Kind {
     BALANCED("balanced"),
     SETUP("setup"),
+    /** The car is at fault in something that its sheet does not hold. */
+    UNSEEN("unseen"),
     TECHNIQUE("technique"),
     INCONSISTENT("inconsistent");
 
@@ -11,6 +13,11 @@ enum Kind {
 
     Kind(String words) {
         this.words = words;
+    }
+
+    /** Tells whether the car is at fault. */
+    boolean ofTheCar() {
+        return this == SETUP || this == UNSEEN;
     }
 
     String words() {

@@ -1,20 +1,20 @@
 package setwright.app.truthbench;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
-import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.replay.DrivenLap;
 import setwright.core.replay.LapRun;
+import setwright.core.simulation.truth.ProblemLabeller;
 import setwright.core.simulation.truth.TrueProblem;
 
 /*
@@ -28,7 +28,6 @@ final class KnownCar {
     /** As little time in a lap says nothing in the truth either, s. */
     private static final double LEAST_S = 0.25;
 
-    private static final double ABOUT_AS_LARGE = 0.7;
     private static final List<SpeedRange> SPEEDS = List.of(SpeedRange.ALL, SpeedRange.LOW, SpeedRange.HIGH);
 
     /** Sums of one phase in one range of speeds. */
@@ -44,45 +43,26 @@ final class KnownCar {
 
     private KnownCar() {}
 
-    /** Tells whether he names the problem; false where nothing could be judged. */
-    static boolean names(TrueProblem truth, Driven driven, Diagnosis diagnosis) {
-        Map<Phase, Sum[]> sums = sums(driven, diagnosis);
-        Optional<Sum> largest = Optional.empty();
-        Phase phase = Phase.MID;
-        SpeedRange speed = SpeedRange.ALL;
-        for (Phase candidate : Phase.values()) {
+    /**
+     * Returns what he names: how the two cars differ most when they are driven alike; empty where nothing could be judged.
+     *
+     * @param diagnosis  from which the laps and their phases are taken
+     */
+    static Optional<TrueProblem> problem(Driven driven, Diagnosis diagnosis) {
+        List<ProblemLabeller.Difference> differences = new ArrayList<>();
+        sums(driven, diagnosis).forEach((phase, ranges) -> {
             for (int s = 0; s < SPEEDS.size(); s++) {
-                Sum sum = sums.get(candidate)[s];
-                boolean counts = sum.seconds >= LEAST_S && sum.weight > 0.0;
-                if (counts
-                        && largest.filter(before -> Math.abs(before.mean()) >= Math.abs(sum.mean()))
-                                .isEmpty()) {
-                    largest = Optional.of(sum);
-                    phase = candidate;
-                    speed = SPEEDS.get(s);
+                if (ranges[s].seconds >= LEAST_S && ranges[s].weight > 0.0) {
+                    differences.add(new ProblemLabeller.Difference(phase, SPEEDS.get(s), ranges[s].mean(), 0.0));
                 }
             }
-        }
-        if (largest.isEmpty()) {
-            return false;
-        }
-        double top = largest.get().mean();
-        BalanceSign sign = top > 0.0 ? BalanceSign.UNDERSTEER : BalanceSign.OVERSTEER;
-        Sum[] ends = sums.get(phase);
-        boolean everywhere = share(ends[1], top) >= ABOUT_AS_LARGE && share(ends[2], top) >= ABOUT_AS_LARGE;
-        return truth.sign() == sign
-                && truth.acceptPhases().contains(phase)
-                && truth.acceptSpeeds().contains(everywhere ? SpeedRange.ALL : speed);
-    }
-
-    private static double share(Sum sum, double top) {
-        return sum.weight > 0.0 ? sum.mean() / top : 0.0;
+        });
+        return ProblemLabeller.label(differences);
     }
 
     private static Map<Phase, Sum[]> sums(Driven driven, Diagnosis diagnosis) {
-        CarModel faulty = new CarAssembler(driven.sheet()).build(driven.last().parameters());
-        CarModel balanced = new CarAssembler(driven.last().car().sheet())
-                .build(driven.last().parameters());
+        CarModel faulty = driven.faulty();
+        CarModel balanced = driven.balanced();
         HandlingTrace trace = diagnosis.trace();
         double least = DrivenLap.leastLateral(trace);
         List<DrivenLap> laps = DrivenLap.of(diagnosis.stint(), trace, diagnosis.passes());

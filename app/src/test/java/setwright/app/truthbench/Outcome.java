@@ -3,7 +3,6 @@ package setwright.app.truthbench;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.handling.Phase;
-import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Verdict;
@@ -30,7 +29,8 @@ import setwright.core.simulation.truth.TrueTrigger;
  * @param misread       columns that were read wrongly
  * @param failure       where reading or judging ended; empty when it went through
  * @param pairs         measured beside true balance
- * @param knowable      whether a judge who knows the true car names the problem
+ * @param alike         how the car differs most from the balanced one when both are driven alike; empty where nothing could be judged
+ * @param proposed      the change the program proposes; empty for none
  */
 record Outcome(
         BenchCase benchCase,
@@ -47,9 +47,15 @@ record Outcome(
         List<String> misread,
         String failure,
         List<BalancePair> pairs,
-        boolean knowable) {
+        Optional<TrueProblem> alike,
+        Optional<ProposedChange> proposed) {
 
-    static Outcome of(Driven driven, CaseTruth truth, CaseAnswer answer, List<String> misread) {
+    static Outcome of(
+            Driven driven,
+            CaseTruth truth,
+            CaseAnswer answer,
+            Optional<ProposedChange> proposed,
+            List<String> misread) {
         return new Outcome(
                 driven.last(),
                 driven.lost(),
@@ -65,9 +71,8 @@ record Outcome(
                 misread,
                 answer.failure(),
                 answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()),
-                answer.diagnosis()
-                        .flatMap(found -> truth.problem().map(problem -> KnownCar.names(problem, driven, found)))
-                        .orElse(false));
+                answer.diagnosis().flatMap(found -> KnownCar.problem(driven, found)),
+                proposed);
     }
 
     /** What is there in steady cornering begins as the car turns in, whatever the feet do: it is seen when it lasts into the middle. */
@@ -116,6 +121,27 @@ record Outcome(
         return signRight() && phaseRight() && speedRight();
     }
 
+    /** Tells whether a judge who knows the true car names the problem. */
+    boolean knowable() {
+        return wanted().filter(
+                        problem -> alike.filter(known -> problem.accepts(known.sign(), known.phase(), known.speed()))
+                                .isPresent())
+                .isPresent();
+    }
+
+    /** Returns the problem that the answer must name, both cars driven alike: of a steady driver, and not weak. */
+    Optional<TrueProblem> wantedAlike() {
+        return alike.filter(found -> benchCase.kind().ofTheCar() && driving.consistent() && !found.weak());
+    }
+
+    boolean alikeRight() {
+        return wantedAlike()
+                .filter(problem -> top().filter(
+                                finding -> problem.accepts(finding.balance(), finding.phase(), finding.speed()))
+                        .isPresent())
+                .isPresent();
+    }
+
     /** Returns what the verdict should be; empty where the case is not counted. */
     Optional<Verdict> rightVerdict() {
         if (!driving.consistent()) {
@@ -124,8 +150,7 @@ record Outcome(
         if (problem.isEmpty()) {
             return Optional.of(Verdict.NOTHING_TO_CHANGE);
         }
-        return wanted().map(
-                        found -> benchCase.kind() == Kind.SETUP ? Verdict.CHANGE_THE_CAR : Verdict.COACH_THE_DRIVER);
+        return wanted().map(found -> benchCase.kind().ofTheCar() ? Verdict.CHANGE_THE_CAR : Verdict.COACH_THE_DRIVER);
     }
 
     /** Returns what the miss is, in words. */
@@ -146,15 +171,18 @@ record Outcome(
 
     /** Returns the true problem in words. */
     String truthWords() {
-        return problem.map(found -> String.format(
-                        java.util.Locale.ROOT,
-                        "%s %s %s %.2f deg%s",
-                        found.sign() == BalanceSign.UNDERSTEER ? "understeer" : "oversteer",
-                        found.phase().words(),
-                        found.speed().words(),
-                        Math.toDegrees(found.strengthRad()),
-                        found.weak() ? " (weak)" : ""))
-                .orElse("none");
+        return problem.map(Outcome::words).orElse("none");
+    }
+
+    static String words(TrueProblem problem) {
+        return String.format(
+                java.util.Locale.ROOT,
+                "%s %s %s %.2f deg%s",
+                problem.sign().words(),
+                problem.phase().words(),
+                problem.speed().words(),
+                Math.toDegrees(problem.strengthRad()),
+                problem.weak() ? " (weak)" : "");
     }
 
     /** Returns the first finding in words. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import setwright.app.evidence.Answer;
 import setwright.app.predict.PredictionAnswer;
 import setwright.app.predict.PresentBalance;
 import setwright.app.report.Page;
@@ -44,12 +45,18 @@ public final class PredictionReport {
                 "predict.jte", answer.asked() ? report.one(answer.predictions().get(0)) : report.all());
     }
 
-    private List<String> facts() {
-        Stint stint = answer.answer().diagnosis().stint();
+    /** Returns what the page of one change shows. */
+    static PredictionView view(PredictionAnswer answer, Prediction prediction, Figures figures) {
+        return new PredictionReport(answer, figures).one(prediction);
+    }
+
+    /** Returns what was read: recording, laps, car. */
+    static List<String> facts(Answer answer) {
+        Stint stint = answer.diagnosis().stint();
         return List.of(
                 stint.recording().name(),
                 stint.goodLaps().size() + " laps",
-                answer.answer().car().description());
+                answer.car().description());
     }
 
     private PredictionView one(Prediction prediction) {
@@ -63,7 +70,7 @@ public final class PredictionReport {
                 .toList();
         return new PredictionView(
                 words.change(prediction) + " \u2013 Setwright",
-                facts(),
+                facts(answer.answer()),
                 words.heading(prediction),
                 Stream.concat(
                                 Stream.of(words.rest(prediction)),
@@ -140,7 +147,7 @@ public final class PredictionReport {
         EffectCells cells = cells(answer.predictions(), List.of());
         return new PredictionView(
                 "One step each way \u2013 Setwright",
-                facts(),
+                facts(answer.answer()),
                 words.summary(),
                 List.of(words.first()),
                 words.driving(),
@@ -166,7 +173,11 @@ public final class PredictionReport {
 
     /** All drawings of a kind on a page share one scale, so that they can be compared. */
     private EffectCells cells(List<Prediction> predictions, List<CornerEffect> corners) {
-        double yardstick = now.table().yardstickRad();
+        return cells(figures, now.table().yardstickRad(), predictions, corners);
+    }
+
+    static EffectCells cells(
+            Figures figures, double yardstick, List<Prediction> predictions, List<CornerEffect> corners) {
         double rad = Stream.concat(
                         predictions.stream().flatMap(p -> p.phases().stream()).map(p -> p.balance()),
                         corners.stream().flatMap(corner -> corner.balance().values().stream()))

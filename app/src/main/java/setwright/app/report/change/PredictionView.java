@@ -63,6 +63,11 @@ public record PredictionView(
      * @param label  all in words
      */
     public record EffectCell(String value, String range, String now, String css, Markup bar, String label) {
+        /** Returns it for wide screens only. */
+        EffectCell wide() {
+            return new EffectCell(value, range, now, css + " wide", bar, label);
+        }
+
         EffectCell withoutBar() {
             return new EffectCell(value, range, now, css, new Markup(""), label);
         }

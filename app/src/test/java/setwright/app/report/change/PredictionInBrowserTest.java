@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import setwright.app.example.Example;
 import setwright.app.example.ExampleCarFit;
 import setwright.app.example.ExamplePrediction;
+import setwright.app.example.ExampleProposal;
 import setwright.app.report.ExamplePages;
 import setwright.app.report.fit.CarFitReport;
 import setwright.app.units.Figures;
@@ -30,6 +31,8 @@ final class PredictionInBrowserTest {
         pages = new ExamplePages();
         pages.keep("predict", PredictionReport.html(ExamplePrediction.one(), METRIC));
         pages.keep("predict-all", PredictionReport.html(ExamplePrediction.all(), METRIC));
+        pages.keep("propose", ProposalReport.html(ExampleProposal.answer(), METRIC));
+        pages.keep("propose-none", ProposalReport.html(ExampleProposal.none(), METRIC));
         pages.keep("car-fit", CarFitReport.html(ExampleCarFit.answer(), METRIC));
     }
 
@@ -46,7 +49,7 @@ final class PredictionInBrowserTest {
     }
 
     static Stream<Arguments> pagesAndWidths() {
-        return ExamplePages.atAllWidths("predict", "predict-all", "car-fit");
+        return ExamplePages.atAllWidths("predict", "predict-all", "propose", "propose-none", "car-fit");
     }
 
     @ParameterizedTest
@@ -69,6 +72,42 @@ final class PredictionInBrowserTest {
                 .isEqualTo(1);
         assertThat(page.locator(".corner-number").allTextContents())
                 .containsExactly("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13");
+    }
+
+    @Test
+    void aProposalShowsWhatWasWeighedAndWhyNotThat() {
+        Page page = pages.open("propose", 1280);
+        assertThat(page.locator("h1").textContent()).startsWith("Turn front_bar 5 to 4");
+        assertThat(page.locator("#weighed tbody th .tag").allTextContents())
+                .containsExactly("chosen", "weighed", "refused");
+        assertThat(page.locator("#weighed .refused li").allTextContents())
+                .singleElement()
+                .satisfies(text -> {
+                    assertThat(text).contains("front_spring", "ride frequency");
+                });
+        assertThat(page.locator(".verdict .next").first().textContent()).contains("If it is right");
+        assertThat(page.locator(".corner-number").count()).isEqualTo(13);
+    }
+
+    @Test
+    void withoutAChangeThePageSaysSoAndShowsWhatWasRefused() {
+        Page page = pages.open("propose-none", 1280);
+        assertThat(page.locator("h1").textContent()).isEqualTo("No change of the setup");
+        assertThat(page.locator("#weighed tbody th .tag").allTextContents()).containsExactly("refused");
+        assertThat(page.locator("#phases").count()).isZero();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pagesAndWidths")
+    void everyCellHoldsWhatIsWrittenInIt(String name, int width) {
+        assertThat(pages.open(name, width)
+                        .locator("td.cell")
+                        .evaluateAll("all => all.filter(cell => [...cell.children].some(part =>"
+                                + " part.getClientRects().length && (part.getBoundingClientRect().left < cell.getBoundingClientRect().left - 1"
+                                + " || part.getBoundingClientRect().right > cell.getBoundingClientRect().right + 1)))"
+                                + ".map(cell => cell.textContent)"))
+                .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
+                .isEmpty();
     }
 
     /** Colour for the direction, the sign beside it, and neither colour nor doubt hidden where the sign is not sure. */

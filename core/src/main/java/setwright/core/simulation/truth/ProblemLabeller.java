@@ -42,14 +42,21 @@ public final class ProblemLabeller {
         this.balanced = balanced;
     }
 
-    /** Difference of a phase in a class of corners, faulty less balanced, rad. */
-    private record Difference(Phase phase, SpeedRange speed, double rad, double errorRad) {
-        double size() {
+    /**
+     * How much a phase differs.
+     *
+     * @param phase     of each corner
+     * @param speed     class of corners
+     * @param rad       balance of the faulty car less that of the balanced one, rad
+     * @param errorRad  its standard error over the laps, rad; 0 when it has none
+     */
+    public record Difference(Phase phase, SpeedRange speed, double rad, double errorRad) {
+        private double size() {
             return Math.abs(rad);
         }
 
         /** Share of another difference that this one has, negative when it goes the other way. */
-        double share(double otherRad) {
+        private double share(double otherRad) {
             return rad / otherRad;
         }
     }
@@ -71,6 +78,16 @@ public final class ProblemLabeller {
         return new ProblemLabeller(faulty, balanced).difference(phase, speed).map(Difference::rad);
     }
 
+    /**
+     * Labels differences that were found in another way, by the same rules.
+     *
+     * @param all  at most one for each phase and class of corners
+     * @return empty without any; names no corners
+     */
+    public static Optional<TrueProblem> label(List<Difference> all) {
+        return largest(all).map(largest -> named(largest, all, List.of()));
+    }
+
     private Optional<TrueProblem> label() {
         List<Difference> all = new ArrayList<>();
         for (Phase phase : Phase.values()) {
@@ -78,10 +95,14 @@ public final class ProblemLabeller {
                 difference(phase, speed).ifPresent(all::add);
             }
         }
-        return all.stream().max(Comparator.comparingDouble(Difference::size)).map(largest -> named(largest, all));
+        return largest(all).map(largest -> named(largest, all, corners(largest.phase(), largest.rad())));
     }
 
-    private TrueProblem named(Difference largest, List<Difference> all) {
+    private static Optional<Difference> largest(List<Difference> all) {
+        return all.stream().max(Comparator.comparingDouble(Difference::size));
+    }
+
+    private static TrueProblem named(Difference largest, List<Difference> all, List<Integer> corners) {
         double top = largest.rad();
         Set<SpeedRange> speeds = speeds(largest, all);
         Set<Phase> phases = EnumSet.of(largest.phase());
@@ -98,7 +119,7 @@ public final class ProblemLabeller {
                 largest.size(),
                 largest.errorRad(),
                 weak,
-                corners(largest.phase(), top));
+                corners);
     }
 
     /** Both ends show it: all corners. One end only: that end, and all corners unless the other end goes the other way. */

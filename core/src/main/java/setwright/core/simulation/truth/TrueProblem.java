@@ -34,4 +34,9 @@ public record TrueProblem(
         acceptSpeeds = Set.copyOf(acceptSpeeds);
         corners = List.copyOf(corners);
     }
+
+    /** Tells whether an answer names it. */
+    public boolean accepts(BalanceSign balance, Phase inPhase, SpeedRange atSpeed) {
+        return balance == sign && acceptPhases.contains(inPhase) && acceptSpeeds.contains(atSpeed);
+    }
 }

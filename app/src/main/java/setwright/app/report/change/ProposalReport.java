@@ -1,0 +1,128 @@
+package setwright.app.report.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import setwright.app.evidence.Answer;
+import setwright.app.predict.PredictionAnswer;
+import setwright.app.predict.PresentBalance;
+import setwright.app.propose.ProposalAnswer;
+import setwright.app.report.Page;
+import setwright.app.report.change.PredictionView.EffectCell;
+import setwright.app.report.change.ProposalView.Heading;
+import setwright.app.report.change.ProposalView.Refusal;
+import setwright.app.report.change.ProposalView.Row;
+import setwright.app.story.PredictionWords;
+import setwright.app.story.ProposalWords;
+import setwright.app.units.Figures;
+import setwright.core.handling.Phase;
+import setwright.core.handling.SpeedClass;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.Proposal;
+import setwright.core.replay.Pool;
+import setwright.core.replay.Prediction;
+
+/** Writes the page of a proposal: what to turn, what else was weighed and why not that, and the change in full. */
+public final class ProposalReport {
+    private final Answer answer;
+    private final Proposal proposal;
+    private final Figures figures;
+    private final PredictionAnswer predictions;
+    private final PredictionWords words;
+    private final ProposalWords story;
+
+    private ProposalReport(ProposalAnswer proposed, Figures figures) {
+        this.answer = proposed.answer();
+        this.proposal = proposed.proposal();
+        this.figures = figures;
+        this.predictions = new PredictionAnswer(
+                answer, true, all().map(Candidate::prediction).toList());
+        this.words = new PredictionWords(predictions, figures);
+        this.story = new ProposalWords(proposed, figures);
+    }
+
+    /** Returns the document; the proposal has a target. */
+    public static String html(ProposalAnswer answer, Figures figures) {
+        return Page.render("propose.jte", new ProposalReport(answer, figures).view());
+    }
+
+    private Stream<Candidate> all() {
+        return Stream.of(proposal.chosen().stream(), proposal.others().stream(), proposal.refused().stream())
+                .flatMap(candidates -> candidates);
+    }
+
+    private ProposalView view() {
+        List<Pool> pools = pools();
+        EffectCells cells = PredictionReport.cells(
+                figures, PresentBalance.of(predictions).table().yardstickRad(), predictions.predictions(), List.of());
+        Optional<Prediction> chosen = proposal.chosen().map(Candidate::prediction);
+        return new ProposalView(
+                story.headline() + " \u2013 Setwright",
+                PredictionReport.facts(answer),
+                story.headline(),
+                story.reasons(),
+                proposal.expect(),
+                chosen.map(words::doubts).orElse(List.of()),
+                pools.stream()
+                        .map(pool -> new Heading(heading(pool), besides(pool) ? "wide" : ""))
+                        .toList(),
+                "Best first. Lap time in s, \u2212 is quicker; balance in deg, + toward understeer. Bar: range.",
+                all().map(candidate -> row(candidate, pools, cells)).toList(),
+                proposal.refused().stream()
+                        .map(candidate -> new Refusal(
+                                words.change(candidate.prediction()), String.join("; ", candidate.refused())))
+                        .toList(),
+                chosen.map(prediction -> PredictionReport.view(predictions, prediction, figures))
+                        .orElse(null),
+                cells.legend(),
+                Page.style());
+    }
+
+    /** Phases in slower and faster corners, where any change does something. */
+    private List<Pool> pools() {
+        List<Pool> pools = new ArrayList<>();
+        for (Phase phase : List.of(Phase.ENTRY, Phase.MID, Phase.EXIT)) {
+            for (SpeedClass speed : List.of(SpeedClass.LOW, SpeedClass.HIGH)) {
+                boolean there = predictions.predictions().stream()
+                        .anyMatch(prediction ->
+                                prediction.balance(phase, Optional.of(speed)).isPresent());
+                if (there) {
+                    pools.add(Pool.of(phase, speed));
+                }
+            }
+        }
+        return pools;
+    }
+
+    private static String heading(Pool pool) {
+        String corners = pool.speedClass()
+                .map(speed -> speed == SpeedClass.LOW ? "slower" : "faster")
+                .orElse("all");
+        return Figures.capital(pool.phase().words()) + ", " + corners;
+    }
+
+    private Row row(Candidate candidate, List<Pool> pools, EffectCells cells) {
+        boolean chosen = proposal.chosen().filter(candidate::equals).isPresent();
+        String standing = chosen ? "chosen" : candidate.allowed() ? "weighed" : "refused";
+        return new Row(
+                words.change(candidate.prediction()),
+                standing,
+                standing,
+                cells.time("lap", candidate.prediction().lapTimeS()),
+                pools.stream().map(pool -> cell(candidate, pool, cells)).toList());
+    }
+
+    /** Narrow screens show the phase that is to be cured, no other. */
+    private boolean besides(Pool pool) {
+        return proposal.target()
+                .filter(target -> target.phase() == pool.phase())
+                .isEmpty();
+    }
+
+    private EffectCell cell(Candidate candidate, Pool pool, EffectCells cells) {
+        EffectCell cell =
+                cells.balance(heading(pool), candidate.prediction().balance(pool.phase(), pool.speedClass()), "");
+        return besides(pool) ? cell.wide() : cell;
+    }
+}

@@ -1,0 +1,68 @@
+package setwright.app.example;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.app.evidence.Answer;
+import setwright.app.propose.ProposalAnswer;
+import setwright.core.car.SetupChange;
+import setwright.core.car.SetupItem;
+import setwright.core.judgement.Finding;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.Proposal;
+import setwright.core.proposal.Turn;
+import setwright.core.replay.Prediction;
+
+/** An invented proposal for the invented answer: a softer front bar, with one change weighed and one refused. */
+public final class ExampleProposal {
+    private ExampleProposal() {}
+
+    /** Returns it. */
+    public static ProposalAnswer answer() {
+        return new ProposalAnswer(Example.answer(), proposal());
+    }
+
+    /** Returns the same when no change is worth making. */
+    public static ProposalAnswer none() {
+        Proposal whole = proposal();
+        return new ProposalAnswer(
+                Example.answer(),
+                new Proposal(
+                        whole.target(),
+                        Optional.empty(),
+                        List.of(),
+                        whole.refused(),
+                        List.of(),
+                        0,
+                        "No single change within the ranges of the sheet cures this without doing harm elsewhere."));
+    }
+
+    static Proposal proposal() {
+        Answer answer = Example.answer();
+        Finding target = answer.diagnosis().findings().get(0);
+        SetupItem bar = answer.car().item("front_bar").orElseThrow();
+        SetupItem spring = answer.car().item("front_spring").orElseThrow();
+        List<Turn> turns = List.of(
+                new Turn(bar, bar.value() - bar.step(), -1),
+                new Turn(spring, spring.value() - spring.step(), -1),
+                new Turn(spring, spring.value() + spring.step(), 1));
+        List<Prediction> predictions = ExamplePrediction.predictions(
+                answer,
+                turns.stream().map(turn -> List.<SetupChange>of(turn.change())).toList());
+        return new Proposal(
+                Optional.of(target),
+                Optional.of(candidate(target, turns.get(0), predictions.get(0), List.of())),
+                List.of(candidate(target, turns.get(1), predictions.get(1), List.of())),
+                List.of(candidate(
+                        target,
+                        turns.get(2),
+                        predictions.get(2),
+                        List.of("the front ride frequency would be 9.20 Hz, outside the 1 to 8 Hz of such a car"))),
+                List.of("If it is right, the balance moves.", "It takes 6 laps a side to see that."),
+                6,
+                "Of all items and sizes within the ranges, this helps most");
+    }
+
+    private static Candidate candidate(Finding target, Turn turn, Prediction prediction, List<String> refused) {
+        return new Candidate(turn, prediction, target.moved(prediction).orElseThrow(), 0.93, List.of(), 0.1, refused);
+    }
+}
