@@ -46,6 +46,7 @@ public final class Proposer {
     private final CarSheet sheet;
     private final CarBelief car;
     private final Predictor predictor;
+    private final LearntEffects learnt;
     private final ImbalanceCost cost;
     private final GuardRails rails;
 
@@ -55,15 +56,27 @@ public final class Proposer {
             BalanceBelief belief,
             CarSheet sheet,
             CarBelief car,
-            Predictor predictor) {
+            Predictor predictor,
+            LearntEffects learnt) {
         this.diagnosis = diagnosis;
         this.target = target;
         this.sheet = sheet;
         this.car = car;
         this.predictor = predictor;
+        this.learnt = learnt;
         this.cost = new ImbalanceCost(
                 belief, diagnosis.passes(), diagnosis.stint().goodLaps().size());
         this.rails = new GuardRails(sheet, new CarAssembler(sheet).build(car.middle()), fastest(diagnosis));
+    }
+
+    /**
+     * Proposes what to change on a car on which nothing was tried before.
+     *
+     * @param diagnosis  of the laps
+     * @param sheet      of the car as driven
+     */
+    public static Proposal propose(Diagnosis diagnosis, CarSheet sheet) {
+        return propose(diagnosis, sheet, LearntEffects.none());
     }
 
     /**
@@ -71,8 +84,9 @@ public final class Proposer {
      *
      * @param diagnosis  of the laps
      * @param sheet      of the car as driven
+     * @param learnt     what changes did on this car when they were tried
      */
-    public static Proposal propose(Diagnosis diagnosis, CarSheet sheet) {
+    public static Proposal propose(Diagnosis diagnosis, CarSheet sheet, LearntEffects learnt) {
         Optional<Finding> target = diagnosis.findings().stream()
                 .filter(finding -> finding.lapWide() && finding.cause() == Finding.Cause.CAR)
                 .findFirst();
@@ -95,7 +109,7 @@ public final class Proposer {
         CarBelief car = Identifier.believe(
                 List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
         Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
-        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor).choose(turns);
+        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor, learnt).choose(turns);
     }
 
     private static Proposal none(Optional<Finding> target, List<Candidate> refused, String reason) {
@@ -103,7 +117,7 @@ public final class Proposer {
     }
 
     private Proposal choose(List<Turn> turns) {
-        List<Prediction> rough = predictor.predict(changes(turns), DRAWS);
+        List<Prediction> rough = learnt(predictor.predict(changes(turns), DRAWS));
         List<Turn> sized = new ArrayList<>();
         List<Double> promised = new ArrayList<>();
         for (int i = 0; i < turns.size(); i++) {
@@ -114,7 +128,7 @@ public final class Proposer {
                     - share * rough.get(i).lapTimeS().central());
         }
         List<Turn> replayed = byPromise(sized, promised);
-        List<Prediction> exact = predictor.predict(changes(replayed));
+        List<Prediction> exact = learnt(predictor.predict(changes(replayed)));
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < replayed.size(); i++) {
             candidate(replayed.get(i), exact.get(i)).ifPresent(candidates::add);
@@ -141,6 +155,10 @@ public final class Proposer {
                 expectation.sentences(),
                 expectation.laps(),
                 reason(chosen));
+    }
+
+    private List<Prediction> learnt(List<Prediction> predictions) {
+        return predictions.stream().map(learnt::update).toList();
     }
 
     private static List<List<SetupChange>> changes(List<Turn> turns) {

@@ -104,11 +104,10 @@ public final class Predictor {
                 .parallel()
                 .mapToObj(c -> {
                     CarModel changed = assembler.build(setups.get(c), belief.middle());
-                    return samples.get(c)
-                            .summary(candidates.get(c), corners, speeds, lapTimeS)
-                            .because(
-                                    ChangeReasons.of(driven, changed),
-                                    ChangeDoubts.of(setups.get(c), candidates.get(c), changed, topSpeed));
+                    Prediction prediction = samples.get(c).summary(candidates.get(c), corners, speeds, lapTimeS);
+                    List<String> doubts = new ArrayList<>(HandbookSigns.disagreements(sheet, prediction));
+                    doubts.addAll(ChangeDoubts.of(setups.get(c), candidates.get(c), changed, topSpeed));
+                    return prediction.because(ChangeReasons.of(driven, changed), doubts);
                 })
                 .toList();
     }
