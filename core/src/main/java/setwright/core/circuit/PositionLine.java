@@ -2,7 +2,6 @@ package setwright.core.circuit;
 
 import java.util.List;
 import java.util.Optional;
-import setwright.core.numerics.PeriodicSpline;
 import setwright.core.numerics.PlanarCurve;
 import setwright.core.numerics.Robust;
 
@@ -97,12 +96,12 @@ final class PositionLine {
         Samples samples = new Samples(count());
         int at = 0;
         for (int lap : laps) {
-            Placement placement = mapper.place(from(lap), to(lap));
+            Placement placement = mapper.part(from(lap), to(lap));
             for (int i = from(lap); i < to(lap); i++) {
-                samples.u[at] = parameter(points, placement.station()[i]);
+                samples.u[at] = parameter(points, placement.station()[i - from(lap)]);
                 samples.x[at] = track.x(i);
                 samples.y[at] = track.y(i);
-                samples.offset[at] = placement.offset()[i];
+                samples.offset[at] = placement.offset()[i - from(lap)];
                 at++;
             }
         }
@@ -148,9 +147,7 @@ final class PositionLine {
         double roughness = total / period / Math.pow(cutoff, 6.0);
         // Eight knots in a cycle of the cut-off frequency leave the smoothing to the penalty.
         int knots = Math.max(16, (int) Math.ceil(8.0 * period * cutoff / (2.0 * Math.PI)));
-        return new PlanarCurve(
-                PeriodicSpline.fit(period, knots, u, x, weight, roughness),
-                PeriodicSpline.fit(period, knots, u, y, weight, roughness));
+        return PlanarCurve.fit(period, knots, u, x, y, weight, roughness);
     }
 
     private int from(int lap) {

@@ -26,11 +26,25 @@ final class PositionMapper {
 
     /** Places the samples from {@code from} (inclusive) to {@code to} (exclusive); others stay NaN. */
     Placement place(int from, int to) {
-        int size = motion.size();
+        Placement part = part(from, to);
+        if (from == 0 && to == motion.size()) {
+            return part;
+        }
+        double[] station = nan(motion.size());
+        double[] offset = nan(motion.size());
+        System.arraycopy(part.station(), 0, station, from, to - from);
+        System.arraycopy(part.offset(), 0, offset, from, to - from);
+        return new Placement(station, offset);
+    }
+
+    /** The same without the others: what is first is the place of sample {@code from}. */
+    Placement part(int from, int to) {
+        int size = to - from;
         double[] ahead = nan(size);
         double[] offset = nan(size);
         double unwrapped = Double.NaN;
         int last = -1;
+        double[] projected = new double[2];
         for (int i = from; i < to; i++) {
             if (!track.known(i)) {
                 continue;
@@ -46,38 +60,27 @@ final class PositionMapper {
                     node = search(i);
                 }
             }
-            double[] projected = project(track.x(i), track.y(i), node);
+            project(track.x(i), track.y(i), node, projected);
             double station = projected[0];
-            offset[i] = projected[1];
+            offset[i - from] = projected[1];
             double expected = unwrapped + (last < 0 ? 0.0 : travelled);
             double length = line.lengthM();
             unwrapped = station + length * Math.rint((expected - station) / length);
-            ahead[i] = unwrapped - motion.distance(i);
+            ahead[i - from] = unwrapped - motion.distance(i);
             last = i;
         }
         double half = track.noiseM() > 0.05 ? 0.25 : 0.0;
         int reach = (int) Math.round(half * motion.rateHz());
         smooth(ahead, reach, 5.0 + 5.0 * track.noiseM());
         double[] station = nan(size);
-        carry(ahead, from, to);
+        // Where only the position is missing speed carries the station.
+        ahead = last < 0 ? ahead : Gaps.bridged(ahead);
         for (int i = from; i < to; i++) {
-            if (!Double.isNaN(ahead[i]) && (track.known(i) || motion.known(i))) {
-                station[i] = line.wrap(ahead[i] + motion.distance(i));
+            if (!Double.isNaN(ahead[i - from]) && (track.known(i) || motion.known(i))) {
+                station[i - from] = line.wrap(ahead[i - from] + motion.distance(i));
             }
         }
         return new Placement(station, offset);
-    }
-
-    /** Fills the difference where only the position is missing, linearly, so that speed carries the station. */
-    private static void carry(double[] ahead, int from, int to) {
-        double[] whole = Gaps.bridged(Arrays.copyOfRange(ahead, from, to));
-        boolean any = false;
-        for (int i = from; i < to && !any; i++) {
-            any = !Double.isNaN(ahead[i]);
-        }
-        for (int i = from; any && i < to; i++) {
-            ahead[i] = whole[i - from];
-        }
     }
 
     private double distance(int sample, int node) {
@@ -130,10 +133,13 @@ final class PositionMapper {
     double station(Track.Fix fix) {
         boolean moving = Math.hypot(fix.dx(), fix.dy()) * motion.rateHz() > Motion.CRAWL_MPS;
         int node = search(fix.x(), fix.y(), moving ? Optional.of(fix.course()) : Optional.empty());
-        return line.wrap(project(fix.x(), fix.y(), node)[0]);
+        double[] projected = new double[2];
+        project(fix.x(), fix.y(), node, projected);
+        return line.wrap(projected[0]);
     }
 
-    private double[] project(double x, double y, int node) {
+    /** Writes station and offset. */
+    private void project(double x, double y, int node, double[] projected) {
         double px = x - line.x(node);
         double py = y - line.y(node);
         double cosine = Math.cos(line.heading(node));
@@ -142,7 +148,8 @@ final class PositionMapper {
         double side = -px * sine + py * cosine;
         double along = (px * cosine + py * sine) / Math.max(0.2, 1.0 - curvature * side);
         along = Math.max(-line.stepM(), Math.min(line.stepM(), along));
-        return new double[] {node * line.stepM() + along, side - 0.5 * curvature * along * along};
+        projected[0] = node * line.stepM() + along;
+        projected[1] = side - 0.5 * curvature * along * along;
     }
 
     /** Running mean over {@code reach} samples each way, not across jumps. */

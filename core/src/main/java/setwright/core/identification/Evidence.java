@@ -3,6 +3,7 @@ package setwright.core.identification;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /** What several stints of a car show of it. */
 record Evidence(List<StintEvidence> parts) {
@@ -14,10 +15,12 @@ record Evidence(List<StintEvidence> parts) {
         return parts.stream().mapToInt(StintEvidence::size).sum();
     }
 
-    /** Returns residuals over their standard deviations for a car with these parameters. */
-    double[] residuals(double[] parameters) {
-        return parts.stream()
-                .flatMapToDouble(part -> Arrays.stream(part.residuals(parameters)))
+    /** Returns what gives residuals over their standard deviations for parameters about the given ones. */
+    Function<double[], double[]> about(double[] parameters) {
+        List<Function<double[], double[]>> all =
+                parts.stream().map(part -> part.about(parameters)).toList();
+        return moved -> all.stream()
+                .flatMapToDouble(part -> Arrays.stream(part.apply(moved)))
                 .toArray();
     }
 

@@ -2,6 +2,7 @@ package setwright.core.identification;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -82,6 +83,20 @@ public final class Identifier {
         return parts.isEmpty() ? CarBelief.of(prior) : fit(new Evidence(parts), prior);
     }
 
+    /** The same for one stint whose laps that can be replayed are known. */
+    public static CarBelief believe(TracedStint stint, List<DrivenLap> laps, CarSheet sheet) {
+        CarPrior prior = CarPrior.of(sheet);
+        List<StintEvidence> parts = new ArrayList<>();
+        gather(
+                stint,
+                spread(laps, ENOUGH_LAPS),
+                sheet,
+                new CarAssembler(sheet).build(prior.middle()),
+                parts,
+                new ArrayList<>());
+        return parts.isEmpty() ? CarBelief.of(prior) : fit(new Evidence(parts), prior);
+    }
+
     private static void gather(
             List<TracedStint> stints,
             CarSheet sheet,
@@ -90,16 +105,26 @@ public final class Identifier {
             List<DrivenLap> laps,
             int most) {
         for (TracedStint stint : stints) {
-            List<DrivenLap> own = spread(DrivenLap.of(stint.stint(), stint.trace(), stint.passes()), most);
-            if (!own.isEmpty()) {
-                laps.addAll(own);
-                parts.add(new StintEvidence(
-                        sheet,
-                        own,
-                        stint.stint().circuit().corners().size(),
-                        DrivenLap.leastLateral(stint.trace()),
-                        BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
-            }
+            List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
+            gather(stint, spread(own, most), sheet, assumed, parts, laps);
+        }
+    }
+
+    private static void gather(
+            TracedStint stint,
+            List<DrivenLap> own,
+            CarSheet sheet,
+            CarModel assumed,
+            List<StintEvidence> parts,
+            List<DrivenLap> laps) {
+        if (!own.isEmpty()) {
+            laps.addAll(own);
+            parts.add(new StintEvidence(
+                    sheet,
+                    own,
+                    stint.stint().circuit().corners().size(),
+                    DrivenLap.leastLateral(stint.trace()),
+                    BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
         }
     }
 
@@ -208,12 +233,13 @@ public final class Identifier {
     private static MultivariateJacobianFunction jacobian(Evidence evidence, double[] middle, double[] spread) {
         return point -> {
             double[] x = point.toArray();
-            double[] base = residuals(evidence, x, middle, spread);
+            Function<double[], double[]> about = evidence.about(parameters(x, middle, spread));
+            double[] base = residuals(about, x, middle, spread);
             Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(base.length, x.length);
             IntStream.range(0, x.length).parallel().forEach(i -> {
                 double[] moved = x.clone();
                 moved[i] += STEP;
-                double[] there = residuals(evidence, moved, middle, spread);
+                double[] there = residuals(about, moved, middle, spread);
                 for (int row = 0; row < base.length; row++) {
                     matrix.setEntry(row, i, (there[row] - base[row]) / STEP);
                 }
@@ -222,12 +248,17 @@ public final class Identifier {
         };
     }
 
-    private static double[] residuals(Evidence evidence, double[] x, double[] middle, double[] spread) {
+    private static double[] parameters(double[] x, double[] middle, double[] spread) {
         double[] parameters = new double[x.length];
         for (int i = 0; i < x.length; i++) {
             parameters[i] = middle[i] + spread[i] * x[i];
         }
-        double[] data = evidence.residuals(parameters);
+        return parameters;
+    }
+
+    private static double[] residuals(
+            Function<double[], double[]> about, double[] x, double[] middle, double[] spread) {
+        double[] data = about.apply(parameters(x, middle, spread));
         double[] out = new double[data.length + x.length];
         System.arraycopy(data, 0, out, 0, data.length);
         System.arraycopy(x, 0, out, data.length, x.length);

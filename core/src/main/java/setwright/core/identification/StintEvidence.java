@@ -1,7 +1,9 @@
 package setwright.core.identification;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import setwright.core.car.CarSheet;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
@@ -74,10 +76,27 @@ final class StintEvidence {
         return cells.size() + corners + drive.size() + 1;
     }
 
-    /** Returns residuals over their standard deviations for a car with these parameters. */
-    double[] residuals(double[] parameters) {
-        CarModel car = assembler.build(parameters);
-        Run run = run(car);
+    /**
+     * Returns what gives residuals over their standard deviations for parameters about the given ones: what moves no wheel load does
+     * not need the body's movement anew.
+     */
+    Function<double[], double[]> about(double[] parameters) {
+        List<LapRun> base = driven(assembler.build(parameters));
+        return moved -> {
+            CarModel car = assembler.build(moved);
+            boolean same = Arrays.equals(moved, parameters);
+            return residuals(
+                    car,
+                    same
+                            ? base
+                            : base.stream()
+                                    .map(run -> run.with(car, leastLateral))
+                                    .toList());
+        };
+    }
+
+    private double[] residuals(CarModel car, List<LapRun> driven) {
+        Run run = run(driven);
         double[] out = new double[size()];
         int at = 0;
         for (int[] cell : cells) {
@@ -99,7 +118,7 @@ final class StintEvidence {
 
     /** Returns measured and modelled balance angle of each corner and phase, deg. */
     double[][] balances(double[] parameters) {
-        Run run = run(assembler.build(parameters));
+        Run run = run(driven(assembler.build(parameters)));
         double[][] out = new double[2][cells.size()];
         for (int c = 0; c < cells.size(); c++) {
             int i = PHASES * cells.get(c)[0] + cells.get(c)[1];
@@ -109,10 +128,15 @@ final class StintEvidence {
         return out;
     }
 
-    private Run run(CarModel car) {
+    private List<LapRun> driven(CarModel car) {
+        return laps.stream().map(lap -> LapRun.of(car, lap, leastLateral)).toList();
+    }
+
+    private Run run(List<LapRun> driven) {
         Run out = new Run(corners);
-        for (DrivenLap lap : laps) {
-            LapRun run = LapRun.of(car, lap, leastLateral);
+        for (int l = 0; l < driven.size(); l++) {
+            DrivenLap lap = laps.get(l);
+            LapRun run = driven.get(l);
             for (int k = 0; k < lap.size(); k++) {
                 if (lap.phase()[k] >= 0 && Double.isFinite(run.balance(k)) && Double.isFinite(lap.balance()[k])) {
                     double w = Math.abs(lap.moments().get(k).lateral());
@@ -178,13 +202,11 @@ final class StintEvidence {
                 flat &= lap.moments().get(k).throttle() > FULL_THROTTLE;
             }
         }
-        return count < 6 || flat
-                ? new double[0]
-                : new double[] {Robust.quantile(java.util.Arrays.copyOf(own, count), TOP_SHARE)};
+        return count < 6 || flat ? new double[0] : new double[] {Robust.quantile(Arrays.copyOf(own, count), TOP_SHARE)};
     }
 
     private static double[] join(double[] one, double[] other) {
-        double[] out = java.util.Arrays.copyOf(one, one.length + other.length);
+        double[] out = Arrays.copyOf(one, one.length + other.length);
         System.arraycopy(other, 0, out, one.length, other.length);
         return out;
     }

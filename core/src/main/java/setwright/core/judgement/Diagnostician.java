@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
@@ -60,9 +62,16 @@ public final class Diagnostician {
                 .collect(Collectors.toSet());
         List<CornerPass> trusted =
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
-        SetupStanding standing = standing(stint, trace, passes, sheet);
+        // The slip of the axles is for showing only: nothing below waits for it.
+        ForkJoinTask<AxleEvidence> axles =
+                ForkJoinPool.commonPool().submit(() -> AxleEvidence.of(stint, trace, passes, sheet));
+        List<DrivenLap> driven = DrivenLap.of(stint, trace, passes);
+        Optional<CarBelief> car = car(new TracedStint(stint, trace, passes), driven, sheet);
+        SetupStanding standing = car.map(
+                        belief -> SetupStanding.of(sheet, Predictor.of(stint, trace, passes, driven, sheet, belief)))
+                .orElse(SetupStanding.unknown());
         BalanceBelief belief = BalanceBelief.of(passes, standing);
-        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, trace, passes, sheet));
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
         List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, prices));
         Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
@@ -71,6 +80,7 @@ public final class Diagnostician {
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
         Grounds grounds = new Grounds(
+                car,
                 standing,
                 belief.levels(),
                 level,
@@ -86,7 +96,7 @@ public final class Diagnostician {
         findings.replaceAll(finding -> DriverCause.judge(finding, faults));
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
                 .on(grounds)
-                .with(AxleEvidence.of(stint, trace, passes, sheet));
+                .with(axles.join());
     }
 
     /**
@@ -116,13 +126,10 @@ public final class Diagnostician {
     }
 
     /** Without ranges on the sheet, or a lap that can be replayed, nothing is known of what the setup does. */
-    static SetupStanding standing(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
-        if (!SetupStanding.canBeKnown(sheet)
-                || DrivenLap.of(stint, trace, passes).isEmpty()) {
-            return SetupStanding.unknown();
-        }
-        CarBelief car = Identifier.believe(List.of(new TracedStint(stint, trace, passes)), sheet);
-        return SetupStanding.of(sheet, Predictor.of(stint, trace, passes, sheet, car));
+    static Optional<CarBelief> car(TracedStint stint, List<DrivenLap> driven, CarSheet sheet) {
+        return SetupStanding.canBeKnown(sheet) && !driven.isEmpty()
+                ? Optional.of(Identifier.believe(stint, driven, sheet))
+                : Optional.empty();
     }
 
     private static Diagnosis conclude(

@@ -2,20 +2,27 @@ package setwright.core.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.core.car.model.CarBelief;
 import setwright.core.standing.SetupStanding;
 
 /**
  * What a diagnosis rests on besides the passes, kept so that it can be explained.
  *
+ * @param car         what is known of the car after its laps; empty where they were not replayed
  * @param standing    where the setup stands in its ranges
  * @param levels      what is believed of the balance in each place, in driving order
  * @param level       the largest level, whether it became a finding or not
  * @param considered  everything that was weighed, the surest first, whether it became a finding or not
  */
 public record Grounds(
-        SetupStanding standing, List<BelievedLevel> levels, Optional<Finding> level, List<Finding> considered) {
+        Optional<CarBelief> car,
+        SetupStanding standing,
+        List<BelievedLevel> levels,
+        Optional<Finding> level,
+        List<Finding> considered) {
     /** Nothing was looked at. */
-    public static final Grounds NONE = new Grounds(SetupStanding.unknown(), List.of(), Optional.empty(), List.of());
+    public static final Grounds NONE =
+            new Grounds(Optional.empty(), SetupStanding.unknown(), List.of(), Optional.empty(), List.of());
 
     public Grounds {
         levels = List.copyOf(levels);

@@ -1,7 +1,7 @@
 package setwright.core.numerics;
 
 /**
- * A symmetric positive definite band matrix whose band runs round the corner, and its solution.
+ * A symmetric positive definite band matrix whose band runs round the corner, and its solutions.
  *
  * <p>Ordered 0, n-1, 1, n-2, ... a cyclic band of half-width b becomes a plain one of half-width 2b, which Cholesky's
  * method factors in place.
@@ -10,6 +10,7 @@ final class CyclicBand {
     private final int size;
     private final int width;
     private final double[][] lower;
+    private boolean factored;
 
     CyclicBand(int size, int halfWidth) {
         this.size = size;
@@ -29,13 +30,16 @@ final class CyclicBand {
         return 2 * index < size ? 2 * index : 2 * (size - 1 - index) + 1;
     }
 
-    /** Returns the solution; the matrix is used up. */
+    /** Returns the solution for one right-hand side; nothing may be added to the matrix afterwards. */
     double[] solve(double[] right) {
         double[] x = new double[size];
         for (int i = 0; i < size; i++) {
             x[folded(i)] = right[i];
         }
-        factor();
+        if (!factored) {
+            factor();
+            factored = true;
+        }
         for (int i = 0; i < size; i++) {
             double sum = x[i];
             for (int j = Math.max(0, i - width); j < i; j++) {

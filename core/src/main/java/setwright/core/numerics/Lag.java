@@ -30,8 +30,8 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
             throw new IllegalArgumentException(
                     "signals must be equally long, got " + first.length + " and " + second.length);
         }
-        double[] a = centred(first);
-        double[] b = centred(second);
+        Centred a = new Centred(first);
+        Centred b = new Centred(second);
         int most = Math.min((int) Math.round(greatestS / stepS), Math.max(0, first.length - FEWEST_SAMPLES));
         double[] correlations = new double[2 * most + 1];
         int best = most;
@@ -59,55 +59,106 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
 
     /** Returns the correlation coefficient of the samples that both signals have; 0 when that says nothing. */
     public static double correlation(double[] first, double[] second) {
-        return correlation(centred(first), centred(second), 0);
+        return correlation(new Centred(first), new Centred(second), 0);
     }
 
-    /** Of signals that are centred, so that one pass is as good as two. */
-    private static double correlation(double[] first, double[] second, int shift) {
+    /**
+     * Of signals that are centred, so that one pass is as good as two. Only the sum of products runs over all samples; the other sums
+     * are those of each signal alone, less what lies where the other has a gap.
+     */
+    private static double correlation(Centred first, Centred second, int shift) {
         int from = Math.max(0, -shift);
-        int to = Math.min(first.length, second.length - shift);
-        int count = 0;
-        double sumA = 0.0;
-        double sumB = 0.0;
-        double aa = 0.0;
-        double bb = 0.0;
-        double ab = 0.0;
-        for (int i = from; i < to; i++) {
-            double a = first[i];
-            double b = second[i + shift];
-            double product = a * b;
-            if (!Double.isNaN(product)) {
-                sumA += a;
-                sumB += b;
-                aa += a * a;
-                bb += b * b;
-                ab += product;
-                count++;
-            }
+        int to = Math.min(first.size(), second.size() - shift);
+        if (to <= from) {
+            return 0.0;
         }
+        double[] a = first.sums(from, to, second, shift);
+        double[] b = second.sums(from + shift, to + shift, first, -shift);
+        double count = a[0];
         if (count < FEWEST_SAMPLES) {
             return 0.0;
         }
-        double varianceA = aa - sumA * sumA / count;
-        double varianceB = bb - sumB * sumB / count;
-        boolean constant = !(varianceA > ROUNDING * aa && varianceB > ROUNDING * bb);
-        return constant ? 0.0 : (ab - sumA * sumB / count) / Math.sqrt(varianceA * varianceB);
+        double varianceA = a[2] - a[1] * a[1] / count;
+        double varianceB = b[2] - b[1] * b[1] / count;
+        boolean constant = !(varianceA > ROUNDING * a[2] && varianceB > ROUNDING * b[2]);
+        double products = first.product(from, to, second, shift);
+        return constant ? 0.0 : (products - a[1] * b[1] / count) / Math.sqrt(varianceA * varianceB);
     }
 
-    /** Returns a copy about its mean, NaN where it is not finite. */
-    private static double[] centred(double[] signal) {
-        double sum = 0.0;
-        int count = 0;
-        for (double value : signal) {
-            if (Double.isFinite(value)) {
-                sum += value;
-                count++;
+    /** A signal about its mean, zero where it is not finite. */
+    private static final class Centred {
+        private final double[] values;
+        private final boolean[] known;
+        private final int[] missing;
+        /** Up to each sample: how many are known, their sum and the sum of their squares. */
+        private final double[][] upTo;
+
+        Centred(double[] signal) {
+            int size = signal.length;
+            known = new boolean[size];
+            double sum = 0.0;
+            int count = 0;
+            for (int i = 0; i < size; i++) {
+                known[i] = Double.isFinite(signal[i]);
+                sum += known[i] ? signal[i] : 0.0;
+                count += known[i] ? 1 : 0;
+            }
+            values = new double[size];
+            missing = new int[size - count];
+            upTo = new double[3][size + 1];
+            int gaps = 0;
+            for (int i = 0; i < size; i++) {
+                if (known[i]) {
+                    values[i] = signal[i] - sum / count;
+                } else {
+                    missing[gaps++] = i;
+                }
+                upTo[0][i + 1] = upTo[0][i] + (known[i] ? 1.0 : 0.0);
+                upTo[1][i + 1] = upTo[1][i] + values[i];
+                upTo[2][i + 1] = upTo[2][i] + values[i] * values[i];
             }
         }
-        double[] centred = new double[signal.length];
-        for (int i = 0; i < signal.length; i++) {
-            centred[i] = Double.isFinite(signal[i]) ? signal[i] - sum / count : Double.NaN;
+
+        int size() {
+            return values.length;
         }
-        return centred;
+
+        /** Count, sum and sum of squares of a stretch where the other, so many samples later, is known too. */
+        double[] sums(int from, int to, Centred other, int shift) {
+            double[] sums = new double[3];
+            for (int k = 0; k < 3; k++) {
+                sums[k] = upTo[k][to] - upTo[k][from];
+            }
+            for (int gap : other.missing) {
+                int i = gap - shift;
+                if (i >= from && i < to && known[i]) {
+                    sums[0] -= 1.0;
+                    sums[1] -= values[i];
+                    sums[2] -= values[i] * values[i];
+                }
+            }
+            return sums;
+        }
+
+        /** Sum of products with the other; four sums side by side do not wait for each other. */
+        double product(int from, int to, Centred other, int shift) {
+            double[] mine = values;
+            double[] his = other.values;
+            double one = 0.0;
+            double two = 0.0;
+            double three = 0.0;
+            double four = 0.0;
+            int i = from;
+            for (; i + 3 < to; i += 4) {
+                one += mine[i] * his[i + shift];
+                two += mine[i + 1] * his[i + 1 + shift];
+                three += mine[i + 2] * his[i + 2 + shift];
+                four += mine[i + 3] * his[i + 3 + shift];
+            }
+            for (; i < to; i++) {
+                one += mine[i] * his[i + shift];
+            }
+            return one + two + (three + four);
+        }
     }
 }

@@ -1,5 +1,8 @@
 package setwright.core.numerics;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Periodic smoothing spline through scattered, weighted samples. Immutable.
  *
@@ -37,33 +40,68 @@ public final class PeriodicSpline {
      */
     public static PeriodicSpline fit(
             double period, int knots, double[] u, double[] y, double[] weight, double roughness) {
+        return fit(period, knots, u, new double[][] {y}, weight, roughness).get(0);
+    }
+
+    /**
+     * Fits one spline to each of several quantities taken at the same places, which costs little more than one.
+     *
+     * @param samples  one array for each quantity; a place where one is NaN is left out for all
+     */
+    static List<PeriodicSpline> fit(
+            double period, int knots, double[] u, double[][] samples, double[] weight, double roughness) {
         if (!(period > 0.0) || knots < 8 || !(roughness > 0.0)) {
             throw new IllegalArgumentException(
                     "a periodic spline needs a positive period and roughness and 8 knots, got " + period + ", "
                             + roughness + ", " + knots);
         }
-        if (u.length != y.length || u.length != weight.length) {
-            throw new IllegalArgumentException("samples, places and weights must have equal lengths, got " + y.length
-                    + ", " + u.length + ", " + weight.length);
+        for (double[] y : samples) {
+            if (u.length != y.length || u.length != weight.length) {
+                throw new IllegalArgumentException("samples, places and weights must have equal lengths, got "
+                        + y.length + ", " + u.length + ", " + weight.length);
+            }
         }
-        CyclicBand system = new CyclicBand(knots, ORDER - 1);
-        double[] right = new double[knots];
+        double[] products = new double[knots * ORDER];
+        double[][] right = new double[samples.length][knots];
         double[] basis = new double[ORDER];
         double spacing = period / knots;
         for (int i = 0; i < u.length; i++) {
-            if (Double.isNaN(y[i]) || Double.isNaN(u[i]) || weight[i] == 0.0) {
+            if (Double.isNaN(u[i]) || weight[i] == 0.0 || isMissing(samples, i)) {
                 continue;
             }
             int first = locate(u[i], period, spacing, knots, basis, 0);
             for (int p = 0; p < ORDER; p++) {
-                right[(first + p) % knots] += weight[i] * basis[p] * y[i];
+                int row = first + p < knots ? first + p : first + p - knots;
+                double weighted = weight[i] * basis[p];
+                for (int k = 0; k < samples.length; k++) {
+                    right[k][row] += weighted * samples[k][i];
+                }
                 for (int q = 0; q <= p; q++) {
-                    system.add(first + p, first + q, weight[i] * basis[p] * basis[q]);
+                    products[row * ORDER + p - q] += weighted * basis[q];
                 }
             }
         }
+        CyclicBand system = new CyclicBand(knots, ORDER - 1);
+        for (int row = 0; row < knots; row++) {
+            for (int back = 0; back < ORDER; back++) {
+                system.add(row, row - back + knots, products[row * ORDER + back]);
+            }
+        }
         addPenalty(system, knots, roughness * Math.pow(spacing, -5.0));
-        return new PeriodicSpline(period, system.solve(right));
+        List<PeriodicSpline> splines = new ArrayList<>();
+        for (double[] one : right) {
+            splines.add(new PeriodicSpline(period, system.solve(one)));
+        }
+        return splines;
+    }
+
+    private static boolean isMissing(double[][] samples, int index) {
+        for (double[] one : samples) {
+            if (Double.isNaN(one[index])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void addPenalty(CyclicBand system, int knots, double scale) {

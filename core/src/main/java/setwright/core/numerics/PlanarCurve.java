@@ -1,5 +1,7 @@
 package setwright.core.numerics;
 
+import java.util.List;
+
 /**
  * A closed curve in the plane, each coordinate a periodic spline of one common parameter. Immutable.
  *
@@ -12,6 +14,19 @@ public record PlanarCurve(PeriodicSpline x, PeriodicSpline y) {
             throw new IllegalArgumentException(
                     "coordinates must share a period, got " + x.period() + " and " + y.period());
         }
+    }
+
+    /**
+     * Fits a curve to scattered, weighted points, see {@link PeriodicSpline#fit}.
+     *
+     * @param u  parameter of each point
+     * @param x  first coordinate; a point is left out where a coordinate is NaN
+     * @param y  second coordinate
+     */
+    public static PlanarCurve fit(
+            double period, int knots, double[] u, double[] x, double[] y, double[] weight, double roughness) {
+        List<PeriodicSpline> both = PeriodicSpline.fit(period, knots, u, new double[][] {x, y}, weight, roughness);
+        return new PlanarCurve(both.get(0), both.get(1));
     }
 
     /**

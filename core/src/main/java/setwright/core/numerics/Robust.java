@@ -7,7 +7,6 @@ import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
-import org.hipparchus.util.KthSelector;
 
 /**
  * Statistics that a few wild samples cannot spoil. NaN is left out everywhere.
@@ -27,10 +26,10 @@ public final class Robust {
 
     private static final double HUBER_K = 1.345;
     private static final int MAX_ITERATIONS = 100;
+    /** With pivots above it normal equations of predictors of norm 1 lose at most eight of sixteen digits. */
+    private static final double WELL_CONDITIONED = 1.0e-8;
     /** Pairwise slopes grow with the square; beyond this many points an even selection is used. */
     private static final int MOST_POINTS_FOR_PAIRS = 1000;
-
-    private static final KthSelector SELECTOR = new KthSelector();
 
     private Robust() {}
 
@@ -137,7 +136,7 @@ public final class Robust {
         double position = share * (work.length - 1);
         int below = (int) Math.floor(position);
         // selecting takes time in proportion to the samples, and leaves all greater ones behind the one selected
-        double low = SELECTOR.select(work, null, below);
+        double low = select(work, below);
         if (below == work.length - 1) {
             return low;
         }
@@ -146,6 +145,44 @@ public final class Robust {
             high = Math.min(high, work[i]);
         }
         return low + (position - below) * (high - low);
+    }
+
+    /**
+     * Puts the value with so many smaller or equal ones in its place, none greater before it and none smaller behind it, and returns
+     * it (C. A. R. Hoare, "Find", Communications of the ACM 4, 1961; value from memory), with the middle of three as pivot.
+     */
+    private static double select(double[] values, int rank) {
+        int from = 0;
+        int to = values.length - 1;
+        while (from < to) {
+            double a = values[from];
+            double b = values[(from + to) >>> 1];
+            double c = values[to];
+            double pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+            int i = from;
+            int j = to;
+            while (i <= j) {
+                while (values[i] < pivot) {
+                    i++;
+                }
+                while (pivot < values[j]) {
+                    j--;
+                }
+                if (i <= j) {
+                    double held = values[i];
+                    values[i++] = values[j];
+                    values[j--] = held;
+                }
+            }
+            if (rank <= j) {
+                to = j;
+            } else if (rank >= i) {
+                from = i;
+            } else {
+                return values[rank];
+            }
+        }
+        return values[rank];
     }
 
     /** Returns a copy without NaN and infinities. */
@@ -217,11 +254,15 @@ public final class Robust {
             scale = newScale;
             coefficients = weighted(predictors, y, use, weights);
         }
-        return new Fit(coefficients, standardErrors(predictors, use, weights, scale), scale, use.length);
+        return new Fit(coefficients, standardErrors(predictors, y, use, weights, scale), scale, use.length);
     }
 
     private static double[] absolute(double[] values) {
-        return Arrays.stream(values).map(Math::abs).toArray();
+        double[] sizes = new double[values.length];
+        for (int i = 0; i < sizes.length; i++) {
+            sizes[i] = Math.abs(values[i]);
+        }
+        return sizes;
     }
 
     private static int[] finiteRows(double[][] predictors, double[] y) {
@@ -264,38 +305,75 @@ public final class Robust {
         return norms;
     }
 
-    private static RealMatrix design(double[][] predictors, int[] use, double[] weights, double[] norms) {
-        double[][] rows = new double[use.length][predictors.length];
+    /**
+     * The weighted normal equations of predictors of norm 1: the matrix row by row, then the right side. One pass over the
+     * samples, nothing kept of them.
+     */
+    private static double[][] normal(double[][] predictors, double[] y, int[] use, double[] weights, double[] norms) {
+        int width = predictors.length;
+        double[][] sums = new double[width + 1][width];
+        double[] scaled = new double[width];
         for (int i = 0; i < use.length; i++) {
-            double root = Math.sqrt(weights[i]);
-            for (int j = 0; j < predictors.length; j++) {
-                rows[i][j] = root * predictors[j][use[i]] / norms[j];
+            int row = use[i];
+            double right = y[row];
+            for (int j = 0; j < width; j++) {
+                scaled[j] = predictors[j][row] / norms[j];
+                double weighted = weights[i] * scaled[j];
+                sums[width][j] += weighted * right;
+                for (int k = 0; k <= j; k++) {
+                    sums[j][k] += weighted * scaled[k];
+                }
             }
         }
-        return new Array2DRowRealMatrix(rows, false);
+        for (int j = 0; j < width; j++) {
+            for (int k = 0; k < j; k++) {
+                sums[k][j] = sums[j][k];
+            }
+        }
+        return sums;
     }
 
     private static double[] weighted(double[][] predictors, double[] y, int[] use, double[] weights) {
         double[] norms = norms(predictors, use);
-        double[] right = new double[use.length];
-        for (int i = 0; i < use.length; i++) {
-            right[i] = Math.sqrt(weights[i]) * y[use[i]];
-        }
-        DecompositionSolver solver = new QRDecomposition(design(predictors, use, weights, norms), 1.0e-10).getSolver();
-        if (!solver.isNonSingular()) {
-            throw new IllegalArgumentException("the predictors of a regression do not differ from each other");
-        }
-        double[] solution = solver.solve(new ArrayRealVector(right, false)).toArray();
+        int width = predictors.length;
+        double[][] sums = normal(predictors, y, use, weights, norms);
+        RealMatrix matrix = new Array2DRowRealMatrix(Arrays.copyOf(sums, width));
+        QRDecomposition small = new QRDecomposition(matrix, WELL_CONDITIONED);
+        double[] solution = small.getSolver().isNonSingular()
+                ? small.getSolver()
+                        .solve(new ArrayRealVector(sums[width], false))
+                        .toArray()
+                : orthogonal(predictors, y, use, weights, norms);
         for (int j = 0; j < solution.length; j++) {
             solution[j] /= norms[j];
         }
         return solution;
     }
 
-    private static double[] standardErrors(double[][] predictors, int[] use, double[] weights, double scale) {
+    /** Predictors that hardly differ: without squaring their condition, on all rows. */
+    private static double[] orthogonal(double[][] predictors, double[] y, int[] use, double[] weights, double[] norms) {
+        double[] right = new double[use.length];
+        double[][] rows = new double[use.length][predictors.length];
+        for (int i = 0; i < use.length; i++) {
+            double root = Math.sqrt(weights[i]);
+            right[i] = root * y[use[i]];
+            for (int j = 0; j < predictors.length; j++) {
+                rows[i][j] = root * predictors[j][use[i]] / norms[j];
+            }
+        }
+        DecompositionSolver solver = new QRDecomposition(new Array2DRowRealMatrix(rows, false), 1.0e-10).getSolver();
+        if (!solver.isNonSingular()) {
+            throw new IllegalArgumentException("the predictors of a regression do not differ from each other");
+        }
+        return solver.solve(new ArrayRealVector(right, false)).toArray();
+    }
+
+    private static double[] standardErrors(
+            double[][] predictors, double[] y, int[] use, double[] weights, double scale) {
         double[] norms = norms(predictors, use);
-        RealMatrix design = design(predictors, use, weights, norms);
-        RealMatrix covariance = new SingularValueDecomposition(design.transposeMultiply(design))
+        double[][] sums = normal(predictors, y, use, weights, norms);
+        RealMatrix covariance = new SingularValueDecomposition(
+                        new Array2DRowRealMatrix(Arrays.copyOf(sums, predictors.length)))
                 .getSolver()
                 .getInverse();
         double[] errors = new double[predictors.length];

@@ -30,6 +30,9 @@ public final class UnscentedSmoother {
     private final double[] innovation;
     private final double[] spread;
     private final double[] work;
+    private final double[] apart;
+    private final double far;
+    private final int acting;
     private int steps;
     private double[] means = new double[0];
     private double[] covariances = new double[0];
@@ -48,6 +51,11 @@ public final class UnscentedSmoother {
 
         /** Moves a state from a step to the next one, in place. */
         void move(int step, double[] state);
+
+        /** Returns the index of the first state from which on all stay as they are in a move, and act on none of the others. */
+        default int acting() {
+            return states();
+        }
 
         /** Writes what would be read of a state at a step. */
         void read(int step, double[] state, double[] reading);
@@ -74,6 +82,9 @@ public final class UnscentedSmoother {
         this.innovation = new double[m];
         this.spread = new double[m * m];
         this.work = new double[n * n];
+        this.apart = new double[n];
+        this.far = Math.sqrt(n);
+        this.acting = model.acting();
     }
 
     /**
@@ -141,12 +152,13 @@ public final class UnscentedSmoother {
                 }
             }
             for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
+                for (int j = 0; j <= i; j++) {
                     double sum = 0.0;
                     for (int k = 0; k < n; k++) {
                         sum += covariance[i * n + k] * work[j * n + k];
                     }
                     covariances[matrix + i * n + j] += sum;
+                    covariances[matrix + j * n + i] = covariances[matrix + i * n + j];
                 }
             }
         }
@@ -174,12 +186,8 @@ public final class UnscentedSmoother {
     private void predict(int step) {
         draw();
         for (int p = 0; p < 2 * n; p++) {
-            System.arraycopy(points, p * n, one, 0, n);
-            model.move(step, one);
-            System.arraycopy(one, 0, moved, p * n, n);
+            move(step, p);
         }
-        double[] before = one;
-        System.arraycopy(mean, 0, before, 0, n);
         for (int i = 0; i < n; i++) {
             double sum = 0.0;
             for (int p = 0; p < 2 * n; p++) {
@@ -187,24 +195,52 @@ public final class UnscentedSmoother {
             }
             mean[i] = sum / (2 * n);
         }
+        // points lie in pairs about the mean, along the columns of the root, which has zeros above its diagonal
         int at = step * n * n;
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                double own = 0.0;
+        double share = far / (2 * n);
+        for (int j = 0; j < n; j++) {
+            for (int p = 0; p < n; p++) {
+                apart[p] = share * (moved[p * n + j] - moved[(n + p) * n + j]);
+            }
+            for (int i = 0; i < n; i++) {
                 double mixed = 0.0;
+                for (int p = 0; p <= i; p++) {
+                    mixed += root[i * n + p] * apart[p];
+                }
+                crossCovariances[at + i * n + j] = mixed;
+            }
+        }
+        for (int p = 0; p < 2 * n; p++) {
+            for (int i = 0; i < n; i++) {
+                moved[p * n + i] -= mean[i];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                double own = 0.0;
                 for (int p = 0; p < 2 * n; p++) {
-                    double after = moved[p * n + j] - mean[j];
-                    own += (moved[p * n + i] - mean[i]) * after;
-                    mixed += (points[p * n + i] - before[i]) * after;
+                    own += moved[p * n + i] * moved[p * n + j];
                 }
                 covariance[i * n + j] = own / (2 * n);
-                crossCovariances[at + i * n + j] = mixed / (2 * n);
+                covariance[j * n + i] = covariance[i * n + j];
             }
         }
         model.noise(step, one);
         for (int i = 0; i < n; i++) {
             covariance[i * n + i] += one[i];
         }
+    }
+
+    /** Points that differ from others only in states that do not act on the rest move as those do. */
+    private void move(int step, int p) {
+        int column = p < n ? p : p - n;
+        System.arraycopy(points, p * n, one, 0, n);
+        if (column < acting || p == acting) {
+            model.move(step, one);
+        } else {
+            System.arraycopy(moved, acting * n, one, 0, acting);
+        }
+        System.arraycopy(one, 0, moved, p * n, n);
     }
 
     private double correct(int step, double[] readings, double[] scatter) {
@@ -277,7 +313,6 @@ public final class UnscentedSmoother {
     private void draw() {
         System.arraycopy(covariance, 0, root, 0, n * n);
         decompose(root);
-        double far = Math.sqrt(n);
         for (int p = 0; p < n; p++) {
             for (int i = 0; i < n; i++) {
                 double away = i >= p ? far * root[i * n + p] : 0.0;

@@ -100,15 +100,15 @@ public final class Proposer {
                     List.of(),
                     "The car sheet lists no item that can be turned and predicted; add a setup with ranges and steps.");
         }
-        if (DrivenLap.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())
-                .isEmpty()) {
+        List<DrivenLap> laps = DrivenLap.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes());
+        if (laps.isEmpty()) {
             return none(target, List.of(), "No good lap is free of gaps, so that no change can be replayed.");
         }
         BalanceBelief belief =
                 BalanceBelief.of(diagnosis.passes(), diagnosis.grounds().standing());
-        CarBelief car = Identifier.believe(
-                List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
-        Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car);
+        TracedStint traced = new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes());
+        CarBelief car = diagnosis.grounds().car().orElseGet(() -> Identifier.believe(traced, laps, sheet));
+        Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), laps, sheet, car);
         return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor, learnt).choose(turns);
     }
 

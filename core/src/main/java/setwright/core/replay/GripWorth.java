@@ -10,8 +10,6 @@ import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Stint;
-import setwright.core.handling.CornerPass;
-import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.Phase;
 import setwright.core.numerics.Robust;
 
@@ -41,13 +39,11 @@ public final class GripWorth {
     /**
      * Prepares the laps of a stint.
      *
-     * @param stint   laps on the circuit
-     * @param trace   of the same stint
-     * @param passes  of the same stint
-     * @param sheet   of the car as driven
+     * @param stint  laps on the circuit
+     * @param all    its laps that can be replayed
+     * @param sheet  of the car as driven
      */
-    public static GripWorth of(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
-        List<DrivenLap> all = DrivenLap.of(stint, trace, passes);
+    public static GripWorth of(Stint stint, List<DrivenLap> all, CarSheet sheet) {
         List<DrivenLap> some = new ArrayList<>();
         int step = Math.max(1, all.size() / MOST_LAPS);
         for (int i = 0; i < all.size() && some.size() < MOST_LAPS; i += step) {

@@ -49,7 +49,16 @@ public final class LapRun {
      * @param leastLateral  lateral acceleration below which the balance angle is left out, m/s²
      */
     public static LapRun of(CarModel car, DrivenLap lap, double leastLateral) {
-        LapRun run = new LapRun(lap, car, LapLoads.of(car, lap));
+        return of(car, lap, leastLateral, LapLoads.of(car, lap));
+    }
+
+    /** Drives another car along this lap; arguments as above. */
+    public LapRun with(CarModel other, double leastLateral) {
+        return of(other, lap, leastLateral, loadsOf(other));
+    }
+
+    private static LapRun of(CarModel car, DrivenLap lap, double leastLateral, double[] loads) {
+        LapRun run = new LapRun(lap, car, loads);
         Cornering cornering = new Cornering(car);
         Arrays.fill(run.use, Double.NaN);
         Arrays.fill(run.balance, Double.NaN);
@@ -83,6 +92,7 @@ public final class LapRun {
     double[] loadsOf(CarModel changed) {
         boolean same = changed.body().equals(car.body())
                 && changed.aero().equals(car.aero())
+                && changed.yawInertiaKgM2() == car.yawInertiaKgM2()
                 && changed.raisedFrontM() == car.raisedFrontM()
                 && changed.raisedRearM() == car.raisedRearM();
         return same ? loads : LapLoads.of(changed, lap);

@@ -58,7 +58,22 @@ public final class Predictor {
      */
     public static Predictor of(
             Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet, CarBelief belief) {
-        List<DrivenLap> laps = DrivenLap.of(stint, trace, passes);
+        return of(stint, trace, passes, DrivenLap.of(stint, trace, passes), sheet, belief);
+    }
+
+    /**
+     * The same where the laps that can be replayed are known.
+     *
+     * @param laps  as {@link DrivenLap#of} gives them
+     * @throws NotEnoughLaps when there is none
+     */
+    public static Predictor of(
+            Stint stint,
+            HandlingTrace trace,
+            List<CornerPass> passes,
+            List<DrivenLap> laps,
+            CarSheet sheet,
+            CarBelief belief) {
         if (laps.isEmpty()) {
             throw new NotEnoughLaps("no good lap is free of gaps, so that none can be replayed");
         }

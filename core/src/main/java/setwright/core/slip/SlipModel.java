@@ -76,6 +76,11 @@ final class SlipModel implements UnscentedSmoother.Model {
     }
 
     @Override
+    public int acting() {
+        return YAW_BIAS;
+    }
+
+    @Override
     public void noise(int step, double[] variance) {
         for (int i = 0; i < STATES; i++) {
             variance[i] = wander[i] * wander[i] * stepS;

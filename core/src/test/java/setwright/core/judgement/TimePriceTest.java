@@ -14,6 +14,7 @@ import setwright.core.handling.CornerPasses;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.HandlingTracer;
 import setwright.core.handling.Phase;
+import setwright.core.replay.DrivenLap;
 import setwright.core.replay.GripWorth;
 import setwright.core.standing.TimeCost;
 
@@ -54,7 +55,7 @@ final class TimePriceTest {
         CarSheet sheet = Drive.sheet();
         Stint stint = new Drive(3L).laps(3).stint();
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
-        GripWorth worth = GripWorth.of(stint, trace, CornerPasses.of(stint, trace, sheet), sheet);
+        GripWorth worth = GripWorth.of(stint, DrivenLap.of(stint, trace, CornerPasses.of(stint, trace, sheet)), sheet);
         Set<Integer> all = Set.of(1, 2, 3, 4, 5, 6, 7, 8);
         double before = 0.0;
         for (double deg = 0.0; deg <= 3.0; deg += 0.25) {

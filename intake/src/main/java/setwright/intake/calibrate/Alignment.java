@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.StatUtils;
 import setwright.core.numerics.Lag;
 import setwright.core.numerics.Robust;
@@ -156,11 +157,11 @@ final class Alignment {
         if (members.size() < 2) {
             return;
         }
-        int reference = reference(bench, members);
-        Lag[] lags = new Lag[members.size()];
+        Lag[][] all = lags(bench, members);
+        int reference = reference(all);
+        Lag[] lags = all[reference];
         double[] known = new double[members.size()];
         for (int i = 0; i < lags.length; i++) {
-            lags[i] = lag(bench, members.get(reference), members.get(i));
             known[i] = Math.abs(lags[i].correlation()) >= TELLING ? lags[i].seconds() : Double.NaN;
         }
         double middle = lowerMedian(known);
@@ -190,16 +191,35 @@ final class Alignment {
         return count > 0 ? sum / count : middle;
     }
 
+    /** How late each member comes behind each other one. */
+    private static Lag[][] lags(Bench bench, List<Member> members) {
+        int count = members.size();
+        Lag[][] lags = new Lag[count][count];
+        IntStream.range(0, count * count).parallel().forEach(k -> {
+            int one = k / count;
+            int other = k % count;
+            if (one <= other) {
+                lags[one][other] =
+                        Lag.between(members.get(one).signal, members.get(other).signal, bench.slowStepS(), LONGEST_S);
+            }
+        });
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j < i; j++) {
+                Lag lag = lags[j][i];
+                lags[i][j] = new Lag(-lag.seconds(), lag.correlation(), lag.correlationAtZero(), lag.atLimit());
+            }
+        }
+        return lags;
+    }
+
     /** The member that the others follow best. */
-    private static int reference(Bench bench, List<Member> members) {
+    private static int reference(Lag[][] lags) {
         int best = 0;
         double most = -1.0;
-        for (int i = 0; i < members.size(); i++) {
+        for (int i = 0; i < lags.length; i++) {
             double sum = 0.0;
-            for (int j = 0; j < members.size(); j++) {
-                sum += i == j
-                        ? 0.0
-                        : Math.abs(lag(bench, members.get(i), members.get(j)).correlation());
+            for (int j = 0; j < lags.length; j++) {
+                sum += i == j ? 0.0 : Math.abs(lags[i][j].correlation());
             }
             if (sum > most + 1.0e-9) {
                 best = i;
@@ -241,10 +261,6 @@ final class Alignment {
     private static double fisher(double correlation) {
         double r = Math.min(correlation, 0.99999);
         return 0.5 * Math.log((1.0 + r) / (1.0 - r));
-    }
-
-    private static Lag lag(Bench bench, Member first, Member second) {
-        return Lag.between(first.signal, second.signal, bench.slowStepS(), LONGEST_S);
     }
 
     private static void move(

@@ -16,6 +16,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,8 +26,9 @@ import setwright.intake.problem.InputProblem;
 /**
  * Reads a text table of any dialect into memory.
  *
- * <p>The first megabyte is judged here, on bounded memory; only what looks like a table is given to the SQL engine, which cuts
- * the rows and turns cells into numbers. Cells that are no numbers come back with their line.
+ * <p>The first megabyte is judged here, on bounded memory; what looks like a table is parsed here when it is plain
+ * ({@link PlainRows}), else by the SQL engine, which cuts the rows and turns cells into numbers. Cells that are no numbers come
+ * back with their line.
  */
 public final class CsvReader {
     /** Half of the memory may hold the table; the rest is for working on it. */
@@ -45,6 +47,20 @@ public final class CsvReader {
         String name = String.valueOf(file.getFileName());
         Sample sample = Sample.of(file);
         Dialect dialect = Sniffer.sniff(name, sample);
+        int width = dialect.headers().size();
+        Optional<double[][]> plain = PlainRows.read(name, file, dialect, rows -> {
+            if (rows >= most(width)) {
+                throw tooLong(name, rows, width);
+            }
+        });
+        if (plain.isPresent()) {
+            return finish(name, dialect, plain.get(), noneBad(width), new long[width]);
+        }
+        return engine(name, file, dialect);
+    }
+
+    /** Reads by the SQL engine, which takes any table. */
+    static Table engine(String name, Path file, Dialect dialect) {
         if (dialect.charset().equals(StandardCharsets.UTF_8)) {
             return query(name, file, dialect, dialect.gzip());
         }
@@ -145,11 +161,8 @@ public final class CsvReader {
         int width = dialect.headers().size();
         double[][] values = new double[width][1024];
         long[] badCount = new long[width];
-        List<Optional<TableColumn.BadCell>> firstBad = new ArrayList<>();
-        for (int i = 0; i < width; i++) {
-            firstBad.add(Optional.empty());
-        }
-        long most = (long) (SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory() / (8.0 * width));
+        List<Optional<TableColumn.BadCell>> firstBad = noneBad(width);
+        long most = most(width);
         int count = 0;
         long badRows = 0;
         while (rows.next()) {
@@ -176,7 +189,19 @@ public final class CsvReader {
             }
             count++;
         }
-        return finish(name, dialect, values, count, firstBad, badCount);
+        for (int i = 0; i < width; i++) {
+            values[i] = Arrays.copyOf(values[i], count);
+        }
+        return finish(name, dialect, values, firstBad, badCount);
+    }
+
+    private static List<Optional<TableColumn.BadCell>> noneBad(int width) {
+        return new ArrayList<>(Collections.nCopies(width, Optional.empty()));
+    }
+
+    /** How many rows may be held. */
+    private static long most(int width) {
+        return (long) (SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory() / (8.0 * width));
     }
 
     private static void noteBad(
@@ -227,9 +252,9 @@ public final class CsvReader {
             String name,
             Dialect dialect,
             double[][] values,
-            int count,
             List<Optional<TableColumn.BadCell>> firstBad,
             long[] badCount) {
+        int count = values[0].length;
         if (count < 2) {
             throw InputProblem.in(name)
                     .row(dialect.firstDataLine())
@@ -242,11 +267,7 @@ public final class CsvReader {
         for (int i = 0; i < values.length; i++) {
             boolean trailing = dialect.headers().get(i).equals("column " + (i + 1));
             TableColumn column = new TableColumn(
-                    dialect.headers().get(i),
-                    dialect.units().get(i),
-                    Arrays.copyOf(values[i], count),
-                    firstBad.get(i),
-                    badCount[i]);
+                    dialect.headers().get(i), dialect.units().get(i), values[i], firstBad.get(i), badCount[i]);
             if (!(trailing && column.finiteCount() == 0)) {
                 columns.add(column);
             }

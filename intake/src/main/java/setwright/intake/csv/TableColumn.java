@@ -9,6 +9,7 @@ public final class TableColumn {
     private final double[] values;
     private final Optional<BadCell> firstBad;
     private final long badCount;
+    private final long finiteCount;
 
     /**
      * The first cell of a column that is neither empty nor a number.
@@ -33,6 +34,11 @@ public final class TableColumn {
         this.values = values;
         this.firstBad = firstBad;
         this.badCount = badCount;
+        long count = 0;
+        for (double value : values) {
+            count += Double.isFinite(value) ? 1 : 0;
+        }
+        this.finiteCount = count;
     }
 
     /** Makes a column of numbers that did not come from a file, for tests and for other kinds of source. */
@@ -77,16 +83,12 @@ public final class TableColumn {
 
     /** Tells whether most filled cells are words, so that the column was never meant as numbers. */
     public boolean isText() {
-        long filled = badCount + finiteCount();
+        long filled = badCount + finiteCount;
         return badCount > 0 && 2 * badCount > filled;
     }
 
     /** Returns how many cells hold a finite number. */
     public long finiteCount() {
-        long count = 0;
-        for (double value : values) {
-            count += Double.isFinite(value) ? 1 : 0;
-        }
-        return count;
+        return finiteCount;
     }
 }

@@ -7,6 +7,7 @@ import setwright.core.numerics.Robust;
 import setwright.core.numerics.UniformResampler;
 import setwright.core.numerics.ZeroPhaseLowPass;
 import setwright.intake.csv.Table;
+import setwright.intake.csv.TableColumn;
 
 /**
  * The columns of a table on a slow common time base, smoothed, for testing one against another.
@@ -84,8 +85,18 @@ final class Signals {
 
     /** Tells whether a column never changes. */
     boolean isConstant(int index) {
-        double[] finite = Robust.finite(raw(index));
-        return finite.length == 0 || Arrays.stream(finite).allMatch(value -> value == finite[0]);
+        TableColumn column = table.columns().get(index);
+        double first = Double.NaN;
+        for (int i = 0; i < column.size(); i++) {
+            double value = column.get(i);
+            if (Double.isFinite(value)) {
+                if (value != first && !Double.isNaN(first)) {
+                    return false;
+                }
+                first = value;
+            }
+        }
+        return true;
     }
 
     static double[] combine(double[] a, double[] b, java.util.function.DoubleBinaryOperator operator) {

@@ -56,10 +56,9 @@ final class TimeColumn {
         double bestScore = 0.0;
         for (int i = 0; i < table.columns().size(); i++) {
             TableColumn column = table.columns().get(i);
-            double score = score(column);
-            if (given.isPresent()) {
-                score = column.header().equals(given.get().column()) ? 1.0 : 0.0;
-            }
+            double score = given.isEmpty()
+                    ? score(column)
+                    : column.header().equals(given.get().column()) ? 1.0 : 0.0;
             if (score > bestScore) {
                 best = i;
                 bestScore = score;
@@ -109,16 +108,28 @@ final class TimeColumn {
     }
 
     private static boolean risesSteadily(TableColumn column) {
+        if (falls(column)) {
+            return false;
+        }
         double[] values = Robust.finite(column.toArray());
         if (values.length < 2) {
             return false;
         }
         double[] steps = steps(values);
-        if (java.util.Arrays.stream(steps).anyMatch(step -> step < 0.0)) {
-            return false;
-        }
         double median = Robust.median(steps);
         return median > 0.0 && Robust.scaledMad(steps) <= STEADY * median && !isRowNumber(column, steps);
+    }
+
+    private static boolean falls(TableColumn column) {
+        double latest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < column.size(); i++) {
+            double value = column.get(i);
+            if (value < latest) {
+                return true;
+            }
+            latest = Double.isNaN(value) ? latest : value;
+        }
+        return false;
     }
 
     /** A column that counts rows says nothing about seconds, unless its words do. */
