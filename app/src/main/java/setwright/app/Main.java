@@ -34,9 +34,9 @@ import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.proposal.DriversAnswer;
 import setwright.core.proposal.Proposer;
 import setwright.core.replay.Prediction;
-import setwright.core.replay.Predictor;
 import setwright.core.simulation.sweep.SetupSweep;
 import setwright.core.simulation.sweep.SweepItem;
 import setwright.core.simulation.sweep.Sweeper;
@@ -84,8 +84,7 @@ public final class Main implements Runnable {
 
     private static List<Prediction> predict(Diagnosis diagnosis, CarSheet car, List<List<SetupChange>> candidates) {
         FittedCar fitted = Identifier.identify(List.of(laps(diagnosis)), car);
-        return Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), car, fitted.belief())
-                .predict(candidates);
+        return DriversAnswer.foresee(diagnosis, car, fitted.belief(), candidates);
     }
 
     private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {

@@ -12,8 +12,8 @@ import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Finding;
+import setwright.core.proposal.DriversAnswer;
 import setwright.core.replay.Prediction;
-import setwright.core.replay.Predictor;
 import setwright.intake.Intake;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
@@ -78,8 +78,7 @@ record StintRun(
         }
         FittedCar car = Identifier.identify(
                 List.of(new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes())), sheet);
-        return Optional.of(Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car.belief())
-                .predict(candidates));
+        return Optional.of(DriversAnswer.foresee(diagnosis, sheet, car.belief(), candidates));
     }
 
     /** Returns the name of the case, with the stint where there are several. */

@@ -15,7 +15,7 @@ import setwright.core.replay.Prediction;
  * @param target      change of the balance that was found wrong, rad; positive: toward understeer
  * @param towardCure  probability that it moves that balance the right way, 0..1
  * @param gains       expected gain of time by balance alone, for each phase and class of corners
- * @param score       what it is worth, s a lap: gain by balance, less harm elsewhere, and the replay's time, half each
+ * @param score       what it is worth, s a lap: what the lap is expected to gain by it, harm elsewhere taken off
  * @param refused     why it is not to be made, one plain sentence each; empty when nothing speaks against it
  */
 public record Candidate(

@@ -12,7 +12,6 @@ import setwright.core.car.model.CarBelief;
 import setwright.core.handling.SpeedClass;
 import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
-import setwright.core.judgement.BalanceBelief;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
@@ -47,13 +46,12 @@ public final class Proposer {
     private final CarBelief car;
     private final Predictor predictor;
     private final LearntEffects learnt;
-    private final ImbalanceCost cost;
+    private final DriversAnswer answer;
     private final GuardRails rails;
 
     private Proposer(
             Diagnosis diagnosis,
             Finding target,
-            BalanceBelief belief,
             CarSheet sheet,
             CarBelief car,
             Predictor predictor,
@@ -64,8 +62,7 @@ public final class Proposer {
         this.car = car;
         this.predictor = predictor;
         this.learnt = learnt;
-        this.cost = new ImbalanceCost(
-                belief, diagnosis.passes(), diagnosis.stint().goodLaps().size());
+        this.answer = DriversAnswer.of(diagnosis);
         this.rails = new GuardRails(sheet, new CarAssembler(sheet).build(car.middle()), fastest(diagnosis));
     }
 
@@ -104,12 +101,10 @@ public final class Proposer {
         if (laps.isEmpty()) {
             return none(target, List.of(), "No good lap is free of gaps, so that no change can be replayed.");
         }
-        BalanceBelief belief =
-                BalanceBelief.of(diagnosis.passes(), diagnosis.grounds().standing());
         TracedStint traced = new TracedStint(diagnosis.stint(), diagnosis.trace(), diagnosis.passes());
         CarBelief car = diagnosis.grounds().car().orElseGet(() -> Identifier.believe(traced, laps, sheet));
         Predictor predictor = Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), laps, sheet, car);
-        return new Proposer(diagnosis, target.get(), belief, sheet, car, predictor, learnt).choose(turns);
+        return new Proposer(diagnosis, target.get(), sheet, car, predictor, learnt).choose(turns);
     }
 
     private static Proposal none(Optional<Finding> target, List<Candidate> refused, String reason) {
@@ -117,18 +112,22 @@ public final class Proposer {
     }
 
     private Proposal choose(List<Turn> turns) {
-        List<Prediction> rough = learnt(predictor.predict(changes(turns), DRAWS));
+        List<Prediction> rough = predictor.predict(changes(turns), DRAWS);
         List<Turn> sized = new ArrayList<>();
         List<Double> promised = new ArrayList<>();
         for (int i = 0; i < turns.size(); i++) {
             Turn best = bestSize(turns.get(i), rough.get(i));
             sized.add(best);
             double share = best.share() / turns.get(i).share();
-            promised.add(total(cost.gains(rough.get(i), share))
-                    - share * rough.get(i).lapTimeS().central());
+            promised.add(-DriversAnswer.seconds(
+                    share * rough.get(i).lapTimeS().central(),
+                    total(answer.cost().gains(rough.get(i), share))));
         }
         List<Turn> replayed = byPromise(sized, promised);
-        List<Prediction> exact = learnt(predictor.predict(changes(replayed)));
+        List<Prediction> exact = predictor.predict(changes(replayed)).stream()
+                .map(answer::to)
+                .map(learnt::update)
+                .toList();
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < replayed.size(); i++) {
             candidate(replayed.get(i), exact.get(i)).ifPresent(candidates::add);
@@ -155,10 +154,6 @@ public final class Proposer {
                 expectation.sentences(),
                 expectation.laps(),
                 reason(chosen));
-    }
-
-    private List<Prediction> learnt(List<Prediction> predictions) {
-        return predictions.stream().map(learnt::update).toList();
     }
 
     private static List<List<SetupChange>> changes(List<Turn> turns) {
@@ -191,7 +186,7 @@ public final class Proposer {
     }
 
     private List<PoolGain> gains(Prediction prediction, Turn predicted, Turn wanted) {
-        return cost.gains(prediction, wanted.share() / predicted.share());
+        return answer.cost().gains(prediction, wanted.share() / predicted.share());
     }
 
     private static double total(List<PoolGain> gains) {
@@ -200,7 +195,7 @@ public final class Proposer {
 
     private Optional<Candidate> candidate(Turn turn, Prediction prediction) {
         return target.moved(prediction).map(effect -> {
-            List<PoolGain> gains = cost.gains(prediction, 1.0);
+            List<PoolGain> gains = answer.cost().gains(prediction, 1.0);
             boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
             double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
             CarSheet changed = sheet.with(List.of(turn.change()));
@@ -217,16 +212,15 @@ public final class Proposer {
                         "it would make the lap slower, by %.2f s",
                         prediction.lapTimeS().central()));
             }
-            return new Candidate(turn, prediction, effect, cure, gains, score(cure, gains, prediction), refused);
+            return new Candidate(
+                    turn,
+                    prediction,
+                    effect,
+                    cure,
+                    gains,
+                    -prediction.lapTimeS().central(),
+                    refused);
         });
-    }
-
-    /**
-     * Two witnesses of the same thing, half each: what the balance gains where it is believed to be wrong, and what the replay makes of
-     * the lap, which knows of grip, drag and weight but takes the balance for what the car's model makes it.
-     */
-    private static double score(double cure, List<PoolGain> gains, Prediction prediction) {
-        return 0.5 * cure * total(gains) - 0.5 * prediction.lapTimeS().central();
     }
 
     /** A phase elsewhere that gets worse by more than the target gets better. */

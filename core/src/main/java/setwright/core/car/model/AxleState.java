@@ -37,19 +37,6 @@ final class AxleState {
         return innerPeak + outerPeak;
     }
 
-    /**
-     * Returns the share of the lateral peak that toe-in gives at the slip angle that the axle would have without: its loaded
-     * outer wheel is ahead of the hub, its unloaded inner wheel behind. Nothing is left of it at the peak.
-     */
-    double givenByToe(double share) {
-        double whole = innerPeak + outerPeak;
-        if (toe == 0.0 || whole <= 0.0 || share >= 1.0) {
-            return 0.0;
-        }
-        double slope = tyre.initialSlope() * (1.0 - share * share);
-        return slope * toe * (outerPeak / outerSlip - innerPeak / innerSlip) / whole;
-    }
-
     double alongPeak() {
         return innerAlongPeak + outerAlongPeak;
     }

@@ -129,8 +129,8 @@ public final class Cornering {
                     (2.0 * axle.innerAlongPeak + car.differential().preloadNm() / radius) / Math.max(1.0 - lock, 0.05);
             most = smoothMinimum(most, Math.max(spin, 1.0));
         }
-        double sideways = Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0);
-        double across = Math.max(sideways - axle.givenByToe(sideways), 0.0);
+        // toe moves the angle at which the axle gives its force, hardly the force that it can give: it is no grip
+        double across = Math.abs(lateral) / Math.max(axle.lateralPeak(), 1.0);
         double lengthwise = along / Math.max(most, 1.0);
         // shares near 1 need no guard against overflow, which is what makes the library's hypotenuse slow
         return Math.sqrt(across * across + lengthwise * lengthwise);
