@@ -33,6 +33,8 @@ final class ArchitectureTest {
             "judgement",
             "explanation",
             "pooling",
+            "technique",
+            "advice",
             "proposal",
             "simulation");
 

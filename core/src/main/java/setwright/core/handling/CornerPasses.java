@@ -66,7 +66,7 @@ public final class CornerPasses {
                 phases,
                 SlideFinder.find(window, marks, ranges, trace.car(), trace.balanceNoiseRad()),
                 HandsFinder.find(window, marks, ranges, steeringRatio),
-                HabitsFinder.find(window, marks, limiter(window, stint, sheet), steeringRatio),
+                HabitsFinder.find(window, marks, limiter(window, stint, sheet), steeringRatio, Traction.of(sheet)),
                 shapes(window),
                 window.speed()[marks.turnIn()],
                 window.speed()[marks.lowestSpeed()],

@@ -19,6 +19,9 @@ package setwright.core.handling;
  *                       {@code liftAfter}; 0 without a lift
  * @param pickUpEarlyS   time from the pick-up until the path is tightest, s; negative: the path opened before; NaN without
  *                       pick-up
+ * @param trailShape     braking beside cornering, from turn-in to the most lateral acceleration: exponent p of {@code x^p + y^p = 1},
+ *                       2 for a round friction circle; NaN without hard braking
+ * @param driveShape     the same for throttle and cornering after the pick-up, of what the driven tyres have; NaN without
  */
 public record Habits(
         double brakeHeldS,
@@ -33,4 +36,6 @@ public record Habits(
         double brakeInBend,
         double brakePeak,
         double liftCornering,
-        double pickUpEarlyS) {}
+        double pickUpEarlyS,
+        double trailShape,
+        double driveShape) {}

@@ -12,9 +12,10 @@ final class HabitsFinder {
 
     private HabitsFinder() {}
 
-    static Habits find(PassWindow pass, PassMarks marks, double limiterS, double steeringRatio) {
+    static Habits find(PassWindow pass, PassMarks marks, double limiterS, double steeringRatio, Traction traction) {
         int straight = Math.min(marks.steerStraight(), pass.size() - 1);
-        double most = pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1)];
+        int top = pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1);
+        double most = pass.inward()[top];
         int held = 0;
         double heldSum = 0.0;
         int both = 0;
@@ -53,7 +54,9 @@ final class HabitsFinder {
                 brakeInBend(pass, marks, straight),
                 marks.brakePeak() < 0 ? 0.0 : pass.brake()[marks.brakePeak()],
                 lift.size() > 0.0 && most > 0.0 ? Math.max(0.0, pass.inward()[lift.from()]) / most : 0.0,
-                pickUpEarly(pass, marks, straight));
+                pickUpEarly(pass, marks, straight),
+                FrictionShape.braking(pass, marks, top),
+                FrictionShape.driving(pass, marks, top, straight, traction));
     }
 
     /** How far the throttle was closed again, 0..1, and the sample at which it was most open before. */

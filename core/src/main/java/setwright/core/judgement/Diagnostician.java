@@ -93,7 +93,7 @@ public final class Diagnostician {
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        findings.replaceAll(finding -> DriverCause.judge(finding, faults));
+        findings.replaceAll(finding -> DriverCause.judge(finding, faults, standing));
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
                 .on(grounds)
                 .with(axles.join());

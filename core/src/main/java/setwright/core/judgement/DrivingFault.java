@@ -29,6 +29,21 @@ public record DrivingFault(
         proofs = List.copyOf(proofs);
     }
 
+    /** Tells whether it is the brake that is on for too long or too hard while the car turns. */
+    public boolean byTheBrake() {
+        return HabitRule.OF_THE_BRAKE.contains(kind);
+    }
+
+    /** Tells whether it is the throttle that comes too early or too much while the car turns. */
+    public boolean byTheThrottle() {
+        return HabitRule.OF_THE_THROTTLE.contains(kind);
+    }
+
+    /** Tells whether it is too much speed at turn-in. */
+    public boolean byTheSpeed() {
+        return kind.equals(OverdrivenEntry.KIND);
+    }
+
     /** One without proofs, cost or the claim that it is a habit. */
     public DrivingFault(String kind, List<Integer> corners, double lapShare, double size, String unit) {
         this(kind, corners, lapShare, size, unit, List.of(), Optional.empty(), false);

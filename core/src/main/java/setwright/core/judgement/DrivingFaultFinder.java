@@ -78,10 +78,14 @@ final class DrivingFaultFinder {
         List<TimeCost> costs = new ArrayList<>();
         int all = 0;
         int candidates = 0;
+        List<Double> exponents = new ArrayList<>();
         for (Map.Entry<Integer, List<CornerPass>> entry : byCorner.entrySet()) {
             List<CornerPass> passes = entry.getValue();
             List<CornerPass> here = passes.stream().filter(rule.shows()).toList();
-            candidates += rule.applies(passes) ? 1 : 0;
+            if (rule.applies(passes)) {
+                candidates++;
+                exponents.add(median(passes, rule::exponent));
+            }
             if (here.size() > MOST * passes.size()) {
                 proofs.add(proof(entry.getKey(), here, rule.size()));
                 showing.addAll(here);
@@ -89,7 +93,11 @@ final class DrivingFaultFinder {
                 cost(passes, rule.size()).ifPresent(costs::add);
             }
         }
-        boolean habit = proofs.size() >= FEWEST_CORNERS && proofs.size() > rule.every() * candidates;
+        double exponent = Robust.median(
+                exponents.stream().mapToDouble(Double::doubleValue).toArray());
+        boolean usual =
+                Double.isNaN(exponent) ? proofs.size() > rule.every() * candidates : exponent > HabitRule.BEYOND;
+        boolean habit = proofs.size() >= FEWEST_CORNERS && usual;
         if (proofs.isEmpty() || (rule.onlyAsHabit() && !habit)) {
             return Optional.empty();
         }
@@ -103,6 +111,10 @@ final class DrivingFaultFinder {
                 proofs,
                 costs.isEmpty() ? Optional.empty() : Optional.of(TimeCost.sum(costs)),
                 habit));
+    }
+
+    private static double median(List<CornerPass> passes, ToDoubleFunction<CornerPass> value) {
+        return Robust.median(passes.stream().mapToDouble(value).toArray());
     }
 
     static Proof proof(int corner, List<CornerPass> showing, ToDoubleFunction<CornerPass> size) {

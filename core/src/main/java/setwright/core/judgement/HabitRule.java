@@ -1,6 +1,7 @@
 package setwright.core.judgement;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import setwright.core.handling.CornerPass;
@@ -21,8 +22,11 @@ record HabitRule(
         String kind, String unit, Predicate<CornerPass> shows, ToDoubleFunction<CornerPass> size, double every) {
     /** Longer than easing off a trailed brake takes (a quarter to half a second, common practice). */
     static final double BRAKE_HELD_S = 0.5;
-    /** A round friction circle leaves 0.69 beside four fifths of the cornering of a driver who uses nine tenths; and what measuring adds. */
-    static final double CIRCLE_LEAVES = 0.75;
+    /**
+     * Exponent of the ellipse of friction from which on more is asked for than the car has: half way from what steady models of four
+     * cars leave (1.3 to 1.9, 1.65 in the mean) to a round circle (2). Good simulated drivers ask for 1.4 to 1.75.
+     */
+    static final double BEYOND = 1.85;
 
     static final double CLEAR_PEDAL_MOVE = 0.15;
     /** Less braking than this in a corner is a dab that no tyre minds, share of the pedal. */
@@ -43,7 +47,14 @@ record HabitRule(
     static final String HELD = "brake held into the middle of the corner";
     static final String TOO_EARLY = "throttle too early: opened, then closed again while the car still corners";
 
+    static final String TOO_MUCH = "throttle opened further than the driven tyres have left beside the cornering";
+
     static final String LIFTED = "throttle picked up, then lifted";
+
+    private static final String ANSWERED = "throttle opened before the path is tightest, and the car answers";
+
+    static final Set<String> OF_THE_BRAKE = Set.of(TRAILED, HELD);
+    static final Set<String> OF_THE_THROTTLE = Set.of(TOO_EARLY, TOO_MUCH, ANSWERED, LIFTED);
 
     static final List<HabitRule> ALL = List.of(
             new HabitRule(
@@ -65,7 +76,13 @@ record HabitRule(
                     pass -> pass.habits().liftAfter(),
                     MOST_CORNERS),
             new HabitRule(
-                    "throttle opened before the path is tightest, and the car answers",
+                    TOO_MUCH,
+                    "on a scale where 2 is a round friction circle",
+                    pass -> pass.habits().driveShape() > BEYOND,
+                    pass -> pass.habits().driveShape(),
+                    MOST_CORNERS),
+            new HabitRule(
+                    ANSWERED,
                     "s",
                     HabitRule::openedAndAnswered,
                     pass -> pass.habits().pickUpEarlyS(),
@@ -109,21 +126,28 @@ record HabitRule(
 
     /** Tells whether a corner can show it: only where the brakes are used, a foot can do wrong with them. */
     boolean applies(List<CornerPass> passes) {
-        boolean ofTheBrake = kind.equals(TRAILED) || kind.equals(HELD);
-        return !ofTheBrake
-                || 2
-                                * passes.stream()
-                                        .filter(pass -> pass.habits().brakePeak() > REAL_BRAKING)
-                                        .count()
-                        > passes.size();
+        Predicate<CornerPass> can = kind.equals(TRAILED)
+                ? pass -> Double.isFinite(pass.habits().trailShape())
+                : kind.equals(HELD) ? pass -> pass.habits().brakePeak() > REAL_BRAKING : pass -> true;
+        return 2 * passes.stream().filter(can).count() > passes.size();
     }
 
     /**
-     * Tells whether it is only named when it is how somebody drives. Good drivers trail deeper than the circle leaves in up to a
+     * Tells whether it is only named when it is how somebody drives. Good drivers trail deeper than the car leaves in up to a
      * third of the corners they brake for, and ease the throttle again in up to half of theirs (simulated drivers).
      */
     boolean onlyAsHabit() {
-        return kind.equals(TRAILED) || kind.equals(TOO_EARLY);
+        return kind.equals(TRAILED) || kind.equals(TOO_EARLY) || kind.equals(TOO_MUCH);
+    }
+
+    /**
+     * Returns the exponent of friction that is judged by its median over the corners rather than by a count of corners: half of them
+     * may lie just below. NaN for other habits.
+     */
+    double exponent(CornerPass pass) {
+        return kind.equals(TRAILED)
+                ? pass.habits().trailShape()
+                : kind.equals(TOO_MUCH) ? pass.habits().driveShape() : Double.NaN;
     }
 
     static boolean brakeHeld(Habits habits) {
@@ -140,7 +164,7 @@ record HabitRule(
     }
 
     static boolean trailed(CornerPass pass) {
-        return pass.habits().brakeInBend() > CIRCLE_LEAVES && pass.habits().brakePeak() > REAL_BRAKING;
+        return pass.habits().trailShape() > BEYOND;
     }
 
     private static boolean liftedInBend(CornerPass pass) {

@@ -23,7 +23,7 @@ import setwright.core.recording.Channel;
 
 /** Finds corners that the driver enters faster than pays. */
 final class OverdrivenEntry {
-    private static final String KIND = "too fast into the corner, and slower through it";
+    static final String KIND = "too fast into the corner, and slower through it";
     /** An order of six points has an interval at the 5 % level that is worth something. */
     private static final int FEWEST_PASSES = 6;
     /** Faster than the better laps by less than this is no fault a driver can feel, m/s (2 km/h, orientation). */

@@ -166,7 +166,7 @@ final class PassFindersTest {
                 PassFindersTest::wheel,
                 t -> pressed(t, 1.5, 4.8, t < 3.2 ? 0.8 : 0.15),
                 t -> t < 1.4 ? 1.0 : t < 5.4 ? 0.0 : t < 5.8 ? 0.6 : t < 6.1 ? 0.2 : 1.0);
-        Habits habits = HabitsFinder.find(pass, MarkFinder.find(pass), 0.0, 12.0);
+        Habits habits = HabitsFinder.find(pass, MarkFinder.find(pass), 0.0, 12.0, Traction.ALL);
 
         assertThat(habits.brakeHeldS()).isBetween(0.7, 1.2);
         assertThat(habits.brakeHeld()).isBetween(0.14, 0.16);

@@ -33,6 +33,7 @@ public final class Drive {
     private static final double ARC_M = 60.0;
     private static final double RATE_HZ = 50.0;
     private static final double USED = 0.9;
+    private static final double BESIDE = 1.6;
     private static final double SLIDE_S = 0.25;
     /** Into the arc, while the last of the brake is trailed. */
     private static final double SLIDE_AT_S = 0.4;
@@ -158,19 +159,20 @@ public final class Drive {
         for (int round = 0; round < 2; round++) {
             for (int i = 0; i < n; i++) {
                 int next = (i + 1) % n;
-                v[next] = Math.min(v[next], Math.sqrt(v[i] * v[i] + 2.0 * 4.0 * left(i, v[i])));
+                v[next] = Math.min(v[next], Math.sqrt(v[i] * v[i] + 2.0 * 4.0 * left(i, v[i], 2.0)));
             }
             for (int i = n - 1; i >= 0; i--) {
                 int next = (i + 1) % n;
-                v[i] = Math.min(v[i], Math.sqrt(v[next] * v[next] + 2.0 * 9.0 * left(next, v[next])));
+                v[i] = Math.min(v[i], Math.sqrt(v[next] * v[next] + 2.0 * 9.0 * left(next, v[next], BESIDE)));
             }
         }
         return v;
     }
 
-    private double left(int i, double v) {
+    /** Beside the cornering a good driver brakes less than a round circle leaves: a whole car has less. */
+    private double left(int i, double v, double exponent) {
         double used = curvature(i) * v * v / GRIP.at(0.0);
-        return Math.sqrt(Math.max(0.01, 1.0 - used * used));
+        return Math.max(0.1, Math.pow(Math.max(0.0, 1.0 - Math.pow(used, exponent)), 1.0 / exponent));
     }
 
     private double[] row(BalancedCar car, double[] speed, double place) {
