@@ -17,7 +17,7 @@ record DiagnosisJson(
         Driving driving,
         List<Balance> balance,
         List<Finding> findings,
-        List<Object> technique,
+        List<TechniqueJson> technique,
         List<Change> changes,
         String verdict,
         String reason,
@@ -25,7 +25,8 @@ record DiagnosisJson(
         Car car,
         List<ExplanationJson.Reason> reasons,
         ExplanationJson.Setup setup,
-        Optional<AxlesJson> axles) {
+        Optional<AxlesJson> axles,
+        AdviceJson advice) {
 
     record Recording(
             String name,

@@ -97,7 +97,7 @@ public final class DiagnosisJsonWriter {
                 IntStream.range(0, findings.size())
                         .mapToObj(i -> finding(i + 1, findings.get(i), diagnosis))
                         .toList(),
-                List.of(),
+                TechniqueJsonWriter.of(diagnosis, answer.car()),
                 changes,
                 diagnosis.verdict().words(),
                 diagnosis.reason(),
@@ -107,7 +107,8 @@ public final class DiagnosisJsonWriter {
                 new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
                 ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
                 ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
-                diagnosis.axles().map(AxlesJsonWriter::of));
+                diagnosis.axles().map(AxlesJsonWriter::of),
+                AdviceJsonWriter.of(answer));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {

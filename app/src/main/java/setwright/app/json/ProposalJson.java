@@ -21,7 +21,8 @@ record ProposalJson(
         List<String> expect,
         int laps,
         String reason,
-        String caution) {
+        String caution,
+        List<TechniqueJson> technique) {
 
     record Recording(String name, List<Integer> used) {}
 

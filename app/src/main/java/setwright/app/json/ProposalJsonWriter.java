@@ -37,7 +37,9 @@ public final class ProposalJsonWriter {
                 proposal.expect(),
                 proposal.laps(),
                 proposal.reason(),
-                Story.CAUTION));
+                Story.CAUTION,
+                TechniqueJsonWriter.of(
+                        answer.answer().diagnosis(), answer.answer().car())));
     }
 
     private static ProposalJson.Target target(Finding finding) {

@@ -28,6 +28,7 @@ import setwright.core.judgement.Trigger;
  * @param panels    one per corner, in driving order
  * @param chosen    corner shown first
  * @param chains    why, one for each finding, or one for a verdict without
+ * @param technique what the driver can do himself
  */
 public record CauseView(
         Story.Link link,
@@ -36,7 +37,8 @@ public record CauseView(
         List<HandsRow> hands,
         List<CornerPanel> panels,
         int chosen,
-        List<ChainView> chains) {
+        List<ChainView> chains,
+        List<TechniqueRow> technique) {
 
     /** Less probable triggers are added up. */
     private static final double LEAST_SHOWN = 0.1;
@@ -80,7 +82,8 @@ public record CauseView(
                 hands(table, figures),
                 panels,
                 chosen,
-                ChainView.of(answer.diagnosis(), figures));
+                ChainView.of(answer.diagnosis(), figures),
+                TechniqueRow.of(answer, figures));
     }
 
     private static List<TriggerBar> triggers(Finding finding, Figures figures) {

@@ -14,6 +14,8 @@ import java.util.List;
  * @param cause     which input sets it off
  * @param pattern   what repeats and what it costs
  * @param why       the chain of reasons of the first finding, or of a verdict without one
+ * @param technique what the driver can do himself, the best proved first
+ * @param besides   what evidence other than balance says
  */
 public record Story(
         String headline,
@@ -24,7 +26,9 @@ public record Story(
         Link balance,
         Link cause,
         Link pattern,
-        List<String> why) {
+        List<String> why,
+        List<String> technique,
+        Link besides) {
     /** Shown once wherever advice is given. */
     public static final String CAUTION =
             "Advice for a real car is a starting point, to be checked by a qualified person: brake"
@@ -34,6 +38,7 @@ public record Story(
     public Story {
         next = List.copyOf(next);
         why = List.copyOf(why);
+        technique = List.copyOf(technique);
     }
 
     /**

@@ -1,8 +1,12 @@
 package setwright.app.story;
 
+import java.util.List;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
+import setwright.core.advice.Adviser;
+import setwright.core.technique.TechniqueFinder;
+import setwright.core.technique.TechniqueLever;
 
 /** Tells the chain of reasoning of an answer. */
 public final class Storyteller {
@@ -11,7 +15,9 @@ public final class Storyteller {
     /** Returns the story, with figures as given. */
     public static Story tell(Answer answer, Figures figures) {
         BalanceTable table = BalanceTable.of(answer.diagnosis());
-        VerdictWords verdict = new VerdictWords(answer.diagnosis(), table, figures);
+        List<TechniqueLever> levers =
+                TechniqueFinder.find(answer.diagnosis(), answer.car().drivenAxle());
+        VerdictWords verdict = new VerdictWords(answer.diagnosis(), table, levers, figures);
         return new Story(
                 verdict.headline(),
                 verdict.reason(),
@@ -24,6 +30,8 @@ public final class Storyteller {
                         figures),
                 CauseWords.tell(answer.diagnosis(), figures),
                 PatternWords.tell(answer.diagnosis(), figures),
-                WhyWords.tell(answer.diagnosis(), figures));
+                WhyWords.tell(answer.diagnosis(), figures),
+                TechniqueWords.tell(levers, figures),
+                AdviceWords.tell(Adviser.review(answer.diagnosis(), answer.car()), figures));
     }
 }

@@ -13,6 +13,7 @@ import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
+import setwright.core.technique.TechniqueLever;
 
 /** The verdict and what to do next. */
 final class VerdictWords {
@@ -21,9 +22,11 @@ final class VerdictWords {
 
     private final Diagnosis diagnosis;
     private final BalanceTable table;
+    private final List<TechniqueLever> levers;
     private final Figures figures;
 
-    VerdictWords(Diagnosis diagnosis, BalanceTable table, Figures figures) {
+    VerdictWords(Diagnosis diagnosis, BalanceTable table, List<TechniqueLever> levers, Figures figures) {
+        this.levers = List.copyOf(levers);
         this.diagnosis = diagnosis;
         this.table = table;
         this.figures = figures;
@@ -78,6 +81,12 @@ final class VerdictWords {
 
     private List<String> change() {
         List<String> next = new ArrayList<>();
+        levers.stream()
+                .filter(lever -> lever.rank() == 1)
+                .findFirst()
+                .ifPresent(lever -> next.add("Technique first, it is free: "
+                        + Figures.uncapital(TechniqueWords.move(lever, figures)) + " in "
+                        + Figures.corners(TechniqueWords.corners(lever)) + "."));
         diagnosis.findings().stream().findFirst().ifPresent(finding -> {
             String axle = finding.balance() == BalanceSign.OVERSTEER ? "rear" : "front";
             next.add("Make one change, and only one, that helps the " + axle + " axle "
@@ -109,11 +118,19 @@ final class VerdictWords {
                         .thenComparingDouble(DrivingFault::lapShare)
                         .reversed())
                 .limit(MOST_TASKS)
-                .forEach(
-                        fault -> next.add("Work on: " + fault.kind() + " (" + Figures.corners(fault.corners()) + ")."));
+                .forEach(fault -> next.add("Work on: " + fault.kind() + " (" + Figures.corners(fault.corners()) + ")"
+                        + lever(fault) + "."));
         next.add(
                 repeatable ? "Leave the car alone until that is cured." : "Leave the car alone until the laps repeat.");
         return next;
+    }
+
+    private String lever(DrivingFault fault) {
+        return levers.stream()
+                .filter(lever -> lever.fault().filter(fault::equals).isPresent())
+                .findFirst()
+                .map(lever -> ": " + Figures.uncapital(TechniqueWords.move(lever, figures)))
+                .orElse("");
     }
 
     private String steady(AtCorner entry) {

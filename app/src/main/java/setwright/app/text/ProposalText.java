@@ -7,6 +7,7 @@ import java.util.Optional;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
+import setwright.app.story.TechniqueWords;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
@@ -15,6 +16,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.technique.TechniqueFinder;
 
 /** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
 public final class ProposalText {
@@ -39,6 +41,8 @@ public final class ProposalText {
         ProposalText text = new ProposalText(answer, figures, terminal);
         text.headline();
         text.laps();
+        text.technique(figures);
+        text.reason();
         text.proposal.chosen().ifPresent(text::chosen);
         text.others();
         text.refused();
@@ -56,8 +60,25 @@ public final class ProposalText {
         Stint stint = answer.answer().diagnosis().stint();
         lines.faint(stint.recording().name() + ", " + answer.answer().car().description() + ", on "
                 + stint.goodLaps().size() + " laps");
+    }
+
+    private void reason() {
         lines.gap();
         lines.paragraph("Reason", proposal.reason());
+    }
+
+    private void technique(Figures figures) {
+        List<String> technique = TechniqueWords.tell(
+                TechniqueFinder.find(
+                        answer.answer().diagnosis(), answer.answer().car().drivenAxle()),
+                figures);
+        if (!technique.isEmpty()) {
+            lines.gap();
+            lines.paragraphs("Driver", technique);
+            if (proposal.chosen().isPresent()) {
+                lines.paragraph("", "Try that first: it is free. Then the change, by itself.");
+            }
+        }
     }
 
     private void chosen(Candidate chosen) {

@@ -53,6 +53,11 @@ public final class TextReport {
             lines.gap();
             lines.paragraphs("Why", story.why());
         }
+        if (!story.technique().isEmpty()) {
+            lines.gap();
+            lines.paragraphs("Driver", story.technique());
+        }
+        link("Besides", story.besides());
         lines.gap();
         lines.paragraph("Verdict", story.headline());
         lines.paragraph("", story.reason());

@@ -157,6 +157,11 @@ public record Figures(UnitSystem units, String minus) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
+    /** Returns the words with their first letter small, to stand within a sentence. */
+    public static String uncapital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** Returns the text as a sentence: first letter large, a full stop at the end. */
     public static String sentence(String text) {
         String trimmed = text.strip();

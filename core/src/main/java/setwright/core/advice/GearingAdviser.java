@@ -78,14 +78,19 @@ final class GearingAdviser {
         }
         GearingAdviser adviser =
                 new GearingAdviser(diagnosis, sheet, sheet.revLimitRadPerS().getAsDouble());
-        adviser.find(finalDrive.get())
+        List<Integer> inTop = new ArrayList<>();
+        adviser.find(finalDrive.get(), inTop)
                 .ifPresentOrElse(
                         advice::add,
                         () -> silent.add(new Silent(
-                                Topic.GEARING, true, "on the straights the engine ends near its limit and not on it")));
+                                Topic.GEARING,
+                                true,
+                                inTop.isEmpty()
+                                        ? "the top gear is not used"
+                                        : "in top gear the engine ends near its limit and not on it")));
     }
 
-    private Optional<Advice> find(SetupItem finalDrive) {
+    private Optional<Advice> find(SetupItem finalDrive, List<Integer> usedInTop) {
         Gearing gearing = new Gearing(finalDrive.value(), sheet.tyreRadiusM());
         double ratio = sheet.gearRatios().get(topGear - 1);
         List<Run> runs = new ArrayList<>();
@@ -115,6 +120,7 @@ final class GearingAdviser {
                 i = Math.max(i, from + 1);
             }
         }
+        usedInTop.addAll(inTop);
         int laps = stint.goodLaps().size();
         double atLimit = gearing.speedMps(limit, ratio);
         Map<Integer, List<Run>> byCorner = new TreeMap<>();

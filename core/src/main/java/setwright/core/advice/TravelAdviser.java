@@ -22,7 +22,7 @@ import setwright.core.recording.Quantity;
 
 /*
  * Design note. Travel is taken to be that of the wheel against the body. Which way it counts is read from the braking: it compresses
- * the front and extends the rear. Its zero is where the car stands in slow, gentle driving; without any such the recording's own zero
+ * the front against the rear. Its zero is where the car stands in slow, gentle driving; without any such the recording's own zero
  * is taken. An end is met where the sheet puts it (ride height to the ground, gap to the bump stop), or, whatever the sheet says, where
  * the travel is cut off: at its greatest a sensor that still moves spends no time, one that is held spends much.
  */
@@ -35,7 +35,7 @@ final class TravelAdviser {
             Quantity.SUSPENSION_REAR_LEFT,
             Quantity.SUSPENSION_REAR_RIGHT);
 
-    /** Braking explains a good part of an axle's travel, else its direction is not known. */
+    /** Braking explains a good part of how the front stands against the rear, else the direction is not known. */
     private static final double LEAST_CORRELATION = 0.3;
     /** Quiet driving, where a car stands as at rest: hardly any air, hardly any acceleration. */
     private static final double SLOW_MPS = 15.0;
@@ -69,53 +69,57 @@ final class TravelAdviser {
             return;
         }
         TravelAdviser adviser = new TravelAdviser(diagnosis, sheet);
-        List<Advice> found = new ArrayList<>();
-        boolean understood = true;
-        for (boolean front : new boolean[] {true, false}) {
-            Optional<double[]> compression = adviser.compression(front);
-            understood &= compression.isPresent();
-            compression.flatMap(travel -> adviser.end(front, travel)).ifPresent(found::add);
-        }
-        advice.addAll(found);
-        if (found.isEmpty()) {
+        double side = adviser.side();
+        if (side == 0.0) {
             silent.add(new Silent(
                     Topic.RIDE_HEIGHT,
                     true,
-                    understood
-                            ? "neither axle comes to the end of its travel"
-                            : "which way the travel counts cannot be told: braking does not move it"));
+                    "which way the travel counts cannot be told: the car does not dive on the brake"));
+            return;
+        }
+        List<Advice> found = new ArrayList<>();
+        for (boolean front : new boolean[] {true, false}) {
+            adviser.end(front, adviser.compression(front, side)).ifPresent(found::add);
+        }
+        advice.addAll(found);
+        if (found.isEmpty()) {
+            silent.add(new Silent(Topic.RIDE_HEIGHT, true, "neither axle comes to the end of its travel"));
         }
     }
 
-    /** The greater of both wheels' compressions from rest at each sample, m. */
-    private Optional<double[]> compression(boolean front) {
-        double[] left = stint.recording().channel(TRAVEL.get(front ? 0 : 2)).toArray();
-        double[] right = stint.recording().channel(TRAVEL.get(front ? 1 : 3)).toArray();
+    /** Returns +1 when travel counts compression, -1 when it counts extension, 0 when that cannot be told. */
+    private double side() {
+        double[][] travel = TRAVEL.stream()
+                .map(wheel -> stint.recording().channel(wheel).toArray())
+                .toArray(double[][]::new);
         List<double[]> pairs = new ArrayList<>();
         for (Lap lap : stint.goodLaps()) {
             for (int i = lap.from(); i < lap.to(); i++) {
-                double mean = 0.5 * (left[i] + right[i]);
-                if (Double.isFinite(mean) && trace.brake().get(i) > 0.1) {
-                    pairs.add(new double[] {mean, -trace.forward().get(i)});
+                double dive = travel[0][i] + travel[1][i] - travel[2][i] - travel[3][i];
+                if (Double.isFinite(dive) && Double.isFinite(trace.forward().get(i))) {
+                    pairs.add(new double[] {dive, -trace.forward().get(i)});
                 }
             }
         }
         if (pairs.size() < FEWEST_QUIET) {
-            return Optional.empty();
+            return 0.0;
         }
         double correlation = new PearsonsCorrelation()
                 .correlation(
                         pairs.stream().mapToDouble(pair -> pair[0]).toArray(),
                         pairs.stream().mapToDouble(pair -> pair[1]).toArray());
-        if (!(Math.abs(correlation) > LEAST_CORRELATION)) {
-            return Optional.empty();
-        }
-        double side = Math.signum(correlation) * (front ? 1.0 : -1.0);
+        return Math.abs(correlation) > LEAST_CORRELATION ? Math.signum(correlation) : 0.0;
+    }
+
+    /** The greater of both wheels' compressions from rest at each sample, m. */
+    private double[] compression(boolean front, double side) {
+        double[] left = stint.recording().channel(TRAVEL.get(front ? 0 : 2)).toArray();
+        double[] right = stint.recording().channel(TRAVEL.get(front ? 1 : 3)).toArray();
         double restLeft = rest(left);
         double restRight = rest(right);
         double[] most = new double[left.length];
         Arrays.setAll(most, i -> Math.max(side * (left[i] - restLeft), side * (right[i] - restRight)));
-        return Optional.of(most);
+        return most;
     }
 
     private double rest(double[] travel) {
