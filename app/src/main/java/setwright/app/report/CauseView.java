@@ -64,7 +64,7 @@ public record CauseView(
     /** One drawing with its title and unit. */
     public record Panel(String title, String unit, Markup plot) {}
 
-    static CauseView of(Answer answer, BalanceTable table, CornerFacts facts, Story.Link link, Figures figures) {
+    static CauseView of(Answer answer, BalanceTable table, CornerFacts facts, Story story, Figures figures) {
         List<Finding> findings = answer.diagnosis().findings();
         TraceBuilder traces = new TraceBuilder(answer);
         TracePlot plot = new TracePlot(figures, facts);
@@ -73,7 +73,7 @@ public record CauseView(
                 .toList();
         int chosen = facts.telling().map(row -> row.corner().number()).orElse(0);
         return new CauseView(
-                link,
+                story.cause(),
                 findings.stream().findFirst().map(FindingWords::name).orElse(""),
                 findings.stream()
                         .findFirst()
@@ -83,7 +83,9 @@ public record CauseView(
                 panels,
                 chosen,
                 ChainView.of(answer.diagnosis(), figures),
-                TechniqueRow.of(answer, figures));
+                story.technique().stream()
+                        .map(lever -> TechniqueRow.of(lever, figures))
+                        .toList());
     }
 
     private static List<TriggerBar> triggers(Finding finding, Figures figures) {

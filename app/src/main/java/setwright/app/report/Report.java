@@ -37,7 +37,7 @@ public final class Report {
                 LapsView.of(answer, story.laps(), figures),
                 DrivingView.of(diagnosis, table, story.driving(), figures),
                 BalanceView.of(table, map, AxleView.of(diagnosis.axles(), figures), story.balance(), figures),
-                CauseView.of(answer, table, facts, story.cause(), figures),
+                CauseView.of(answer, table, facts, story, figures),
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
                 Page.style(),
                 Page.script());

@@ -1,10 +1,7 @@
 package setwright.app.report;
 
-import java.util.List;
-import setwright.app.evidence.Answer;
 import setwright.app.story.TechniqueWords;
 import setwright.app.units.Figures;
-import setwright.core.technique.TechniqueFinder;
 import setwright.core.technique.TechniqueLever;
 
 /**
@@ -22,13 +19,7 @@ public record TechniqueRow(
         String move, String where, String purpose, String proof, String laps, String strength, boolean weak) {
     private static final String NOTHING = "\u2013";
 
-    static List<TechniqueRow> of(Answer answer, Figures figures) {
-        return TechniqueFinder.find(answer.diagnosis(), answer.car().drivenAxle()).stream()
-                .map(lever -> of(lever, figures))
-                .toList();
-    }
-
-    private static TechniqueRow of(TechniqueLever lever, Figures figures) {
+    static TechniqueRow of(TechniqueLever lever, Figures figures) {
         return new TechniqueRow(
                 TechniqueWords.move(lever, figures),
                 Figures.capital(Figures.corners(TechniqueWords.corners(lever))),

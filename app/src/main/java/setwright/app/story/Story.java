@@ -1,6 +1,7 @@
 package setwright.app.story;
 
 import java.util.List;
+import setwright.core.technique.TechniqueLever;
 
 /**
  * The answer in sentences.
@@ -27,7 +28,7 @@ public record Story(
         Link cause,
         Link pattern,
         List<String> why,
-        List<String> technique,
+        List<TechniqueLever> technique,
         Link besides) {
     /** Shown once wherever advice is given. */
     public static final String CAUTION =

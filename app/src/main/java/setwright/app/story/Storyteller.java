@@ -31,7 +31,7 @@ public final class Storyteller {
                 CauseWords.tell(answer.diagnosis(), figures),
                 PatternWords.tell(answer.diagnosis(), figures),
                 WhyWords.tell(answer.diagnosis(), figures),
-                TechniqueWords.tell(levers, figures),
+                levers,
                 AdviceWords.tell(Adviser.review(answer.diagnosis(), answer.car()), figures));
     }
 }

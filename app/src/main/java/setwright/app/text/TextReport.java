@@ -10,6 +10,7 @@ import setwright.app.evidence.BalanceTable.Cell;
 import setwright.app.evidence.BalanceTable.Row;
 import setwright.app.story.Story;
 import setwright.app.story.Storyteller;
+import setwright.app.story.TechniqueWords;
 import setwright.app.text.TextTable.Column;
 import setwright.app.text.TextTable.Style;
 import setwright.app.units.Figures;
@@ -55,7 +56,7 @@ public final class TextReport {
         }
         if (!story.technique().isEmpty()) {
             lines.gap();
-            lines.paragraphs("Driver", story.technique());
+            lines.paragraphs("Driver", TechniqueWords.tell(story.technique(), figures));
         }
         link("Besides", story.besides());
         lines.gap();

@@ -9,20 +9,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import setwright.app.diagnose.DiagnoseRequest;
-import setwright.app.diagnose.FileDiagnoser;
 import setwright.app.evidence.Answer;
 import setwright.app.json.DiagnosisJsonWriter;
 import setwright.app.json.ProposalJsonWriter;
 import setwright.app.scoreboard.Home;
+import setwright.app.scoreboard.PracticeAnswer;
 import setwright.app.text.ProposalText;
 import setwright.app.text.Terminal;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
-import setwright.core.judgement.Diagnostician;
 import setwright.core.proposal.Proposer;
 import setwright.core.proposal.Turn;
 import tools.jackson.databind.JsonNode;
@@ -32,17 +29,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class PracticeProposalsTest {
 
     private static ProposalAnswer propose(String name) throws IOException {
-        Path folder = Home.cases().resolve(name);
-        Answer answer = new FileDiagnoser(Diagnostician::diagnose)
-                .diagnose(
-                        new DiagnoseRequest(
-                                folder.resolve("stint1.csv.gz"),
-                                Optional.of(folder.resolve("car.yaml")),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty()),
-                        step -> {});
+        Answer answer = PracticeAnswer.of(name);
         return new ProposalAnswer(answer, Proposer.propose(answer.diagnosis(), answer.car()));
     }
 

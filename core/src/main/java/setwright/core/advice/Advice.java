@@ -13,10 +13,14 @@ public sealed interface Advice permits GearingAdvice, BrakeAdvice, TravelAdvice,
     List<Integer> laps();
 
     /** Returns the corners where it shows, ascending; empty when it is not of a place. */
-    List<Integer> corners();
+    default List<Integer> corners() {
+        return List.of();
+    }
 
     /** Returns the item to be turned; empty when the advice is not of the setup, or the sheet does not have the item. */
-    Optional<Move> move();
+    default Optional<Move> move() {
+        return Optional.empty();
+    }
 
     /**
      * An item turned.

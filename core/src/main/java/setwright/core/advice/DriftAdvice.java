@@ -1,7 +1,6 @@
 package setwright.core.advice;
 
 import java.util.List;
-import java.util.Optional;
 import setwright.core.numerics.SlopeInterval;
 
 /**
@@ -33,15 +32,5 @@ public record DriftAdvice(
     @Override
     public Topic topic() {
         return Topic.DRIFT;
-    }
-
-    @Override
-    public List<Integer> corners() {
-        return List.of();
-    }
-
-    @Override
-    public Optional<Move> move() {
-        return Optional.empty();
     }
 }

@@ -1,7 +1,6 @@
 package setwright.core.advice;
 
 import java.util.List;
-import java.util.Optional;
 import setwright.core.numerics.SlopeInterval;
 
 /**
@@ -30,15 +29,5 @@ public record TemperatureAdvice(
     @Override
     public Topic topic() {
         return Topic.TYRE_TEMPERATURE;
-    }
-
-    @Override
-    public List<Integer> corners() {
-        return List.of();
-    }
-
-    @Override
-    public Optional<Move> move() {
-        return Optional.empty();
     }
 }

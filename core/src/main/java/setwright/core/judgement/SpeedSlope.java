@@ -33,8 +33,6 @@ final class SpeedSlope {
     private static final double CORNER_DOUBT_RAD = Math.toRadians(0.4);
     /** What a sheet does not say, from corner to corner. */
     private static final double UNLISTED_RAD = Math.toRadians(0.1);
-    /** Standard deviations within which four fifths of a normal distribution lie, from end to end. */
-    private static final double FOUR_FIFTHS = 2.563;
 
     private static final double SURE = 1.96;
 
@@ -146,7 +144,7 @@ final class SpeedSlope {
     }
 
     private static double share(Effect effect) {
-        return Math.min(1.0, (effect.high() - effect.low()) / FOUR_FIFTHS / Math.abs(effect.central()));
+        return Math.min(1.0, effect.deviation() / Math.abs(effect.central()));
     }
 
     /** Returns what it says of the cause. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarBelief;
@@ -36,8 +35,6 @@ import setwright.core.replay.Predictor;
 public final class DriversAnswer {
     private static final double OF_REPLAY = 0.5;
     private static final double OF_BALANCE = 2.5;
-    /** Four fifths of a normal distribution lie within so many standard deviations. */
-    private static final double TENTHS = 2.563;
 
     private final ImbalanceCost cost;
     private final Circuit circuit;
@@ -148,9 +145,9 @@ public final class DriversAnswer {
     private static Effect answered(Effect time, double gainS) {
         double central = seconds(time.central(), gainS);
         double shift = central - time.central();
-        double deviation = (time.high() - time.low()) / TENTHS;
+        double deviation = time.deviation();
         double positive = deviation > 0.0
-                ? new NormalDistribution().cumulativeProbability(central / deviation)
+                ? Effect.normal(central, deviation).probabilityPositive()
                 : central > 0.0 ? 1.0 : central < 0.0 ? 0.0 : time.probabilityPositive();
         return new Effect(central, time.low() + shift, time.high() + shift, positive);
     }

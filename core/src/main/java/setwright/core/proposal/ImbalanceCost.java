@@ -23,8 +23,6 @@ import setwright.core.replay.Prediction;
 /** What an imbalance costs, phase by phase and class by class of corners. */
 final class ImbalanceCost {
     private static final int POINTS = 15;
-    /** Four fifths of a normal distribution lie within so many standard deviations. */
-    private static final double TENTHS = 2.563;
 
     private static final double[] NORMAL = normal();
 
@@ -60,8 +58,7 @@ final class ImbalanceCost {
             Optional<Effect> effect =
                     prediction.balance(cell.pool().phase(), cell.pool().speedClass());
             double moved = factor * effect.map(Effect::central).orElse(0.0);
-            double spread = Math.abs(factor)
-                    * effect.map(found -> (found.high() - found.low()) / TENTHS).orElse(0.0);
+            double spread = Math.abs(factor) * effect.map(Effect::deviation).orElse(0.0);
             gains.add(new PoolGain(
                     cell.pool(),
                     cell.timeS()

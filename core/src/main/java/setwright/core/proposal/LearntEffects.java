@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import setwright.core.car.SetupChange;
 import setwright.core.numerics.NormalBelief;
 import setwright.core.replay.Effect;
@@ -31,8 +30,6 @@ public final class LearntEffects {
      * leaves out (our choice).
      */
     private static final double MODEL = 0.25;
-    /** Tenth and nine tenths of a normal distribution, in standard deviations. */
-    private static final double TENTH = 1.2816;
 
     private final List<MeasuredEffect> measured;
 
@@ -109,23 +106,13 @@ public final class LearntEffects {
                 any = true;
             }
         }
-        return any ? effect(belief) : predicted;
+        return any ? Effect.normal(belief.mean(), belief.deviation()) : predicted;
     }
 
     /** A replay in which an item does nothing at all does not know it. */
     private static NormalBelief belief(Effect predicted) {
-        double draws = (predicted.high() - predicted.low()) / (2.0 * TENTH);
-        double deviation = Math.hypot(draws, MODEL * predicted.central());
+        double deviation = Math.hypot(predicted.deviation(), MODEL * predicted.central());
         return deviation > 0.0 ? new NormalBelief(predicted.central(), deviation) : NormalBelief.nothing();
-    }
-
-    private static Effect effect(NormalBelief belief) {
-        double reach = TENTH * belief.deviation();
-        return new Effect(
-                belief.mean(),
-                belief.mean() - reach,
-                belief.mean() + reach,
-                new NormalDistribution().cumulativeProbability(belief.mean() / belief.deviation()));
     }
 
     private static String place(PhaseEffect effect) {

@@ -15,9 +15,6 @@ import setwright.core.replay.Prediction;
  * @param effect   of turning it by that much on these laps
  */
 public record ItemStanding(SetupItem item, double unusual, double turned, Prediction effect) {
-    /** Standard deviations of a normal distribution within which four fifths of it lie, from end to end. */
-    private static final double FOUR_FIFTHS = 2.563;
-
     /** Returns the change of the balance angle from the middle of the range to where it stands, rad; 0 where unknown. */
     public double balanceRad(Pool pool) {
         return item.place() * perRange(pool);
@@ -43,9 +40,7 @@ public record ItemStanding(SetupItem item, double unusual, double turned, Predic
 
     /** Returns the spread of {@link #costS} that the car's uncertain parameters and the driver leave, s. */
     double costSpreadS() {
-        double spread = Math.abs(item.place() / turned)
-                * (effect.lapTimeS().high() - effect.lapTimeS().low())
-                / FOUR_FIFTHS;
+        double spread = Math.abs(item.place() / turned) * effect.lapTimeS().deviation();
         return Double.isFinite(spread) ? spread : 0.0;
     }
 
@@ -60,7 +55,7 @@ public record ItemStanding(SetupItem item, double unusual, double turned, Predic
     /** Returns the spread of {@link #balanceRad} that the car's uncertain parameters leave, rad. */
     double spreadRad(Pool pool) {
         return effect.balance(pool.phase(), pool.speedClass())
-                .map(found -> Math.abs(item.place() / turned) * (found.high() - found.low()) / FOUR_FIFTHS)
+                .map(found -> Math.abs(item.place() / turned) * found.deviation())
                 .filter(Double::isFinite)
                 .orElse(0.0);
     }

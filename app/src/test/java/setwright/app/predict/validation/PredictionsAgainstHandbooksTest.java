@@ -3,23 +3,19 @@ package setwright.app.predict.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import setwright.app.diagnose.DiagnoseRequest;
-import setwright.app.diagnose.FileDiagnoser;
 import setwright.app.evidence.Answer;
 import setwright.app.predict.ChangeWords;
-import setwright.app.scoreboard.Home;
+import setwright.app.scoreboard.PracticeAnswer;
 import setwright.core.car.SetupChange;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
-import setwright.core.judgement.Diagnostician;
 import setwright.core.replay.Effect;
 import setwright.core.replay.HandbookSigns;
 import setwright.core.replay.Prediction;
@@ -39,7 +35,7 @@ final class PredictionsAgainstHandbooksTest {
     void theSignIsTheHandbooksOrTheDisagreementIsSaid(String name) throws IOException {
         int agree = 0;
         List<String> against = new ArrayList<>();
-        Answer answer = answer(name);
+        Answer answer = PracticeAnswer.of(name);
         for (Prediction prediction : predictions(answer)) {
             SetupChange change = prediction.changes().get(0);
             for (HandbookSigns.Sign sign : SetupCatalogue.find(change.item())
@@ -74,20 +70,6 @@ final class PredictionsAgainstHandbooksTest {
             }
         }
         assertThat(agree).as("signs that agree, against %s", against).isGreaterThan(Math.max(20, 9 * against.size()));
-    }
-
-    private static Answer answer(String name) throws IOException {
-        Path folder = Home.cases().resolve(name);
-        return new FileDiagnoser(Diagnostician::diagnose)
-                .diagnose(
-                        new DiagnoseRequest(
-                                folder.resolve("stint1.csv.gz"),
-                                Optional.of(folder.resolve("car.yaml")),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty()),
-                        step -> {});
     }
 
     private static List<Prediction> predictions(Answer answer) {

@@ -101,11 +101,6 @@ public final class MountedTyre {
         return CURVE.slope(slip);
     }
 
-    /** Returns the derivative of {@link #share} at no slip. */
-    double initialSlope() {
-        return CURVE.initialSlope();
-    }
-
     /** Returns the slip over that of the peak that gives a force over peak, on the rising side. */
     public double inverse(double share) {
         return CURVE.inverse(share);
