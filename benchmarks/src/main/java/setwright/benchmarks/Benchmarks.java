@@ -1,12 +1,16 @@
 package setwright.benchmarks;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.openjdk.jmh.profile.StackProfiler;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
@@ -20,7 +24,7 @@ import org.openjdk.jmh.util.Statistics;
 /** The command {@code ./benchmark}: measures and prints a table. */
 public final class Benchmarks {
     private static final String HELP = """
-            Usage: ./benchmark [--laps] [--quick] [--profile]
+            Usage: ./benchmark [--laps] [--growth] [--quick] [--profile]
 
             Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
             prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
@@ -28,6 +32,8 @@ public final class Benchmarks {
             whole car in time with its driver. Prints a table.
 
               --laps     the quasi-steady laps and the driving alone
+              --growth   the whole diagnosis alone, from a file of 40 columns at 100 rows a second to the answer, by the number of
+                         laps: in a Java machine that has just started, and in one that is warm
               --quick    one short run each, to see that all works; its figures say little
               --profile  samples where the prediction spends its time, and prints that too
               -h, --help shows this text
@@ -35,16 +41,17 @@ public final class Benchmarks {
             The figures hold only while nothing else runs: the table shows the load of the machine, and the processor time of
             all threads together beside the time on the clock.
             """;
-    private static final Set<String> OPTIONS = Set.of("--laps", "--quick", "--profile");
+    private static final Set<String> OPTIONS = Set.of("--laps", "--growth", "--quick", "--profile");
     /** As ./setwright starts the program. */
     private static final String[] JVM = {"-XX:+UseSerialGC", "-XX:MaxRAMPercentage=50"};
 
     private static final int USAGE = 2;
+    private static final int FIRST_RUNS = 5;
 
     private Benchmarks() {}
 
     /** Runs the command. */
-    public static void main(String[] arguments) throws RunnerException {
+    public static void main(String[] arguments) throws RunnerException, IOException {
         List<String> words = Arrays.asList(arguments);
         if (words.contains("-h") || words.contains("--help")) {
             System.out.print(HELP);
@@ -52,13 +59,27 @@ public final class Benchmarks {
         }
         for (String word : words) {
             if (!OPTIONS.contains(word)) {
-                System.err.println(
-                        "benchmark: unknown option " + word + "; options are --laps, --quick, --profile and --help");
+                System.err.println("benchmark: unknown option " + word
+                        + "; options are --laps, --growth, --quick, --profile and --help");
                 System.exit(USAGE);
             }
         }
         boolean quick = words.contains("--quick");
         double load = load();
+        if (words.contains("--growth")) {
+            Path folder = Files.createTempDirectory("setwright-benchmark");
+            try {
+                WrittenLaps.write(folder, WrittenLaps.LAPS);
+                Growth.print(System.out, growth(quick, folder, true), "first", load);
+                Growth.print(System.out, growth(quick, folder, false), "warm", load());
+            } finally {
+                for (int laps : WrittenLaps.LAPS) {
+                    Files.deleteIfExists(WrittenLaps.file(folder, laps));
+                }
+                Files.deleteIfExists(folder);
+            }
+            return;
+        }
         Collection<RunResult> results = measure(quick, words.contains("--laps"));
         print(System.out, results, load, quick);
         if (words.contains("--profile")) {
@@ -70,6 +91,23 @@ public final class Benchmarks {
         ChainedOptionsBuilder options =
                 options(quick).include(LapBenchmark.class.getName()).include(DriveBenchmark.class.getName());
         return new Runner((lapsOnly ? options : options.include(StintBenchmark.class.getName())).build()).run();
+    }
+
+    /** A first run each in fresh Java machines, or warm ones. */
+    private static Collection<RunResult> growth(boolean quick, Path folder, boolean first) throws RunnerException {
+        ChainedOptionsBuilder options = options(quick)
+                .include(DiagnosisBenchmark.class.getName())
+                .jvmArgsAppend(
+                        "-D" + TenLaps.HOME + "=" + System.getProperty(TenLaps.HOME, ".."),
+                        "-D" + WrittenLaps.FOLDER + "=" + folder);
+        if (first) {
+            options.forks(quick ? 1 : FIRST_RUNS)
+                    .warmupIterations(0)
+                    .measurementIterations(1)
+                    .jvmArgs(Stream.concat(Stream.of(JVM), Stream.of("-XX:TieredStopAtLevel=1"))
+                            .toArray(String[]::new));
+        }
+        return new Runner(options.build()).run();
     }
 
     private static ChainedOptionsBuilder options(boolean quick) {
@@ -116,7 +154,7 @@ public final class Benchmarks {
         }
     }
 
-    private static double processor(RunResult result) {
+    static double processor(RunResult result) {
         Result<?> found = result.getSecondaryResults().get(ProcessorTime.LABEL);
         return found == null ? Double.NaN : found.getScore();
     }
@@ -139,7 +177,7 @@ public final class Benchmarks {
     }
 
     /** Processes that want a core, mean of the last minute; negative where the system does not tell. */
-    private static double load() {
+    static double load() {
         return ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
     }
 }

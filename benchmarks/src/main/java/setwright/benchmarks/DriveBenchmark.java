@@ -39,13 +39,18 @@ public class DriveBenchmark {
     /** Lets the driver learn a car on a circuit, and counts how many laps the seconds are. */
     @Setup
     public void learn() {
+        driver = learnt();
+        double lap = driver.drive(DriverScatter.NONE, 1, 1L).lapsS().get(1);
+        laps = (int) Math.ceil(SECONDS / lap);
+    }
+
+    /** A driver who knows the car of the measured recording on a circuit drawn by chance. */
+    static StintSimulator learnt() {
         CarSheet sheet = TenLaps.read().sheet();
         CarModel car = new CarAssembler(sheet)
                 .build(sheet.with(List.<SetupChange>of()), CarPrior.of(sheet).middle());
         StintPlan plan = StintPlan.usual(CircuitPlan.random(1L).line(1.0), car, DriverStyle.good(), 1L);
-        driver = StintSimulator.learnt(plan);
-        double lap = driver.drive(DriverScatter.NONE, 1, 1L).lapsS().get(1);
-        laps = (int) Math.ceil(SECONDS / lap);
+        return StintSimulator.learnt(plan);
     }
 
     /** Drives {@link #SECONDS} and a little more, so that the figure errs to the slow side. */

@@ -29,9 +29,14 @@ public record TenLaps(Stint stint, CarSheet sheet) {
 
     private static final String CASE = "intake/src/test/resources/cases/practice-01";
 
+    /** Where the recording and its car sheet lie. */
+    static Path folder() {
+        return Path.of(System.getProperty(HOME, "..")).resolve(CASE);
+    }
+
     /** Reads the recording and cuts it into laps. */
     public static TenLaps read() {
-        Path folder = Path.of(System.getProperty(HOME, "..")).resolve(CASE);
+        Path folder = folder();
         CarSheet sheet = CarSheetReader.read(folder.resolve("car.yaml"));
         Stint found = StintBuilder.build(
                 RecordingReader.read(folder.resolve("stint1.csv.gz"), Optional.empty(), Optional.of(sheet))

@@ -26,7 +26,8 @@ record DiagnosisJson(
         List<ExplanationJson.Reason> reasons,
         ExplanationJson.Setup setup,
         Optional<AxlesJson> axles,
-        AdviceJson advice) {
+        AdviceJson advice,
+        @JsonProperty("more_laps") OptionalInt moreLaps) {
 
     record Recording(
             String name,

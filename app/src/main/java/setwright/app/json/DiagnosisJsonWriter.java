@@ -28,6 +28,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.LapsNeeded;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
@@ -108,7 +109,8 @@ public final class DiagnosisJsonWriter {
                 ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
                 ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
                 diagnosis.axles().map(AxlesJsonWriter::of),
-                AdviceJsonWriter.of(answer));
+                AdviceJsonWriter.of(answer),
+                LapsNeeded.forVerdict(diagnosis));
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {

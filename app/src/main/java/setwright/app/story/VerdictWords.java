@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
 import setwright.core.handling.Phase;
@@ -11,6 +12,7 @@ import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.LapsNeeded;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.technique.TechniqueLever;
@@ -74,9 +76,16 @@ final class VerdictWords {
                         "Look for time in the driving: the corners that scatter most are under Driving.");
             case NOT_ENOUGH_EVIDENCE ->
                 List.of(
-                        "Record more laps in one run, at a steady pace and without traffic, and ask again.",
+                        "Record " + moreLaps() + " in one run, at a steady pace and without traffic, and ask again.",
                         "Which laps and corners could not be used, and why, stands under Laps and Driving.");
         };
+    }
+
+    private String moreLaps() {
+        OptionalInt more = LapsNeeded.forVerdict(diagnosis);
+        return more.isEmpty()
+                ? "more laps"
+                : "at least " + more.getAsInt() + (more.getAsInt() == 1 ? " more lap" : " more laps") + " like these";
     }
 
     private List<String> change() {

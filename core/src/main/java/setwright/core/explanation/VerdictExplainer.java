@@ -21,9 +21,6 @@ import setwright.core.standing.ItemStanding;
 
 /** Tells why nothing is to be changed, or why that cannot be said: what was looked at, what was seen, what would settle it. */
 public final class VerdictExplainer {
-    private static final int FEWEST_LAPS = 3;
-    private static final int GOOD_LAPS = 8;
-
     private final Diagnosis diagnosis;
     private final int laps;
 
@@ -111,15 +108,18 @@ public final class VerdictExplainer {
     private Reason whyNot(Finding finding) {
         double least = Diagnostician.leastProbability(finding);
         boolean sure = finding.probability() >= least;
-        String sentence = sure
-                ? "It is sure enough (probability " + Words.probability(finding.probability()) + "), but "
-                        + (finding.lapWide()
-                                ? "something else stands in the way of a verdict."
-                                : "it belongs to " + Words.corners(finding.corners())
-                                        + " alone: a change for it would be felt all round the lap.")
-                : Words.format(
-                        "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
-                        Words.probability(finding.probability()), Words.probability(least));
+        String sentence = laps < LapsNeeded.FEWEST
+                ? "Too few laps: what shows in every one of " + Words.count(laps, "lap", "laps")
+                        + " may still be chance."
+                : sure
+                        ? "It is sure enough (probability " + Words.probability(finding.probability()) + "), but "
+                                + (finding.lapWide()
+                                        ? "something else stands in the way of a verdict."
+                                        : "it belongs to " + Words.corners(finding.corners())
+                                                + " alone: a change for it would be felt all round the lap.")
+                        : Words.format(
+                                "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
+                                Words.probability(finding.probability()), Words.probability(least));
         return Reason.of(
                 Kind.WHY_NOT,
                 sentence,
@@ -133,13 +133,13 @@ public final class VerdictExplainer {
                     Kind.TO_SETTLE,
                     "No lap will settle it while the steering ratio or wheelbase on the sheet is wrong.");
         }
-        if (laps < FEWEST_LAPS) {
+        if (laps < LapsNeeded.FEWEST) {
             return Reason.of(
                     Kind.TO_SETTLE,
                     Words.format(
                             "%s more at the least; %d more would be good.",
-                            Words.count(FEWEST_LAPS - laps, "lap", "laps"), GOOD_LAPS - laps),
-                    Figure.of("more laps", FEWEST_LAPS - laps, "laps"));
+                            Words.count(LapsNeeded.FEWEST - laps, "lap", "laps"), LapsNeeded.GOOD - laps),
+                    Figure.of("more laps", LapsNeeded.FEWEST - laps, "laps"));
         }
         if (diagnosis.passes().isEmpty()) {
             return Reason.of(

@@ -78,10 +78,17 @@ public final class BalanceBelief {
             return NORMAL.cumulativeProbability((Math.abs(meanRad) - leastRad) / deviationRad);
         }
 
-        /** Returns what is left after an independent measurement of the same angle. */
+        /**
+         * Returns what is left after an independent measurement of the same angle. Where the two point opposite ways and lie
+         * farther apart than their doubts allow, the doubt that is left grows by as much (R. T. Birge, Phys. Rev. 40 (1932) 207,
+         * value from memory): one of them is wrong, and nobody knows which.
+         */
         public Estimate after(double measuredRad, double spreadRad) {
-            double gain = deviationRad * deviationRad / (deviationRad * deviationRad + spreadRad * spreadRad);
-            return new Estimate(meanRad + gain * (measuredRad - meanRad), Math.sqrt(1.0 - gain) * deviationRad);
+            double variance = deviationRad * deviationRad + spreadRad * spreadRad;
+            double gain = deviationRad * deviationRad / variance;
+            boolean opposed = measuredRad * meanRad < 0.0;
+            double apart = opposed ? Math.max(1.0, Math.abs(measuredRad - meanRad) / Math.sqrt(variance)) : 1.0;
+            return new Estimate(meanRad + gain * (measuredRad - meanRad), apart * Math.sqrt(1.0 - gain) * deviationRad);
         }
     }
 

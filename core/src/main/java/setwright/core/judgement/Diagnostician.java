@@ -41,8 +41,6 @@ public final class Diagnostician {
     /** Above it something is suspected, which more laps could settle. */
     private static final double SUSPECTED = 0.5;
 
-    private static final int FEWEST_LAPS = 3;
-
     private Diagnostician() {}
 
     /**
@@ -88,6 +86,9 @@ public final class Diagnostician {
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
         findings.removeIf(finding -> finding.probability() < leastProbability(finding));
+        if (laps < LapsNeeded.FEWEST) {
+            findings.removeIf(Finding::lapWide);
+        }
         oneForTheCar(findings, level, !standing.isUnknown());
         findings.sort(Comparator.comparing(Finding::lapWide)
                 .thenComparingDouble(
@@ -143,10 +144,13 @@ public final class Diagnostician {
             int laps) {
         Verdict verdict;
         String reason;
-        if (laps < FEWEST_LAPS || passes.isEmpty()) {
+        if (laps < LapsNeeded.FEWEST || passes.isEmpty()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
-            reason = (laps == 1 ? "1 lap" : laps + " laps") + " can be judged; at least " + FEWEST_LAPS
-                    + " are needed, better eight.";
+            reason = (laps == 1 ? "1 lap" : laps + " laps") + " can be judged; at least " + LapsNeeded.FEWEST
+                    + " are needed, better " + LapsNeeded.GOOD + "."
+                    + suspicion
+                            .map(signs -> " So far there are signs of " + place(signs) + ".")
+                            .orElse("");
         } else if (trace.steering().contradicts()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(

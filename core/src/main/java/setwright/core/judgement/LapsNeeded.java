@@ -14,10 +14,40 @@ import java.util.stream.Collectors;
 
 /** How many laps like these would make a suspicion a finding. */
 public final class LapsNeeded {
+    /**
+     * Fewer say nothing of the car. What shows in every one of n laps, though it comes in no more than every other one, has a
+     * probability of 0.5 to the power of n (sign test): only from five on that is below 0.05.
+     */
+    public static final int FEWEST = 5;
+
+    /** So many are good to have: a lap put aside, or one in which it does not show, then does no harm (common practice). */
+    public static final int GOOD = 8;
+
     /** Nobody is sent out for more in one day's testing (our choice). */
     private static final int MOST = 40;
 
     private LapsNeeded() {}
+
+    /**
+     * Returns how many more laps like these a verdict of "not enough evidence" waits for.
+     *
+     * @return empty for another verdict, and where laps alone will not bring one
+     */
+    public static OptionalInt forVerdict(Diagnosis diagnosis) {
+        int laps = diagnosis.stint().goodLaps().size();
+        if (diagnosis.verdict() != Verdict.NOT_ENOUGH_EVIDENCE
+                || diagnosis.trace().steering().contradicts()) {
+            return OptionalInt.empty();
+        }
+        if (laps < FEWEST) {
+            return OptionalInt.of(FEWEST - laps);
+        }
+        return diagnosis.grounds().considered().stream()
+                .filter(Finding::lapWide)
+                .findFirst()
+                .map(finding -> toSettle(diagnosis, finding))
+                .orElse(OptionalInt.empty());
+    }
 
     /**
      * Returns how many more laps would do.

@@ -119,7 +119,7 @@ final class ExplainerTest {
     void twoLapsAreToldHowManyMoreAreNeeded() {
         Diagnosis diagnosis = diagnose(new Drive(51).laps(2));
         Reason settle = reason(VerdictExplainer.explain(diagnosis), Kind.TO_SETTLE);
-        assertThat(settle.sentence()).isEqualTo("1 lap more at the least; 6 more would be good.");
+        assertThat(settle.sentence()).isEqualTo("3 laps more at the least; 6 more would be good.");
     }
 
     @Test

@@ -14,7 +14,7 @@ import setwright.intake.problem.InputProblem;
 
 /*
  * Design note. What loggers write is almost always plain: numbers between delimiters, as many in each row. Such a file is cut here,
- * in blocks that end at the end of a line and are parsed side by side, at a fifth of what the SQL engine takes for it. Whatever is
+ * in blocks that end at the end of a line and are parsed side by side, at a tenth of what the SQL engine takes for it. Whatever is
  * not plain (a quote, a word that is no known sign for "no value", a row of another width) ends the attempt, and the engine
  * reads the file from its beginning: one meaning, two speeds. A test holds both to the same numbers.
  */
