@@ -21,7 +21,6 @@ import setwright.core.replay.Prediction;
  */
 record ChangeComparison(
         String name, boolean predicted, List<ChangeEffect> balance, List<ChangeEffect> lapTime, int spun) {
-    private static final double STANDARD_DEVIATIONS = 2.0;
     /** Ranks of fewer changes say nothing. */
     private static final int FEWEST_RANKS = 5;
 
@@ -43,7 +42,7 @@ record ChangeComparison(
                         change,
                         "lap time",
                         change.lapTimeDeltaS(),
-                        STANDARD_DEVIATIONS * truth.lapTimeNoiseS(),
+                        ChangeEffect.STANDARD_DEVIATIONS * truth.lapTimeNoiseS(),
                         answer.map(Prediction::lapTimeS)));
                 ChangeCell.ALL.forEach(
                         cell -> effect(changes, change, cell, answer).ifPresent(balance::add));

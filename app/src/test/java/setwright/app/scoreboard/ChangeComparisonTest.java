@@ -91,6 +91,22 @@ final class ChangeComparisonTest {
     }
 
     @Test
+    void anEffectIsInsideWhenItsIntervalAndItsNoiseTogetherReachTheTruth() {
+        Truth.Change turned = change("item", 4, 6, 0.5, 0, 0);
+        Effect answer = new Effect(0.2, 0.1, 0.5, 0.99);
+        assertThat(new ChangeEffect(turned, "", 0.5, 0.0, Optional.of(answer)).inside())
+                .isTrue();
+        assertThat(new ChangeEffect(turned, "", 0.05, 0.0, Optional.of(answer)).inside())
+                .as("the interval is not the same on both sides")
+                .isFalse();
+        assertThat(new ChangeEffect(turned, "", 0.05, 0.2, Optional.of(answer)).inside())
+                .as("hypot(0.1, 1.28 * 0.1) = 0.162 reaches 0.15")
+                .isTrue();
+        assertThat(new ChangeEffect(turned, "", 0.5, 0.2, Optional.empty()).inside())
+                .isFalse();
+    }
+
+    @Test
     void wrongSignsAndMissingAnswersAreMisses() {
         List<Prediction> answers = new ArrayList<>(perfect());
         answers.set(0, prediction(-0.31, 0.99, 0.1)); // wrong and claimed
@@ -101,7 +117,7 @@ final class ChangeComparisonTest {
         List<Row> rows = ChangeRule.judge(all);
         assertThat(rows.get(0).counts()).containsEntry(Measure.CHANGED_BALANCE, new Count(8, 11));
         assertThat(rows.get(1).counts()).containsEntry(Measure.CHANGED_BALANCE_SURE, new Count(8, 9));
-        assertThat(rows.get(2).counts())
+        assertThat(rows.get(3).counts())
                 .as("the last one has no answer")
                 .containsEntry(Measure.CHANGED_TIME, new Count(11, 12));
         assertThat(rows.get(0).answer()).startsWith("worst: item0 4 to 6 low mid +0.31 as -0.31");

@@ -13,6 +13,10 @@ import setwright.core.replay.Effect;
  * @param answer      as predicted, in the same unit; empty when nothing is said
  */
 record ChangeEffect(Truth.Change change, String where, double truth, double clearAbove, Optional<Effect> answer) {
+    /** What is clear lies beyond so many standard deviations of the noise. */
+    static final double STANDARD_DEVIATIONS = 2.0;
+    /** Within so many, either way, lie four fifths of a normal distribution. */
+    private static final double FOUR_FIFTHS = 1.28;
 
     boolean clear() {
         return Math.abs(truth) > clearAbove;
@@ -31,6 +35,18 @@ record ChangeEffect(Truth.Change change, String where, double truth, double clea
     /** Tells whether the answer claims to know the sign. */
     boolean claimed() {
         return answer.filter(effect -> effect.signSure() && effect.central() != 0.0)
+                .isPresent();
+    }
+
+    /** Tells whether the true effect lies within the answer's interval, as well as its own noise lets that be seen. */
+    boolean inside() {
+        return answer.filter(effect -> {
+                    double reach = truth > effect.central()
+                            ? effect.high() - effect.central()
+                            : effect.central() - effect.low();
+                    double noise = FOUR_FIFTHS * clearAbove / STANDARD_DEVIATIONS;
+                    return Math.abs(truth - effect.central()) <= Math.hypot(reach, noise);
+                })
                 .isPresent();
     }
 

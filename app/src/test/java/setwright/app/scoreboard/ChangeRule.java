@@ -23,8 +23,10 @@ final class ChangeRule implements Rule {
         return List.of(
                 row("balance after changes", changes.balance(), balance, Measure.CHANGED_BALANCE),
                 claimed(balance, Measure.CHANGED_BALANCE_SURE),
+                inside(changes.balance(), Measure.CHANGED_BALANCE_INSIDE),
                 row("lap time after changes", changes.lapTime(), lapTime, Measure.CHANGED_TIME),
                 claimed(lapTime, Measure.CHANGED_TIME_SURE),
+                inside(changes.lapTime(), Measure.CHANGED_TIME_INSIDE),
                 upAgainstDown(changes.lapTimeUpAgainstDown()),
                 Row.shown(
                         "  rank correlation",
@@ -60,6 +62,18 @@ final class ChangeRule implements Rule {
                 worst(claimed),
                 measure,
                 ChangeComparison.right(claimed));
+    }
+
+    private static Row inside(List<ChangeEffect> all, Measure measure) {
+        List<ChangeEffect> answered =
+                all.stream().filter(effect -> effect.answer().isPresent()).toList();
+        long inside = answered.stream().filter(ChangeEffect::inside).count();
+        return Row.counted(
+                "  within the interval",
+                "all " + answered.size() + " of them, their own noise allowed for",
+                inside + " inside",
+                measure,
+                new Count((int) inside, answered.size()));
     }
 
     private static String worst(List<ChangeEffect> effects) {

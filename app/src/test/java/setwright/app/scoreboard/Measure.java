@@ -21,9 +21,11 @@ enum Measure {
     FALSE_CHANGES("setup changes called for in vain", Aim.FEW),
     CHANGED_BALANCE("balance changes of the predicted sign"),
     CHANGED_BALANCE_SURE("those whose sign was claimed", Aim.LARGE_SHARE),
+    CHANGED_BALANCE_INSIDE("true balance changes within the interval for eight in ten"),
     CHANGED_TIME("lap time changes of the predicted sign"),
     CHANGED_WAY("items turned the quicker way"),
-    CHANGED_TIME_SURE("those whose lap time sign was claimed", Aim.LARGE_SHARE);
+    CHANGED_TIME_SURE("those whose lap time sign was claimed", Aim.LARGE_SHARE),
+    CHANGED_TIME_INSIDE("true lap time changes within the interval for eight in ten");
 
     /** What is better. */
     enum Aim {

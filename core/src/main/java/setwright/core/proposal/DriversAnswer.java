@@ -10,6 +10,7 @@ import setwright.core.car.model.CarBelief;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
+import setwright.core.circuit.Lap;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.judgement.BalanceBelief;
@@ -31,19 +32,26 @@ import setwright.core.replay.Predictor;
  * 0.34 and 0.61 and between 2.1 and 3.4; signs right 122 of 167 where the replay alone has 110 (docs/prediction.md).
  */
 
-/** Adds to a replayed change of lap time what the driver makes of the balance that it leaves him. */
+/** Turns a replayed change into what the driver makes of it: of the lap time and of the balance. */
 public final class DriversAnswer {
     private static final double OF_REPLAY = 0.5;
     private static final double OF_BALANCE = 2.5;
+    /**
+     * What the answer itself leaves open, as a share of the lap: with it four fifths of 264 true lap times lie within their
+     * intervals, where the run that all changes are compared with is allowed for (docs/prediction.md).
+     */
+    private static final double OPEN_SHARE = 0.0015;
 
     private final ImbalanceCost cost;
     private final Circuit circuit;
     private final Map<Pool, Map<Integer, Double>> shares;
+    private final double openS;
 
-    private DriversAnswer(ImbalanceCost cost, Circuit circuit, Map<Pool, Map<Integer, Double>> shares) {
+    private DriversAnswer(ImbalanceCost cost, Circuit circuit, Map<Pool, Map<Integer, Double>> shares, double openS) {
         this.cost = cost;
         this.circuit = circuit;
         this.shares = shares;
+        this.openS = openS;
     }
 
     /** Prepares the laps of a diagnosis. */
@@ -54,7 +62,11 @@ public final class DriversAnswer {
                 belief, diagnosis.passes(), diagnosis.stint().goodLaps().size());
         Map<Pool, Map<Integer, Double>> shares = new HashMap<>();
         belief.pools().forEach(found -> shares.put(found.pool(), shares(found.pool(), diagnosis.passes())));
-        return new DriversAnswer(cost, diagnosis.stint().circuit(), shares);
+        double lapS = diagnosis.stint().goodLaps().stream()
+                .mapToDouble(Lap::timeS)
+                .average()
+                .orElse(0.0);
+        return new DriversAnswer(cost, diagnosis.stint().circuit(), shares, OPEN_SHARE * lapS);
     }
 
     /** Share of a pool's time that each of its corners has. */
@@ -110,11 +122,31 @@ public final class DriversAnswer {
                 .toList();
     }
 
-    /** Returns a replayed prediction with the driver's answer in its times, corner by corner; the balance stays as it is. */
+    /** Returns a replayed prediction with the driver's answer in it, corner by corner. */
     public Prediction to(Prediction replayed) {
-        if (needsNoDriver(replayed)) {
-            return replayed;
-        }
+        Prediction balanced = inBalance(replayed);
+        return needsNoDriver(replayed) ? balanced : inTime(balanced, replayed);
+    }
+
+    private static Prediction inBalance(Prediction replayed) {
+        LapEffect lap = replayed.lap();
+        BalanceAnswer.Curves curves = BalanceAnswer.to(lap.balance(), lap.balanceLow(), lap.balanceHigh());
+        return new Prediction(
+                replayed.changes(),
+                replayed.corners().stream()
+                        .map(corner -> new CornerEffect(
+                                corner.corner(), corner.speedClass(), BalanceAnswer.to(corner), corner.timeS()))
+                        .toList(),
+                replayed.phases().stream().map(BalanceAnswer::to).toList(),
+                replayed.lapTimeS(),
+                replayed.selectivity(),
+                new LapEffect(lap.station(), curves.balance(), curves.low(), curves.high(), lap.timeS(), lap.speed()),
+                replayed.reasons(),
+                replayed.doubts());
+    }
+
+    /** The weights of the lap time were found with the balance as replayed. */
+    private Prediction inTime(Prediction balanced, Prediction replayed) {
         List<PoolGain> gains = cost.gains(replayed, 1.0);
         double all = gains.stream().mapToDouble(PoolGain::gainS).sum();
         Map<Integer, Double> byCorner = new HashMap<>();
@@ -123,33 +155,31 @@ public final class DriversAnswer {
                     .forEach((corner, share) -> byCorner.merge(corner, share * gain.gainS(), Double::sum));
         }
         List<CornerEffect> corners = new ArrayList<>();
-        for (CornerEffect corner : replayed.corners()) {
+        for (CornerEffect corner : balanced.corners()) {
             corners.add(new CornerEffect(
                     corner.corner(),
                     corner.speedClass(),
                     corner.balance(),
-                    answered(corner.timeS(), byCorner.getOrDefault(corner.corner(), 0.0))));
+                    answered(corner.timeS(), byCorner.getOrDefault(corner.corner(), 0.0), 0.0)));
         }
         return new Prediction(
-                replayed.changes(),
+                balanced.changes(),
                 corners,
-                replayed.phases(),
-                answered(replayed.lapTimeS(), all),
-                replayed.selectivity(),
-                lap(replayed.lap(), byCorner),
-                replayed.reasons(),
-                replayed.doubts());
+                balanced.phases(),
+                answered(balanced.lapTimeS(), all, openS),
+                balanced.selectivity(),
+                lap(balanced.lap(), byCorner),
+                balanced.reasons(),
+                balanced.doubts());
     }
 
-    /** The interval keeps its width: what the answer leaves open is in it already, as the spread of true about replayed times. */
-    private static Effect answered(Effect time, double gainS) {
+    /** Moves a replayed time, and widens its interval by what the answer leaves open. */
+    private static Effect answered(Effect time, double gainS, double openS) {
         double central = seconds(time.central(), gainS);
-        double shift = central - time.central();
-        double deviation = time.deviation();
-        double positive = deviation > 0.0
-                ? Effect.normal(central, deviation).probabilityPositive()
-                : central > 0.0 ? 1.0 : central < 0.0 ? 0.0 : time.probabilityPositive();
-        return new Effect(central, time.low() + shift, time.high() + shift, positive);
+        double deviation = Math.hypot(time.deviation(), openS);
+        return deviation > 0.0
+                ? Effect.normal(central, deviation)
+                : new Effect(central, central, central, central > 0.0 ? 1.0 : central < 0.0 ? 0.0 : 0.5);
     }
 
     /** Time over the lap: what a corner's balance gives is laid evenly over the corner. */

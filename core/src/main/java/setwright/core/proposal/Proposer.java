@@ -124,10 +124,7 @@ public final class Proposer {
                     total(answer.cost().gains(rough.get(i), share))));
         }
         List<Turn> replayed = byPromise(sized, promised);
-        List<Prediction> exact = predictor.predict(changes(replayed)).stream()
-                .map(answer::to)
-                .map(learnt::update)
-                .toList();
+        List<Prediction> exact = predictor.predict(changes(replayed));
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < replayed.size(); i++) {
             candidate(replayed.get(i), exact.get(i)).ifPresent(candidates::add);
@@ -193,9 +190,10 @@ public final class Proposer {
         return gains.stream().mapToDouble(PoolGain::gainS).sum();
     }
 
-    private Optional<Candidate> candidate(Turn turn, Prediction prediction) {
+    private Optional<Candidate> candidate(Turn turn, Prediction replayed) {
+        Prediction prediction = learnt.update(answer.to(replayed));
         return target.moved(prediction).map(effect -> {
-            List<PoolGain> gains = answer.cost().gains(prediction, 1.0);
+            List<PoolGain> gains = answer.cost().gains(learnt.update(replayed), 1.0);
             boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
             double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
             CarSheet changed = sheet.with(List.of(turn.change()));
