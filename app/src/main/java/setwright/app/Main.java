@@ -20,6 +20,7 @@ import setwright.app.command.PredictCommand;
 import setwright.app.command.ProposeCommand;
 import setwright.app.command.SimulateCommand;
 import setwright.app.command.SweepCommand;
+import setwright.app.command.TrialCommand;
 import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
@@ -74,6 +75,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new PredictCommand(diagnoser, Main::predict))
                 .addSubcommand(new ProposeCommand(diagnoser, Proposer::propose))
                 .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
+                .addSubcommand(new CommandLine(new TrialCommand()).addSubcommand(new TrialCommand.Judge(diagnoser)))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new SimulateCommand())

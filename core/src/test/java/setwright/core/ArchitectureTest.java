@@ -36,6 +36,7 @@ final class ArchitectureTest {
             "technique",
             "advice",
             "proposal",
+            "trial",
             "simulation");
 
     @ArchTest

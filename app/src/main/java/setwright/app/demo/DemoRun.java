@@ -25,6 +25,11 @@ import setwright.core.simulation.driver.DriverStyle;
 import setwright.core.simulation.fault.Fault;
 import setwright.core.simulation.layout.CircuitPlan;
 import setwright.core.simulation.logger.LoggerPlan;
+import setwright.core.trial.Looks;
+import setwright.core.trial.Trial;
+import setwright.core.trial.TrialJudge;
+import setwright.core.trial.TrialRuns;
+import setwright.core.trial.TrialTarget;
 
 /** Tells the story: drives its stints, has them judged and does what the answers call for. */
 public final class DemoRun {
@@ -147,9 +152,7 @@ public final class DemoRun {
             Optional<DemoStint> changed,
             Optional<DemoStint> again,
             double cost) {
-        Optional<BackToBack> trial = problem.map(Target::of)
-                .flatMap(target ->
-                        changed.flatMap(with -> again.map(after -> BackToBack.of(coached, with, after, target))));
+        Optional<Trial> trial = changed.flatMap(with -> again.map(after -> trial(coached, with, after)));
         return new DemoStory(
                 car.sheet().description(),
                 circuit.name(),
@@ -163,6 +166,15 @@ public final class DemoRun {
                 again,
                 trial,
                 cost);
+    }
+
+    private static Trial trial(DemoStint before, DemoStint changed, DemoStint after) {
+        Optional<TrialTarget> target = TrialTarget.of(before.answer().diagnosis());
+        List<TrialRuns.Diagnosed> runs = List.of(
+                new TrialRuns.Diagnosed(before.name(), false, before.answer().diagnosis()),
+                new TrialRuns.Diagnosed(changed.name(), true, changed.answer().diagnosis()),
+                new TrialRuns.Diagnosed(after.name(), false, after.answer().diagnosis()));
+        return TrialJudge.judge(TrialRuns.of(runs, target), target, Looks.once());
     }
 
     private Optional<DemoStory.Tried> tried(Finding finding, Target target, DemoStint before, DriverStyle style)

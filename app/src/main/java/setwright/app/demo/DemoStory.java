@@ -5,6 +5,7 @@ import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.simulation.fault.Fault;
+import setwright.core.trial.Trial;
 
 /**
  * The story with its evidence. What comes after the coached laps is there as far as the laps call for it.
@@ -33,7 +34,7 @@ public record DemoStory(
         Optional<Proposal> proposal,
         Optional<DemoStint> changed,
         Optional<DemoStint> again,
-        Optional<BackToBack> trial,
+        Optional<Trial> trial,
         double costS) {
     /**
      * A technique that was tried.

@@ -1,7 +1,6 @@
 package setwright.app.diagnose;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,33 +25,16 @@ public final class StintPooling {
     public static PooledAnswer diagnose(
             Diagnoser diagnoser, DiagnoseRequest first, List<Path> others, List<String> drivers, Progress progress)
             throws IOException {
-        Path folder = Files.createTempDirectory("setwright-circuit");
-        Path kept = first.circuit().or(first::saveCircuit).orElse(folder.resolve("circuit.json"));
-        try {
-            List<Answer> answers = new ArrayList<>();
-            answers.add(diagnoser.diagnose(
-                    new DiagnoseRequest(
-                            first.recording(),
-                            first.car(),
-                            first.map(),
-                            first.circuit(),
-                            first.circuit().isPresent() ? first.saveCircuit() : Optional.of(kept),
-                            first.writeMap()),
-                    progress));
-            for (Path other : others) {
-                answers.add(diagnoser.diagnose(
-                        new DiagnoseRequest(
-                                other, first.car(), first.map(), Optional.of(kept), Optional.empty(), Optional.empty()),
-                        progress));
-            }
-            List<DriverStint> stints = new ArrayList<>();
-            for (int i = 0; i < answers.size(); i++) {
-                stints.add(new DriverStint(drivers.get(i), answers.get(i).diagnosis()));
-            }
-            return new PooledAnswer(answers, Pooler.pool(stints));
-        } finally {
-            Files.deleteIfExists(folder.resolve("circuit.json"));
-            Files.deleteIfExists(folder);
+        List<DiagnoseRequest> requests = new ArrayList<>(List.of(first));
+        for (Path other : others) {
+            requests.add(new DiagnoseRequest(
+                    other, first.car(), first.map(), Optional.empty(), Optional.empty(), Optional.empty()));
         }
+        List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
+        List<DriverStint> stints = new ArrayList<>();
+        for (int i = 0; i < answers.size(); i++) {
+            stints.add(new DriverStint(drivers.get(i), answers.get(i).diagnosis()));
+        }
+        return new PooledAnswer(answers, Pooler.pool(stints));
     }
 }

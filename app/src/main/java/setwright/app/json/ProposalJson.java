@@ -22,7 +22,8 @@ record ProposalJson(
         int laps,
         String reason,
         String caution,
-        List<TechniqueJson> technique) {
+        List<TechniqueJson> technique,
+        AdviceJson advice) {
 
     record Recording(String name, List<Integer> used) {}
 

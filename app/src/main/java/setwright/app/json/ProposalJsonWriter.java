@@ -39,7 +39,8 @@ public final class ProposalJsonWriter {
                 proposal.reason(),
                 Story.CAUTION,
                 TechniqueJsonWriter.of(
-                        answer.answer().diagnosis(), answer.answer().car())));
+                        answer.answer().diagnosis(), answer.answer().car()),
+                AdviceJsonWriter.of(answer.answer())));
     }
 
     private static ProposalJson.Target target(Finding finding) {

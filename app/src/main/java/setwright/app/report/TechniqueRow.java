@@ -19,7 +19,8 @@ public record TechniqueRow(
         String move, String where, String purpose, String proof, String laps, String strength, boolean weak) {
     private static final String NOTHING = "\u2013";
 
-    static TechniqueRow of(TechniqueLever lever, Figures figures) {
+    /** Returns the row of a lever. */
+    public static TechniqueRow of(TechniqueLever lever, Figures figures) {
         return new TechniqueRow(
                 TechniqueWords.move(lever, figures),
                 Figures.capital(Figures.corners(TechniqueWords.corners(lever))),

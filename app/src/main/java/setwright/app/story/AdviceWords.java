@@ -18,12 +18,16 @@ import setwright.core.car.setup.ItemRange;
 public final class AdviceWords {
     private AdviceWords() {}
 
+    /** Returns all that a review advises, with evidence and cautions, topic by topic. */
+    public static List<String> given(AdviceReview review, Figures figures) {
+        return review.advice().stream()
+                .map(advice -> Figures.capital(advice.topic().words()) + ": " + what(advice, figures) + " "
+                        + String.join(" ", evidence(advice, figures)) + " " + String.join(" ", cautions(advice)))
+                .toList();
+    }
+
     static Story.Link tell(AdviceReview review, Figures figures) {
-        List<String> details = new ArrayList<>();
-        for (Advice advice : review.advice()) {
-            details.add(Figures.capital(advice.topic().words()) + ": " + what(advice, figures) + " "
-                    + String.join(" ", evidence(advice, figures)) + " " + String.join(" ", cautions(advice)));
-        }
+        List<String> details = new ArrayList<>(given(review, figures));
         silent(review.silent(), true, "Looked at, and nothing shows: ").ifPresent(details::add);
         silent(review.silent(), false, "Not recorded: ").ifPresent(details::add);
         String answer = review.advice().isEmpty()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import setwright.app.demo.BackToBack;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.demo.Difference;
@@ -18,6 +17,7 @@ import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.trial.Trial;
 
 /** The demo's story in sentences, each with its figures. */
 public final class DemoWords {
@@ -146,16 +146,16 @@ public final class DemoWords {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    private List<String> trial(BackToBack trial) {
+    private List<String> trial(Trial trial) {
         DemoStint changed = story.changed().orElseThrow();
         DemoStint again = story.again().orElseThrow();
+        TrialWords words = new TrialWords(trial, figures);
         List<String> sentences = new ArrayList<>();
         sentences.add("Driven: " + story.coached().lapTimesS().size() + " laps as before, "
                 + changed.lapTimesS().size() + " with the change, "
                 + again.lapTimesS().size() + " as before again.");
-        sentences.add("Balance where it was to help: " + degrees(trial.balanceDeg()) + " the way that was wanted.");
-        sentences.add("Lap time: " + seconds(trial.lapTimeS()) + ".");
-        sentences.add("Drift, second run as before less the first: " + seconds(trial.driftS()) + ".");
+        sentences.addAll(words.target());
+        sentences.addAll(words.lap());
         Candidate choice = story.chosen().orElseThrow();
         double wanted = story.target().orElseThrow().wanted();
         sentences.add("Predicted were "
@@ -165,25 +165,19 @@ public final class DemoWords {
         return sentences;
     }
 
-    private static List<String> verdict(BackToBack trial) {
-        return List.of(
-                answer(trial),
-                "Laps of one run are no replicates of a setup; a run-to-run difference is not in these intervals.");
-    }
-
-    private static String answer(BackToBack trial) {
-        return switch (trial.verdict()) {
-            case KEEP -> "Keep the change: the balance moved as it should, and the lap is no slower.";
-            case UNDO -> "Undo the change: it made matters worse.";
-            case UNDECIDED ->
-                "Undecided: these laps do not show that the lap gained. More runs would tell, not more laps of one run.";
-        };
+    private List<String> verdict(Trial trial) {
+        TrialWords words = new TrialWords(trial, figures);
+        List<String> sentences = new ArrayList<>();
+        sentences.add(words.headline() + ".");
+        sentences.add(trial.reason());
+        sentences.addAll(words.more());
+        return sentences;
     }
 
     /** Returns what the story comes to: the verdict on the change, or that on the coached laps when none was tried. */
     public static String headline(DemoStory story, Figures figures) {
         return story.trial()
-                .map(DemoWords::answer)
+                .map(trial -> new TrialWords(trial, figures).headline() + ".")
                 .orElseGet(() ->
                         Storyteller.tell(story.coached().answer(), figures).headline());
     }

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import setwright.app.propose.ProposalAnswer;
+import setwright.app.story.AdviceWords;
 import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
 import setwright.app.story.TechniqueWords;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
+import setwright.core.advice.Adviser;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
@@ -46,6 +48,7 @@ public final class ProposalText {
         text.proposal.chosen().ifPresent(text::chosen);
         text.others();
         text.refused();
+        text.besides(figures);
         text.lines.gap();
         text.lines.faint(Story.CAUTION);
         return text.lines.text();
@@ -149,6 +152,15 @@ public final class ProposalText {
                         .map(candidate ->
                                 ProposalWords.brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".")
                         .toList());
+    }
+
+    private void besides(Figures figures) {
+        List<String> given = AdviceWords.given(
+                Adviser.review(answer.answer().diagnosis(), answer.answer().car()), figures);
+        if (!given.isEmpty()) {
+            lines.gap();
+            lines.paragraphs("Besides", given);
+        }
     }
 
     private static String text(String format, Object... values) {

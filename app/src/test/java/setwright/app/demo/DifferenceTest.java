@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import setwright.app.demo.BackToBack.Verdict;
 
 final class DifferenceTest {
     /**
@@ -36,16 +35,6 @@ final class DifferenceTest {
         assertThat(0.2 * Math.sqrt(0.3)).isCloseTo(0.10954, within(1.0e-5));
         // t(0.975) with 12 degrees of freedom is 2.1788 (any table)
         assertThat(difference.high() - difference.value()).isCloseTo(2.1788 * error, within(1.0e-4));
-    }
-
-    @Test
-    void verdictsFollowTheIntervals() {
-        Difference none = new Difference(0.0, -0.2, 0.2);
-        Difference gain = new Difference(0.3, 0.1, 0.5);
-        assertThat(new BackToBack(gain.times(-1.0), gain, none).verdict()).isEqualTo(Verdict.KEEP);
-        assertThat(new BackToBack(gain, gain, none).verdict()).isEqualTo(Verdict.UNDO);
-        assertThat(new BackToBack(none, gain.times(-1.0), none).verdict()).isEqualTo(Verdict.UNDO);
-        assertThat(new BackToBack(none, none, none).verdict()).isEqualTo(Verdict.UNDECIDED);
     }
 
     @Test

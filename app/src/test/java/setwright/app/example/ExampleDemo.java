@@ -1,13 +1,22 @@
 package setwright.app.example;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import setwright.app.demo.BackToBack;
+import java.util.OptionalDouble;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.demo.Difference;
 import setwright.app.demo.Technique;
 import setwright.core.judgement.Finding;
 import setwright.core.simulation.driver.DriverStyle;
+import setwright.core.trial.Looks;
+import setwright.core.trial.Trial;
+import setwright.core.trial.TrialJudge;
+import setwright.core.trial.TrialLap;
+import setwright.core.trial.TrialRun;
+import setwright.core.trial.TrialTarget;
 
 /** A demo story out of the other examples. */
 public final class ExampleDemo {
@@ -33,7 +42,31 @@ public final class ExampleDemo {
                 Optional.of(ExampleProposal.proposal()),
                 Optional.of(new DemoStint("changed", Example.answer())),
                 Optional.of(new DemoStint("before-again", Example.answer())),
-                Optional.of(new BackToBack(better.times(-1.0), better, new Difference(0.0, -0.1, 0.1))),
+                Optional.of(trial()),
                 0.4);
+    }
+
+    /** Three invented runs, the middle one quicker and with less of the problem. */
+    private static Trial trial() {
+        Optional<TrialTarget> target = TrialTarget.of(Example.answer().diagnosis());
+        double better = target.map(TrialTarget::wanted).orElse(1.0) * Math.toRadians(0.3);
+        List<TrialRun> runs = List.of(
+                run("coached", false, 92.0, 0.0),
+                run("changed", true, 91.4, better),
+                run("before-again", false, 92.1, 0.0));
+        return TrialJudge.judge(runs, target, Looks.once());
+    }
+
+    private static TrialRun run(String name, boolean changed, double timeS, double balanceRad) {
+        double[] scatter = {-1.0, 0.4, 0.9, -0.6, 0.3};
+        List<TrialLap> laps = new ArrayList<>();
+        for (int i = 0; i < scatter.length; i++) {
+            laps.add(new TrialLap(
+                    i + 2,
+                    timeS + 0.1 * scatter[i],
+                    Map.of(),
+                    OptionalDouble.of(balanceRad + Math.toRadians(0.05) * scatter[i])));
+        }
+        return new TrialRun(name, changed, laps);
     }
 }

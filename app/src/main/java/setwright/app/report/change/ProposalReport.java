@@ -9,19 +9,23 @@ import setwright.app.predict.PredictionAnswer;
 import setwright.app.predict.PresentBalance;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.Page;
+import setwright.app.report.TechniqueRow;
 import setwright.app.report.change.PredictionView.EffectCell;
 import setwright.app.report.change.ProposalView.Heading;
 import setwright.app.report.change.ProposalView.Refusal;
 import setwright.app.report.change.ProposalView.Row;
+import setwright.app.story.AdviceWords;
 import setwright.app.story.PredictionWords;
 import setwright.app.story.ProposalWords;
 import setwright.app.units.Figures;
+import setwright.core.advice.Adviser;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
+import setwright.core.technique.TechniqueFinder;
 
 /** Writes the page of a proposal: what to turn, what else was weighed and why not that, and the change in full. */
 public final class ProposalReport {
@@ -62,6 +66,10 @@ public final class ProposalReport {
                 PredictionReport.facts(answer),
                 story.headline(),
                 story.reasons(),
+                TechniqueFinder.find(answer.diagnosis(), answer.car().drivenAxle()).stream()
+                        .map(lever -> TechniqueRow.of(lever, figures))
+                        .toList(),
+                AdviceWords.given(Adviser.review(answer.diagnosis(), answer.car()), figures),
                 proposal.expect(),
                 chosen.map(words::doubts).orElse(List.of()),
                 pools.stream()

@@ -3,6 +3,7 @@ package setwright.app.report.change;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import setwright.app.plot.Markup;
+import setwright.app.report.TechniqueRow;
 import setwright.app.report.change.PredictionView.EffectCell;
 import setwright.app.report.change.PredictionView.LegendItem;
 
@@ -13,6 +14,8 @@ import setwright.app.report.change.PredictionView.LegendItem;
  * @param facts       what was read: recording, laps, car
  * @param headline    what to do
  * @param reasons     for what, and why
+ * @param technique   what the driver can do himself, to be tried first
+ * @param besides     what asks for attention besides the balance
  * @param expect      what the next stint should show, and what would refute it
  * @param doubts      what may be wrong
  * @param classes     headings of the table of what was weighed: phases in slower and faster corners
@@ -28,6 +31,8 @@ public record ProposalView(
         List<String> facts,
         String headline,
         List<String> reasons,
+        List<TechniqueRow> technique,
+        List<String> besides,
         List<String> expect,
         List<String> doubts,
         List<Heading> classes,
@@ -40,6 +45,8 @@ public record ProposalView(
     public ProposalView {
         facts = List.copyOf(facts);
         reasons = List.copyOf(reasons);
+        technique = List.copyOf(technique);
+        besides = List.copyOf(besides);
         expect = List.copyOf(expect);
         doubts = List.copyOf(doubts);
         classes = List.copyOf(classes);

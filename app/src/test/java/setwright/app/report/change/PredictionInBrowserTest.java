@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.io.IOException;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -16,10 +17,14 @@ import setwright.app.example.Example;
 import setwright.app.example.ExampleCarFit;
 import setwright.app.example.ExamplePrediction;
 import setwright.app.example.ExampleProposal;
+import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.ExamplePages;
 import setwright.app.report.fit.CarFitReport;
+import setwright.app.story.AdviceWords;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
+import setwright.core.advice.Adviser;
+import setwright.core.technique.TechniqueFinder;
 
 /** The pages of a predicted change and of an identified car as a person meets them. */
 final class PredictionInBrowserTest {
@@ -72,6 +77,22 @@ final class PredictionInBrowserTest {
                 .isEqualTo(1);
         assertThat(page.locator(".corner-number").allTextContents())
                 .containsExactly("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13");
+    }
+
+    @Test
+    void aProposalShowsWhatTheDriverCanDoFirstAndWhatElseAsksForAttention() {
+        ProposalAnswer answer = ExampleProposal.answer();
+        long levers = TechniqueFinder.find(
+                        answer.answer().diagnosis(), answer.answer().car().drivenAxle())
+                .size();
+        List<String> given = AdviceWords.given(
+                Adviser.review(answer.answer().diagnosis(), answer.answer().car()), METRIC);
+        Page page = pages.open("propose", 1280);
+        assertThat(page.locator("#technique tbody tr").count()).isEqualTo((int) levers);
+        assertThat(page.locator("#besides li").allTextContents()).isEqualTo(given);
+        assertThat(levers + given.size())
+                .as("the example has something to show")
+                .isPositive();
     }
 
     @Test

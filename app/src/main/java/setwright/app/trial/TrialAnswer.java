@@ -1,0 +1,22 @@
+package setwright.app.trial;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.app.evidence.Answer;
+import setwright.core.trial.SetupDifference;
+import setwright.core.trial.Trial;
+
+/**
+ * What came of a change.
+ *
+ * @param changes   what was changed
+ * @param together  why these belong together; empty for one
+ * @param answers   to each run
+ * @param trial     the judgement
+ */
+public record TrialAnswer(List<SetupDifference> changes, Optional<String> together, List<Answer> answers, Trial trial) {
+    public TrialAnswer {
+        changes = List.copyOf(changes);
+        answers = List.copyOf(answers);
+    }
+}

@@ -1,0 +1,146 @@
+package setwright.app.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import setwright.app.command.ExitCode;
+import setwright.app.command.Failures;
+import setwright.app.command.TrialCommand;
+import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.FileDiagnoser;
+import setwright.app.scoreboard.Home;
+import setwright.core.judgement.Diagnostician;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** {@code trial judge}, from files to what is printed. The practice case comes from another simulation: its second setup is the quicker one. */
+final class TrialJudgeCommandTest {
+    private static final Path CASE = Home.cases().resolve("practice-08");
+    private static final String FIRST = CASE.resolve("stint1.csv.gz").toString();
+    private static final String SECOND = CASE.resolve("stint2.csv.gz").toString();
+    private static final Path BEFORE = CASE.resolve("car_stint1.yaml");
+    private static final Path AFTER = CASE.resolve("car_stint2.yaml");
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter results = new StringWriter();
+    private final StringWriter messages = new StringWriter();
+
+    private int run(Diagnoser diagnoser, Object... arguments) {
+        List<String> words = new ArrayList<>(List.of("judge"));
+        for (Object argument : arguments) {
+            words.add(argument.toString());
+        }
+        return new CommandLine(new TrialCommand())
+                .addSubcommand(new TrialCommand.Judge(diagnoser))
+                .setExecutionExceptionHandler(new Failures(Map.of()))
+                .setOut(new PrintWriter(results))
+                .setErr(new PrintWriter(messages))
+                .execute(words.toArray(String[]::new));
+    }
+
+    private static Diagnoser real() {
+        return new FileDiagnoser(Diagnostician::diagnose);
+    }
+
+    private static Diagnoser unasked() {
+        return (request, progress) -> {
+            throw new AssertionError("no recording is to be read");
+        };
+    }
+
+    @Test
+    void aQuickerSetupIsKeptAndTheJsonKeepsToItsSchema() throws IOException {
+        assertThat(run(real(), FIRST, SECOND, "--car", BEFORE, "--car", AFTER, "--json"))
+                .as(messages.toString())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of("../docs/trial.schema.json")), InputFormat.JSON)
+                        .validate(results.toString(), InputFormat.JSON))
+                .isEmpty();
+        JsonNode tree = JsonMapper.shared().readTree(results.toString());
+        assertThat(tree.at("/verdict").asString()).isEqualTo("keep");
+        assertThat(tree.at("/changes/0/item").asString()).isEqualTo("front_bar");
+        assertThat(tree.at("/changes/0/from").asString()).isEqualTo("9");
+        assertThat(tree.at("/changes/0/to").asString()).isEqualTo("4");
+        assertThat(tree.at("/lap_time_s/high").asDouble()).isNegative();
+        assertThat(tree.at("/drift_s").isNull()).as("two runs").isTrue();
+        assertThat(tree.at("/side_effects").size()).isPositive();
+    }
+
+    @Test
+    void theWayBackIsUndone() {
+        assertThat(run(real(), SECOND, FIRST, "--car", AFTER, "--car", BEFORE)).isEqualTo(ExitCode.DONE);
+        assertThat(results.toString())
+                .contains(
+                        "Undo the change.",
+                        "front_bar 4 to 9",
+                        "slower by more than chance",
+                        "Drive the first setup once more");
+        assertThat(results.toString().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void whereTheFirstSetupComesBackTheDayIsTakenOut() {
+        int code = run(real(), FIRST, SECOND, FIRST, "--car", BEFORE, "--car", AFTER);
+        assertThat(code).isIn(ExitCode.DONE, ExitCode.NOT_ENOUGH_EVIDENCE);
+        assertThat(results.toString())
+                .contains("The day itself", "may be chance")
+                .doesNotContain("Undo");
+    }
+
+    @Test
+    void theSameSetupTwiceIsNoTrial() {
+        assertThat(run(unasked(), FIRST, SECOND, "--car", BEFORE, "--car", BEFORE))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(messages.toString()).contains("differs", "same values throughout");
+    }
+
+    @Test
+    void twoChangesAtOnceAreRefusedUnlessTheyBelongTogether() throws IOException {
+        Path both = folder.resolve("both.yaml");
+        Files.writeString(
+                both, Files.readString(AFTER).replaceFirst("rear_bar: \\{value: [0-9]+", "rear_bar: {value: 2"));
+        assertThat(run(unasked(), FIRST, SECOND, "--car", BEFORE, "--car", both))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(messages.toString()).contains("front_bar 9 to 4", "rear_bar", "--together");
+        assertThat(run(real(), FIRST, SECOND, "--car", BEFORE, "--car", both, "--together", "one kit"))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(results.toString().replaceAll("\\s+", " ")).contains("(together: one kit)");
+    }
+
+    @Test
+    void aThirdSetupIsRefused() throws IOException {
+        Path third = folder.resolve("third.yaml");
+        Files.writeString(
+                third, Files.readString(AFTER).replaceFirst("front_bar: \\{value: 4", "front_bar: {value: 6"));
+        assertThat(run(unasked(), FIRST, SECOND, SECOND, "--car", BEFORE, "--car", AFTER, "--car", third))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(messages.toString()).contains("a third one: front_bar 9 to 6");
+    }
+
+    @Test
+    void sheetsAndLooksMustFitTheRuns() {
+        assertThat(run(unasked(), FIRST, SECOND, SECOND, "--car", BEFORE)).isEqualTo(ExitCode.USAGE);
+        assertThat(messages.toString()).contains("--car", "3 recordings", "1 sheets");
+        assertThat(run(unasked(), FIRST, SECOND, "--car", BEFORE, "--car", AFTER, "--look", "2"))
+                .isEqualTo(ExitCode.USAGE);
+        assertThat(messages.toString()).contains("--look", "2 of 1");
+        assertThat(run(unasked(), FIRST, SECOND, "--car", BEFORE, "--car", "none.yaml"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+    }
+}

@@ -1,0 +1,133 @@
+package setwright.core.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.SingularValueDecomposition;
+import setwright.core.numerics.MixedFit;
+import setwright.core.numerics.MixedModel;
+
+/*
+ * Design note. Laps of one run are no replicates of a setup: tyres, fuel, track and driver differ from run to run, so that the run is random.
+ * A trial has two to five runs, too few to tell that scatter from; what is known of it beforehand counts as a few runs more. Without it two
+ * runs could not be judged at all, or would be judged as if nothing but the setup had changed. Within a run one slope over its laps stands for
+ * fuel and tyres; where setups alternate, a slope over the runs stands for what the day does.
+ */
+
+/** Estimates what a change did from runs with and without it. */
+final class TrialModel {
+    /** What is known of the scatter between runs is worth as many runs (our choice). */
+    static final double KNOWN_FREEDOM = 4.0;
+
+    private static final int CHANGE = 1;
+    private static final int IN_RUN = 2;
+    private static final int ORDER = 3;
+    private static final int FEWEST_RUNS_FOR_ORDER = 3;
+
+    private final List<TrialRun> runs;
+    private final boolean order;
+
+    TrialModel(List<TrialRun> runs) {
+        this.runs = runs;
+        this.order = runs.size() >= FEWEST_RUNS_FOR_ORDER && alternates(runs);
+    }
+
+    /** Tells whether a slope over the runs can be told from the change. */
+    private static boolean alternates(List<TrialRun> runs) {
+        double[][] plan = new double[runs.size()][];
+        for (int r = 0; r < plan.length; r++) {
+            plan[r] = new double[] {1.0, runs.get(r).changed() ? 1.0 : 0.0, r};
+        }
+        return new SingularValueDecomposition(new Array2DRowRealMatrix(plan)).getRank() == 3;
+    }
+
+    /** Tells whether what the day does is taken out. */
+    boolean takesOutTheDay() {
+        return order;
+    }
+
+    /**
+     * What was estimated of one figure.
+     *
+     * @param change  with the change less without
+     * @param day     what the day does from the first run to the last; empty where it cannot be told from the change
+     * @param fit     behind both
+     */
+    record Estimated(TrialEffect change, Optional<TrialEffect> day, MixedFit fit) {}
+
+    /**
+     * Estimates.
+     *
+     * @param figure           of a lap; laps without it are left out
+     * @param knownDeviation   what is known of its scatter between runs
+     * @return empty with too few laps, or where one of the setups has none
+     */
+    Optional<Estimated> of(Function<TrialLap, OptionalDouble> figure, double knownDeviation) {
+        List<double[]> rows = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        List<Integer> groups = new ArrayList<>();
+        boolean[] seen = new boolean[2];
+        int group = -1;
+        for (int r = 0; r < runs.size(); r++) {
+            TrialRun run = runs.get(r);
+            List<TrialLap> laps = run.laps().stream()
+                    .filter(lap -> figure.apply(lap).isPresent())
+                    .toList();
+            if (laps.isEmpty()) {
+                continue;
+            }
+            group++;
+            seen[run.changed() ? 1 : 0] = true;
+            double middle = laps.stream().mapToInt(TrialLap::number).average().orElse(0.0);
+            for (TrialLap lap : laps) {
+                double[] row = new double[order ? ORDER + 1 : IN_RUN + 1];
+                row[0] = 1.0;
+                row[CHANGE] = run.changed() ? 1.0 : 0.0;
+                row[IN_RUN] = lap.number() - middle;
+                if (order) {
+                    row[ORDER] = r / (runs.size() - 1.0);
+                }
+                rows.add(row);
+                values.add(figure.apply(lap).getAsDouble());
+                groups.add(group);
+            }
+        }
+        boolean enough =
+                seen[0] && seen[1] && values.size() > (order ? ORDER + 2 : IN_RUN + 2) && group + 1 == runs.size();
+        if (!enough) {
+            return Optional.empty();
+        }
+        MixedFit fit = MixedModel.fit(
+                rows.toArray(double[][]::new),
+                values.stream().mapToDouble(Double::doubleValue).toArray(),
+                groups.stream().mapToInt(Integer::intValue).toArray(),
+                Optional.of(new MixedModel.Known(knownDeviation, KNOWN_FREEDOM)));
+        return Optional.of(new Estimated(
+                TrialEffect.of(fit.contrast(weights(CHANGE))),
+                order ? Optional.of(TrialEffect.of(fit.contrast(weights(ORDER)))) : Optional.empty(),
+                fit));
+    }
+
+    private double[] weights(int wanted) {
+        double[] weights = new double[order ? ORDER + 1 : IN_RUN + 1];
+        weights[wanted] = 1.0;
+        return weights;
+    }
+
+    /** Returns the sum of squared weights that the runs have in the change, for runs of like length. */
+    double runWeights() {
+        double[][] plan = new double[runs.size()][];
+        for (int r = 0; r < plan.length; r++) {
+            double changed = runs.get(r).changed() ? 1.0 : 0.0;
+            plan[r] = order ? new double[] {1.0, changed, r} : new double[] {1.0, changed};
+        }
+        Array2DRowRealMatrix design = new Array2DRowRealMatrix(plan);
+        return new SingularValueDecomposition(design.transpose().multiply(design))
+                .getSolver()
+                .getInverse()
+                .getEntry(CHANGE, CHANGE);
+    }
+}
