@@ -6,6 +6,7 @@ import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SmallestEffect;
+import setwright.core.replay.Effect;
 
 /**
  * What the next stint should show.
@@ -33,18 +34,17 @@ record Expectation(List<String> sentences, int laps) {
                                 + " words and by lap time over several runs.",
                         MOST_LAPS)
                 : String.format(Locale.ROOT, "It takes %d laps a side to see that with this driver's scatter.", laps);
-        double low = Math.toDegrees(Math.abs(chosen.target().low()));
-        double high = Math.toDegrees(Math.abs(chosen.target().high()));
+        Effect wanted = chosen.target().times(Math.signum(chosen.target().central()) * Math.toDegrees(1.0));
         return new Expectation(
                 List.of(
                         String.format(
                                 Locale.ROOT,
-                                "If it is right, the balance %s of these corners moves by %.2f deg %s (%.2f to %.2f).",
+                                "If it is right, the balance %s of these corners moves by %.2f deg %s (8 in 10: %.2f to %.2f).",
                                 target.phase().place(),
-                                Math.toDegrees(moved),
+                                wanted.central(),
                                 way,
-                                Math.min(low, high),
-                                Math.max(low, high)),
+                                wanted.low(),
+                                wanted.high()),
                         seen,
                         "It is refuted when the balance there does not move that way, or when another phase gets worse by as"
                                 + " much; then turn it back."),
