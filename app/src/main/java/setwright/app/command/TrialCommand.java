@@ -13,10 +13,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
+import setwright.app.evidence.Answer;
+import setwright.app.json.PlanJsonWriter;
 import setwright.app.json.TrialJsonWriter;
+import setwright.app.propose.ChangeProposer;
+import setwright.app.text.PlanText;
 import setwright.app.text.TrialText;
+import setwright.app.trial.PlanAnswer;
 import setwright.app.trial.TrialAnswer;
 import setwright.app.trial.TrialRequest;
 import setwright.app.trial.TrialRunner;
@@ -36,7 +42,72 @@ public final class TrialCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: trial judge FILE FILE... --car SHEET --car SHEET.");
+                spec.commandLine(),
+                "A command is missing: trial plan FILE --car SHEET or trial judge FILE FILE... --car SHEET --car SHEET.");
+    }
+
+    /** Says how many laps and runs a trial takes. */
+    @Command(
+            name = "plan",
+            description = {
+                "Says how the proposed change is to be tried: how many runs and laps, and what they would show.",
+                "",
+                "From this driver's scatter on recorded laps, and what is known of the scatter from run to run."
+            },
+            mixinStandardHelpOptions = true)
+    public static final class Plan implements Callable<Integer> {
+        private final Diagnoser diagnoser;
+        private final ChangeProposer proposer;
+
+        @Spec
+        private CommandSpec spec;
+
+        @Mixin
+        private RecordingParameter recording;
+
+        @Mixin
+        private CarOption car;
+
+        @Mixin
+        private ReadingOptions reading;
+
+        @Option(names = "--json", description = "Prints JSON (docs/trial-plan.schema.json) instead of text.")
+        private boolean json;
+
+        @Mixin
+        private UnitsOption units;
+
+        /** Makes the command with what does its work. */
+        public Plan(Diagnoser diagnoser, ChangeProposer proposer) {
+            this.diagnoser = diagnoser;
+            this.proposer = proposer;
+        }
+
+        @Override
+        public Integer call() throws Exception {
+            car.required(spec, "its setup lists the items that can be turned.");
+            PlanAnswer answer;
+            try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
+                Answer judged = diagnoser.diagnose(
+                        new DiagnoseRequest(
+                                recording.path(),
+                                car.path(),
+                                reading.map(),
+                                reading.circuit(),
+                                Optional.empty(),
+                                Optional.empty()),
+                        progress);
+                progress.step("turning each item on the laps");
+                answer = PlanAnswer.of(judged, proposer.propose(judged.diagnosis(), judged.car()));
+            }
+            PrintWriter out = spec.commandLine().getOut();
+            out.print(
+                    json
+                            ? PlanJsonWriter.write(answer)
+                            : PlanText.write(answer, Figures.forTerminal(units.system()), Output.terminal(spec)));
+            out.flush();
+            return answer.plans().isEmpty() ? ExitCode.NOT_ENOUGH_EVIDENCE : ExitCode.DONE;
+        }
     }
 
     /** Says whether a change did what it was to do. */

@@ -22,11 +22,11 @@ public final class TrialJudge {
     /** A thousandth of the lap matters (our choice; half a tenth of a second on most circuits, what a position on the grid is worth). */
     private static final double TIME_SHARE = 0.001;
     /** Lap times of runs with the same setup differ by as much (our choice: no publication was found; common practice speaks of a tenth). */
-    private static final double RUN_SHARE = 0.001;
+    static final double RUN_SHARE = 0.001;
     /** A quarter of a typical setup change is worth having. */
     private static final double BALANCE_RAD = 0.25 * Yardstick.BALANCE_RAD;
     /** What calibration leaves of one recording. */
-    private static final double RUN_RAD = 0.1 * Yardstick.BALANCE_RAD;
+    static final double RUN_RAD = 0.1 * Yardstick.BALANCE_RAD;
 
     private static final int FEWEST_LAPS = 2;
     private static final int MOST_LAPS = 40;
@@ -213,7 +213,7 @@ public final class TrialJudge {
         int laps = (int) Math.round(
                 runs.stream().mapToInt(run -> run.laps().size()).average().orElse(0.0));
         double reach = new TDistribution(estimated.change().freedom()).inverseCumulativeProbability(1.0 - 0.5 * level);
-        double ofRuns = model.runWeights();
+        double ofRuns = model.plan().weights();
         for (int n = laps + 1; n <= MOST_LAPS; n++) {
             if (reach * Math.sqrt(ofRuns * (between + within / n)) < size) {
                 return new More(OptionalInt.of(n), OptionalInt.empty());
@@ -230,7 +230,7 @@ public final class TrialJudge {
 
     private List<String> doubts(Estimated time, Optional<TrialEffect> cure) {
         List<String> doubts = new ArrayList<>();
-        if (!model.takesOutTheDay()) {
+        if (!model.plan().takesOutTheDay()) {
             doubts.add(String.format(
                     Locale.ROOT,
                     "Nothing in these runs tells the change from what else was different between them (track, tyres, fuel, driver):"

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.SingularValueDecomposition;
 import setwright.core.numerics.MixedFit;
 import setwright.core.numerics.MixedModel;
 
@@ -25,28 +23,20 @@ final class TrialModel {
     private static final int CHANGE = 1;
     private static final int IN_RUN = 2;
     private static final int ORDER = 3;
-    private static final int FEWEST_RUNS_FOR_ORDER = 3;
 
     private final List<TrialRun> runs;
+    private final TrialPlan plan;
     private final boolean order;
 
     TrialModel(List<TrialRun> runs) {
         this.runs = runs;
-        this.order = runs.size() >= FEWEST_RUNS_FOR_ORDER && alternates(runs);
+        this.plan = new TrialPlan(runs.stream().map(TrialRun::changed).toList());
+        this.order = plan.takesOutTheDay();
     }
 
-    /** Tells whether a slope over the runs can be told from the change. */
-    private static boolean alternates(List<TrialRun> runs) {
-        double[][] plan = new double[runs.size()][];
-        for (int r = 0; r < plan.length; r++) {
-            plan[r] = new double[] {1.0, runs.get(r).changed() ? 1.0 : 0.0, r};
-        }
-        return new SingularValueDecomposition(new Array2DRowRealMatrix(plan)).getRank() == 3;
-    }
-
-    /** Tells whether what the day does is taken out. */
-    boolean takesOutTheDay() {
-        return order;
+    /** Returns the order of the runs. */
+    TrialPlan plan() {
+        return plan;
     }
 
     /**
@@ -115,19 +105,5 @@ final class TrialModel {
         double[] weights = new double[order ? ORDER + 1 : IN_RUN + 1];
         weights[wanted] = 1.0;
         return weights;
-    }
-
-    /** Returns the sum of squared weights that the runs have in the change, for runs of like length. */
-    double runWeights() {
-        double[][] plan = new double[runs.size()][];
-        for (int r = 0; r < plan.length; r++) {
-            double changed = runs.get(r).changed() ? 1.0 : 0.0;
-            plan[r] = order ? new double[] {1.0, changed, r} : new double[] {1.0, changed};
-        }
-        Array2DRowRealMatrix design = new Array2DRowRealMatrix(plan);
-        return new SingularValueDecomposition(design.transpose().multiply(design))
-                .getSolver()
-                .getInverse()
-                .getEntry(CHANGE, CHANGE);
     }
 }

@@ -23,11 +23,12 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.app.scoreboard.Home;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.proposal.Proposer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** {@code trial judge}, from files to what is printed. The practice case comes from another simulation: its second setup is the quicker one. */
-final class TrialJudgeCommandTest {
+/** {@code trial}, from files to what is printed. The practice case comes from another simulation: its second setup is the quicker one. */
+final class TrialCommandTest {
     private static final Path CASE = Home.cases().resolve("practice-08");
     private static final String FIRST = CASE.resolve("stint1.csv.gz").toString();
     private static final String SECOND = CASE.resolve("stint2.csv.gz").toString();
@@ -41,11 +42,16 @@ final class TrialJudgeCommandTest {
     private final StringWriter messages = new StringWriter();
 
     private int run(Diagnoser diagnoser, Object... arguments) {
-        List<String> words = new ArrayList<>(List.of("judge"));
+        return run("judge", diagnoser, arguments);
+    }
+
+    private int run(String command, Diagnoser diagnoser, Object... arguments) {
+        List<String> words = new ArrayList<>(List.of(command));
         for (Object argument : arguments) {
             words.add(argument.toString());
         }
         return new CommandLine(new TrialCommand())
+                .addSubcommand(new TrialCommand.Plan(diagnoser, Proposer::propose))
                 .addSubcommand(new TrialCommand.Judge(diagnoser))
                 .setExecutionExceptionHandler(new Failures(Map.of()))
                 .setOut(new PrintWriter(results))
@@ -68,10 +74,7 @@ final class TrialJudgeCommandTest {
         assertThat(run(real(), FIRST, SECOND, "--car", BEFORE, "--car", AFTER, "--json"))
                 .as(messages.toString())
                 .isEqualTo(ExitCode.DONE);
-        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(Files.readString(Path.of("../docs/trial.schema.json")), InputFormat.JSON)
-                        .validate(results.toString(), InputFormat.JSON))
-                .isEmpty();
+        assertKeeps("../docs/trial.schema.json");
         JsonNode tree = JsonMapper.shared().readTree(results.toString());
         assertThat(tree.at("/verdict").asString()).isEqualTo("keep");
         assertThat(tree.at("/changes/0/item").asString()).isEqualTo("front_bar");
@@ -80,6 +83,30 @@ final class TrialJudgeCommandTest {
         assertThat(tree.at("/lap_time_s/high").asDouble()).isNegative();
         assertThat(tree.at("/drift_s").isNull()).as("two runs").isTrue();
         assertThat(tree.at("/side_effects").size()).isPositive();
+    }
+
+    private void assertKeeps(String schema) throws IOException {
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of(schema)), InputFormat.JSON)
+                        .validate(results.toString(), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Test
+    void aPlanSaysWhatRunsWouldShow() throws IOException {
+        Path other = Home.cases().resolve("practice-01");
+        assertThat(run("plan", real(), other.resolve("stint1.csv.gz"), "--car", other.resolve("car.yaml"), "--json"))
+                .isEqualTo(ExitCode.DONE);
+        assertKeeps("../docs/trial-plan.schema.json");
+        JsonNode plans = JsonMapper.shared().readTree(results.toString()).at("/plans");
+        assertThat(plans.at("/2/least_dt_s").asDouble())
+                .as("five runs see less than two")
+                .isPositive()
+                .isLessThan(plans.at("/0/least_dt_s").asDouble());
+        assertThat(plans.at("/1/least_target_deg").asDouble()).isPositive();
+        results.getBuffer().setLength(0);
+        assertThat(run("plan", real(), FIRST, "--car", BEFORE)).isEqualTo(ExitCode.DONE);
+        assertThat(results.toString()).contains("Nothing is proposed", "A B A", "Come back to A");
     }
 
     @Test
