@@ -57,7 +57,7 @@ public final class PlanJsonWriter {
 
     private static Plan plan(PlannedTrial plan) {
         return new Plan(
-                plan.plan().letters().replace(" ", ""),
+                plan.plan().letters(),
                 plan.laps(),
                 known(plan.leastTimeS()),
                 plan.leastTargetRad().isPresent()

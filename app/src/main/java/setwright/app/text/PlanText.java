@@ -14,6 +14,8 @@ import setwright.core.trial.PlannedTrial;
 
 /** How a change is to be tried, as lines of text. */
 public final class PlanText {
+    private static final int MOST_LETTERS = 5;
+
     private PlanText() {}
 
     /** Returns the text, ending with a line break. */
@@ -41,8 +43,8 @@ public final class PlanText {
                     new Column("runs", false, 9),
                     new Column("lap time, s", true, 8),
                     new Column("balance, deg", true, 7),
-                    new Column("laps for the time", true, 6),
-                    new Column("for the balance", true, 5)));
+                    new Column("laps: time", true, 6),
+                    new Column("balance", true, 5)));
             lines.table(new TextTable(
                     columns,
                     answer.plans().stream()
@@ -66,7 +68,7 @@ public final class PlanText {
 
     private static List<Cell> row(PlannedTrial plan, Figures figures, boolean chosen) {
         return List.of(
-                Cell.of(plan.plan().letters()),
+                Cell.of(order(plan.plan().letters())),
                 Cell.of(figures.number(plan.leastTimeS(), 2)),
                 Cell.of(
                         plan.leastTargetRad().isPresent()
@@ -75,6 +77,14 @@ public final class PlanText {
                                 : "-"),
                 Cell.of(chosen ? laps(plan.lapsForTime()) : "-"),
                 Cell.of(chosen && plan.leastTargetRad().isPresent() ? laps(plan.lapsForTarget()) : "-"));
+    }
+
+    /** Letters apart; many pairs are counted. */
+    private static String order(String letters) {
+        int pairs = letters.length() / 2;
+        return letters.length() <= MOST_LETTERS
+                ? String.join(" ", letters.split(""))
+                : "A B, " + pairs + " times" + (letters.endsWith("A") ? ", A" : "");
     }
 
     private static String laps(OptionalInt laps) {

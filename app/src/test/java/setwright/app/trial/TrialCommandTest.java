@@ -104,6 +104,15 @@ final class TrialCommandTest {
                 .isPositive()
                 .isLessThan(plans.at("/0/least_dt_s").asDouble());
         assertThat(plans.at("/1/least_target_deg").asDouble()).isPositive();
+        JsonNode change = JsonMapper.shared().readTree(results.toString()).at("/change");
+        assertThat(change.at("/item").asString()).isEqualTo("front_wing");
+        JsonNode enough = plans.get(plans.size() - 1);
+        assertThat(Math.abs(change.at("/expected_dt_s").asDouble())
+                                >= enough.at("/least_dt_s").asDouble()
+                        || Math.abs(change.at("/target_deg").asDouble())
+                                >= enough.at("/least_target_deg").asDouble())
+                .as("the last plan sees what is expected")
+                .isTrue();
         results.getBuffer().setLength(0);
         assertThat(run("plan", real(), FIRST, "--car", BEFORE)).isEqualTo(ExitCode.DONE);
         assertThat(results.toString()).contains("Nothing is proposed", "A B A", "Come back to A");

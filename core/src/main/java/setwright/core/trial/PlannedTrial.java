@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.regression.SimpleRegression;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.trial.TrialRuns.Diagnosed;
@@ -29,12 +30,14 @@ public record PlannedTrial(
         OptionalInt lapsForTarget) {
     private static final List<String> ORDERS = List.of("AB", "ABA", "ABABA");
     private static final int FEWEST_LAPS = 3;
+    private static final int MORE_PAIRS = 3;
+    private static final int MOST_PAIRS = 10;
 
     /** What a change is expected to do: lap time, s, and balance of the target, rad. */
     public record Expected(double timeS, double targetRad) {}
 
     /**
-     * Plans with two, three and five runs.
+     * Plans with two, three and five runs, and with as many as the expected change takes where these would not do.
      *
      * @param diagnosis  of laps of this driver in this car
      * @param target     what the change is to cure
@@ -54,26 +57,44 @@ public record PlannedTrial(
         OptionalDouble scatterRad =
                 target.isPresent() ? known(scatter(laps, TrialLap::targetRad)) : OptionalDouble.empty();
         double level = scatterRad.isPresent() ? 0.5 * Looks.LEVEL : Looks.LEVEL;
-        double runS = TrialJudge.RUN_SHARE * lapS;
+        Scatter scatter = new Scatter(laps.size(), scatterS, TrialJudge.RUN_SHARE * lapS, scatterRad, level);
         List<PlannedTrial> planned = new ArrayList<>();
         for (String order : ORDERS) {
-            TrialPlan plan = TrialPlan.of(order);
-            planned.add(new PlannedTrial(
-                    plan,
-                    laps.size(),
-                    plan.leastVisible(laps.size(), scatterS, runS, level),
-                    scatterRad.isPresent()
-                            ? OptionalDouble.of(
-                                    plan.leastVisible(laps.size(), scatterRad.getAsDouble(), TrialJudge.RUN_RAD, level))
-                            : OptionalDouble.empty(),
-                    expected.map(wanted -> plan.lapsFor(wanted.timeS(), scatterS, runS, level))
-                            .orElse(OptionalInt.empty()),
-                    expected.filter(wanted -> scatterRad.isPresent())
-                            .map(wanted -> plan.lapsFor(
-                                    wanted.targetRad(), scatterRad.getAsDouble(), TrialJudge.RUN_RAD, level))
-                            .orElse(OptionalInt.empty())));
+            planned.add(scatter.planned(TrialPlan.of(order), expected));
+        }
+        if (expected.isPresent() && planned.stream().noneMatch(plan -> plan.sees(expected.get()))) {
+            IntStream.rangeClosed(MORE_PAIRS, MOST_PAIRS)
+                    .mapToObj(pairs -> scatter.planned(TrialPlan.of("AB".repeat(pairs) + "A"), expected))
+                    .filter(plan -> plan.sees(expected.get()))
+                    .findFirst()
+                    .ifPresent(planned::add);
         }
         return planned;
+    }
+
+    /** Tells whether the change is seen, in lap time or balance, with as many laps a run as were driven. */
+    private boolean sees(Expected expected) {
+        return leastTimeS <= Math.abs(expected.timeS())
+                || leastTargetRad.orElse(Double.POSITIVE_INFINITY) <= Math.abs(expected.targetRad());
+    }
+
+    private record Scatter(int laps, double lapS, double runS, OptionalDouble lapRad, double level) {
+        PlannedTrial planned(TrialPlan plan, Optional<Expected> expected) {
+            return new PlannedTrial(
+                    plan,
+                    laps,
+                    plan.leastVisible(laps, lapS, runS, level),
+                    lapRad.isPresent()
+                            ? OptionalDouble.of(
+                                    plan.leastVisible(laps, lapRad.getAsDouble(), TrialJudge.RUN_RAD, level))
+                            : OptionalDouble.empty(),
+                    expected.map(wanted -> plan.lapsFor(wanted.timeS(), lapS, runS, level))
+                            .orElse(OptionalInt.empty()),
+                    expected.filter(wanted -> lapRad.isPresent())
+                            .map(wanted ->
+                                    plan.lapsFor(wanted.targetRad(), lapRad.getAsDouble(), TrialJudge.RUN_RAD, level))
+                            .orElse(OptionalInt.empty()));
+        }
     }
 
     private static OptionalDouble known(double value) {

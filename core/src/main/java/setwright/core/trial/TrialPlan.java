@@ -3,6 +3,7 @@ package setwright.core.trial;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -33,11 +34,9 @@ public record TrialPlan(List<Boolean> changed) {
         return new TrialPlan(letters.chars().mapToObj(letter -> letter == 'B').toList());
     }
 
-    /** Returns its letters. */
+    /** Returns its letters, such as {@code ABA}. */
     public String letters() {
-        StringBuilder letters = new StringBuilder();
-        changed.forEach(with -> letters.append(letters.isEmpty() ? "" : " ").append(with ? "B" : "A"));
-        return letters.toString();
+        return changed.stream().map(with -> with ? "B" : "A").collect(Collectors.joining());
     }
 
     /** Tells whether what the day does can be told from the change. */

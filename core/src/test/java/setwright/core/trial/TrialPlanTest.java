@@ -23,7 +23,7 @@ class TrialPlanTest {
         assertThat(Math.sqrt(TrialPlan.of("ABA").weights() * 0.04 / 5.0)).isCloseTo(0.10954, within(1e-5));
         assertThat(TrialPlan.of("AB").weights()).isCloseTo(2.0, within(1e-9));
         assertThat(TrialPlan.of("ABABA").weights()).isCloseTo(1.0 / 3.0 + 1.0 / 2.0, within(1e-9));
-        assertThat(TrialPlan.of("ABA").letters()).isEqualTo("A B A");
+        assertThat(TrialPlan.of("ABA").letters()).isEqualTo("ABA");
     }
 
     /** Without scatter between runs two runs are two groups of laps: the published power table for two samples (MRC CBU) holds. */
