@@ -68,14 +68,7 @@ public final class CarFitCommand implements Callable<Integer> {
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS * recordings.size() + 1)) {
             for (Path recording : recordings) {
                 answers.add(diagnoser.diagnose(
-                        new DiagnoseRequest(
-                                recording,
-                                car.path(),
-                                reading.map(),
-                                reading.circuit(),
-                                Optional.empty(),
-                                Optional.empty()),
-                        progress));
+                        DiagnoseRequest.of(recording, car.path(), reading.map(), reading.circuit()), progress));
             }
             progress.step("identifying the car");
             fit = fitter.fit(

@@ -1,5 +1,6 @@
 package setwright.app.command;
 
+import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
 import setwright.app.evidence.Answer;
 import setwright.app.text.Terminal;
@@ -16,6 +17,13 @@ public final class Output {
         return answer.diagnosis().verdict() == Verdict.NOT_ENOUGH_EVIDENCE
                 ? ExitCode.NOT_ENOUGH_EVIDENCE
                 : ExitCode.DONE;
+    }
+
+    /** Prints an answer. */
+    static void print(CommandSpec spec, String text) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(text);
+        out.flush();
     }
 
     /** Returns what standard output can show. */

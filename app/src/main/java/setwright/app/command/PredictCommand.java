@@ -83,14 +83,7 @@ public final class PredictCommand implements Callable<Integer> {
         List<Prediction> predictions;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
             answer = diagnoser.diagnose(
-                    new DiagnoseRequest(
-                            recording.path(),
-                            car.path(),
-                            reading.map(),
-                            reading.circuit(),
-                            Optional.empty(),
-                            Optional.empty()),
-                    progress);
+                    DiagnoseRequest.of(recording.path(), car.path(), reading.map(), reading.circuit()), progress);
             progress.step("replaying the laps");
             predictions = answer.diagnosis().passes().isEmpty()
                     ? List.of()

@@ -67,14 +67,7 @@ public final class ProposeCommand implements Callable<Integer> {
         Proposal proposal;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
             answer = diagnoser.diagnose(
-                    new DiagnoseRequest(
-                            recording.path(),
-                            car.path(),
-                            reading.map(),
-                            reading.circuit(),
-                            Optional.empty(),
-                            Optional.empty()),
-                    progress);
+                    DiagnoseRequest.of(recording.path(), car.path(), reading.map(), reading.circuit()), progress);
             progress.step("turning each item on the laps");
             proposal = proposer.propose(answer.diagnosis(), answer.car());
         }

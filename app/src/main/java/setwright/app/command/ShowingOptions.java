@@ -1,7 +1,6 @@
 package setwright.app.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -44,9 +43,7 @@ final class ShowingOptions {
         if (html.isPresent()) {
             WholeFile.write(html.get(), page.get());
         }
-        PrintWriter out = spec.commandLine().getOut();
-        out.print(json ? data.get() : text.get());
-        out.flush();
+        Output.print(spec, json ? data.get() : text.get());
         html.ifPresent(report -> {
             spec.commandLine().getErr().println("Report: " + report);
             spec.commandLine().getErr().flush();

@@ -112,10 +112,8 @@ public final class SweepCommand implements Callable<Integer> {
     }
 
     private SweepAnswer onRecording(Path file, List<SweepItem> wanted, Progress progress) throws IOException {
-        Answer laps = diagnoser.diagnose(
-                new DiagnoseRequest(
-                        file, car.path(), reading.map(), reading.circuit(), Optional.empty(), Optional.empty()),
-                progress);
+        Answer laps =
+                diagnoser.diagnose(DiagnoseRequest.of(file, car.path(), reading.map(), reading.circuit()), progress);
         Diagnosis diagnosis = laps.diagnosis();
         Circuit circuit = diagnosis.stint().circuit();
         boolean telling = !diagnosis.passes().isEmpty();

@@ -1,6 +1,5 @@
 package setwright.app.command;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,23 +88,15 @@ public final class TrialCommand implements Runnable {
             PlanAnswer answer;
             try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
                 Answer judged = diagnoser.diagnose(
-                        new DiagnoseRequest(
-                                recording.path(),
-                                car.path(),
-                                reading.map(),
-                                reading.circuit(),
-                                Optional.empty(),
-                                Optional.empty()),
-                        progress);
+                        DiagnoseRequest.of(recording.path(), car.path(), reading.map(), reading.circuit()), progress);
                 progress.step("turning each item on the laps");
                 answer = PlanAnswer.of(judged, proposer.propose(judged.diagnosis(), judged.car()));
             }
-            PrintWriter out = spec.commandLine().getOut();
-            out.print(
+            Output.print(
+                    spec,
                     json
                             ? PlanJsonWriter.write(answer)
                             : PlanText.write(answer, Figures.forTerminal(units.system()), Output.terminal(spec)));
-            out.flush();
             return answer.plans().isEmpty() ? ExitCode.NOT_ENOUGH_EVIDENCE : ExitCode.DONE;
         }
     }
@@ -189,12 +180,11 @@ public final class TrialCommand implements Runnable {
                         diagnoser,
                         progress);
             }
-            PrintWriter out = spec.commandLine().getOut();
-            out.print(
+            Output.print(
+                    spec,
                     json
                             ? TrialJsonWriter.write(answer)
                             : TrialText.write(answer, Figures.forTerminal(units.system()), Output.terminal(spec)));
-            out.flush();
             return answer.trial().verdict() == TrialVerdict.UNDECIDED ? ExitCode.NOT_ENOUGH_EVIDENCE : ExitCode.DONE;
         }
     }

@@ -117,7 +117,7 @@ public final class DemoRun {
                     Optional.empty(),
                     cost);
         }
-        Target target = Target.of(problem.get());
+        TrialTarget target = TrialTarget.of(problem.get());
         progress.step("technique first");
         Optional<DemoStory.Tried> tried = tried(problem.get(), target, coached, steady);
         progress.step("replaying the laps with every change");
@@ -177,7 +177,7 @@ public final class DemoRun {
         return TrialJudge.judge(TrialRuns.of(runs, target), target, Looks.once());
     }
 
-    private Optional<DemoStory.Tried> tried(Finding finding, Target target, DemoStint before, DriverStyle style)
+    private Optional<DemoStory.Tried> tried(Finding finding, TrialTarget target, DemoStint before, DriverStyle style)
             throws IOException {
         Optional<Technique> technique = Technique.against(finding, style);
         if (technique.isEmpty()) {
@@ -188,7 +188,7 @@ public final class DemoRun {
         return Optional.of(new DemoStory.Tried(
                 technique.get(),
                 stint,
-                Difference.of(List.of(target.perLapDeg(before), target.perLapDeg(stint)), -1.0, 1.0)
+                Difference.of(List.of(before.excessDeg(target), stint.excessDeg(target)), -1.0, 1.0)
                         .times(target.wanted()),
                 Difference.of(List.of(before.lapTimesS(), stint.lapTimesS()), -1.0, 1.0)));
     }

@@ -6,6 +6,7 @@ import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.simulation.fault.Fault;
 import setwright.core.trial.Trial;
+import setwright.core.trial.TrialTarget;
 
 /**
  * The story with its evidence. What comes after the coached laps is there as far as the laps call for it.
@@ -52,7 +53,7 @@ public record DemoStory(
     }
 
     /** Returns what the change is meant to cure. */
-    public Optional<Target> target() {
-        return problem.map(Target::of);
+    public Optional<TrialTarget> target() {
+        return problem.map(TrialTarget::of);
     }
 }

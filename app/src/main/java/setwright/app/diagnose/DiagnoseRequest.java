@@ -19,4 +19,9 @@ public record DiagnoseRequest(
         Optional<Path> map,
         Optional<Path> circuit,
         Optional<Path> saveCircuit,
-        Optional<Path> writeMap) {}
+        Optional<Path> writeMap) {
+    /** Asks for an answer alone; nothing is kept. */
+    public static DiagnoseRequest of(Path recording, Optional<Path> car, Optional<Path> map, Optional<Path> circuit) {
+        return new DiagnoseRequest(recording, car, map, circuit, Optional.empty(), Optional.empty());
+    }
+}

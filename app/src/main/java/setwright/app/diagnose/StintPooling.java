@@ -27,8 +27,7 @@ public final class StintPooling {
             throws IOException {
         List<DiagnoseRequest> requests = new ArrayList<>(List.of(first));
         for (Path other : others) {
-            requests.add(new DiagnoseRequest(
-                    other, first.car(), first.map(), Optional.empty(), Optional.empty(), Optional.empty()));
+            requests.add(DiagnoseRequest.of(other, first.car(), first.map(), Optional.empty()));
         }
         List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
         List<DriverStint> stints = new ArrayList<>();

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.demo.Difference;
-import setwright.app.demo.Target;
 import setwright.app.units.Figures;
 import setwright.core.car.SetupChange;
 import setwright.core.judgement.BalanceSign;
@@ -18,6 +17,7 @@ import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.trial.Trial;
+import setwright.core.trial.TrialTarget;
 
 /** The demo's story in sentences, each with its figures. */
 public final class DemoWords {
@@ -229,7 +229,7 @@ public final class DemoWords {
     }
 
     /** Returns the target in words, for the caption of a plot. */
-    public static String words(Target target) {
+    public static String words(TrialTarget target) {
         return target.phase().words() + " of corners " + numbers(target.corners());
     }
 

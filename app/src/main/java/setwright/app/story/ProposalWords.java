@@ -77,17 +77,12 @@ public final class ProposalWords {
 
     /** Returns the problem that is to be cured, without a full stop. */
     public static String problem(Finding target) {
-        String corners = switch (target.speed()) {
-            case ALL -> "all corners";
-            case HIGH -> "the faster corners";
-            case LOW -> "the slower corners";
-        };
         return String.format(
                 Locale.ROOT,
                 "%s %s in %s (probability %.2f)",
                 target.balance().words(),
                 target.phase().place(),
-                corners,
+                target.speed().corners(),
                 target.probability());
     }
 }

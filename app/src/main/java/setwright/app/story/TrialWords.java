@@ -105,12 +105,8 @@ public final class TrialWords {
     }
 
     private static String place(TrialTarget target) {
-        String corners = switch (target.speed()) {
-            case ALL -> "in all corners";
-            case HIGH -> "in the faster corners";
-            case LOW -> "in the slower corners";
-        };
-        return target.balance().words() + " " + target.phase().place() + " " + corners;
+        return target.balance().words() + " " + target.phase().place() + " in "
+                + target.speed().corners();
     }
 
     private String seconds(TrialEffect effect) {

@@ -36,13 +36,8 @@ public final class TrialRunner {
         List<SetupDifference> changes = changes(request, changed);
         List<DiagnoseRequest> requests = new ArrayList<>();
         for (int i = 0; i < request.recordings().size(); i++) {
-            requests.add(new DiagnoseRequest(
-                    request.recordings().get(i),
-                    Optional.of(request.sheet(i)),
-                    request.map(),
-                    request.circuit(),
-                    Optional.empty(),
-                    Optional.empty()));
+            requests.add(DiagnoseRequest.of(
+                    request.recordings().get(i), Optional.of(request.sheet(i)), request.map(), request.circuit()));
         }
         List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
         progress.step("holding the runs against each other");

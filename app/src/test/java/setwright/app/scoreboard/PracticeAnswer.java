@@ -17,11 +17,9 @@ public final class PracticeAnswer {
         Path folder = Home.cases().resolve(name);
         return new FileDiagnoser(Diagnostician::diagnose)
                 .diagnose(
-                        new DiagnoseRequest(
+                        DiagnoseRequest.of(
                                 folder.resolve("stint1.csv.gz"),
                                 Optional.of(folder.resolve("car.yaml")),
-                                Optional.empty(),
-                                Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty()),
                         step -> {});

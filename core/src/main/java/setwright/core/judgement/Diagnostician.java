@@ -196,18 +196,13 @@ public final class Diagnostician {
     }
 
     private static String place(Finding finding) {
-        String corners = switch (finding.speed()) {
-            case ALL -> "all corners";
-            case HIGH -> "the faster corners";
-            case LOW -> "the slower corners";
-        };
         String where = switch (finding.phase()) {
             case BRAKING -> "under braking for ";
             case ENTRY -> "on entry to ";
             case MID -> "in the middle of ";
             case EXIT -> "on the exit of ";
         };
-        return finding.balance().words() + " " + where + corners;
+        return finding.balance().words() + " " + where + finding.speed().corners();
     }
 
     private static String capital(String words) {

@@ -21,6 +21,15 @@ public enum SpeedRange {
         return words;
     }
 
+    /** Returns its corners in words, to stand after a preposition. */
+    public String corners() {
+        return switch (this) {
+            case ALL -> "all corners";
+            case LOW -> "the slower corners";
+            case HIGH -> "the faster corners";
+        };
+    }
+
     /** Returns the pool of a phase at these speeds. */
     public Pool pool(Phase phase) {
         return switch (this) {

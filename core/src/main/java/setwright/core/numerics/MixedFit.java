@@ -2,6 +2,7 @@ package setwright.core.numerics;
 
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
@@ -59,7 +60,7 @@ public final class MixedFit {
         double spread;
         if (betweenVariance > 0.0) {
             RealVector slope = new ArrayRealVector(slopes);
-            spread = slope.dotProduct(MixedModel.invert(information).operate(slope));
+            spread = slope.dotProduct(MatrixUtils.inverse(information).operate(slope));
         } else {
             spread = slopes[1] * slopes[1] / information.getEntry(1, 1);
         }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
@@ -270,9 +269,5 @@ public final class MixedModel {
             }
             return new double[] {between, within};
         }
-    }
-
-    static RealMatrix invert(RealMatrix matrix) {
-        return MatrixUtils.inverse(matrix);
     }
 }

@@ -1,7 +1,5 @@
 package setwright.core.trial;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -9,6 +7,7 @@ import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
 import setwright.core.car.SetupLabel;
+import setwright.core.car.setup.ItemRange;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
 
@@ -21,8 +20,6 @@ import setwright.core.car.setup.SetupFamily;
  * @param unit  of both; empty for words
  */
 public record SetupDifference(String item, String from, String to, String unit) {
-    private static final MathContext AS_WRITTEN = new MathContext(6);
-
     /** Returns all differences, by name. Fuel is none: it burns while the car runs. */
     public static List<SetupDifference> between(CarSheet first, CarSheet second) {
         TreeSet<String> names = new TreeSet<>();
@@ -47,10 +44,7 @@ public record SetupDifference(String item, String from, String to, String unit) 
 
     private static String written(CarSheet sheet, String name) {
         return sheet.item(name)
-                .map(item -> new BigDecimal(item.value())
-                        .round(AS_WRITTEN)
-                        .stripTrailingZeros()
-                        .toPlainString())
+                .map(item -> ItemRange.plain(item.value()))
                 .or(() -> sheet.label(name).map(SetupLabel::value))
                 .orElse("");
     }

@@ -27,11 +27,13 @@ final class TrialModel {
     private final List<TrialRun> runs;
     private final TrialPlan plan;
     private final boolean order;
+    private final int columns;
 
     TrialModel(List<TrialRun> runs) {
         this.runs = runs;
         this.plan = new TrialPlan(runs.stream().map(TrialRun::changed).toList());
         this.order = plan.takesOutTheDay();
+        this.columns = order ? ORDER + 1 : IN_RUN + 1;
     }
 
     /** Returns the order of the runs. */
@@ -73,7 +75,7 @@ final class TrialModel {
             seen[run.changed() ? 1 : 0] = true;
             double middle = laps.stream().mapToInt(TrialLap::number).average().orElse(0.0);
             for (TrialLap lap : laps) {
-                double[] row = new double[order ? ORDER + 1 : IN_RUN + 1];
+                double[] row = new double[columns];
                 row[0] = 1.0;
                 row[CHANGE] = run.changed() ? 1.0 : 0.0;
                 row[IN_RUN] = lap.number() - middle;
@@ -85,8 +87,7 @@ final class TrialModel {
                 groups.add(group);
             }
         }
-        boolean enough =
-                seen[0] && seen[1] && values.size() > (order ? ORDER + 2 : IN_RUN + 2) && group + 1 == runs.size();
+        boolean enough = seen[0] && seen[1] && values.size() > columns + 1 && group + 1 == runs.size();
         if (!enough) {
             return Optional.empty();
         }
@@ -102,7 +103,7 @@ final class TrialModel {
     }
 
     private double[] weights(int wanted) {
-        double[] weights = new double[order ? ORDER + 1 : IN_RUN + 1];
+        double[] weights = new double[columns];
         weights[wanted] = 1.0;
         return weights;
     }

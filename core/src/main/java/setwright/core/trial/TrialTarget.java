@@ -26,8 +26,12 @@ public record TrialTarget(Phase phase, SpeedRange speed, BalanceSign balance, Li
         return diagnosis.findings().stream()
                 .filter(finding -> finding.lapWide() && finding.cause() == Finding.Cause.CAR)
                 .findFirst()
-                .map(finding ->
-                        new TrialTarget(finding.phase(), finding.speed(), finding.balance(), finding.corners()));
+                .map(TrialTarget::of);
+    }
+
+    /** Returns the cure of one finding. */
+    public static TrialTarget of(Finding finding) {
+        return new TrialTarget(finding.phase(), finding.speed(), finding.balance(), finding.corners());
     }
 
     /** Returns +1 where more understeer helps, -1 where more oversteer does. */

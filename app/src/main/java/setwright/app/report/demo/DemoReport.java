@@ -52,7 +52,7 @@ public final class DemoReport {
                 .ifPresent(target -> plots.add(new DemoView.Plot(
                         "Balance where it is to help: " + DemoWords.words(target),
                         "deg against a balanced car, + understeer, - oversteer; one point for each judged lap",
-                        drawn(all, target::perLapDeg, figures))));
+                        drawn(all, stint -> stint.excessDeg(target), figures))));
         return plots;
     }
 
