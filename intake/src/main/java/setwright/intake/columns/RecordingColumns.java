@@ -1,0 +1,168 @@
+package setwright.intake.columns;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Blob;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.duckdb.DuckDBAppender;
+import org.duckdb.DuckDBConnection;
+import setwright.core.recording.Channel;
+import setwright.core.recording.Quantity;
+import setwright.core.recording.Recording;
+import setwright.intake.problem.InputProblem;
+
+/** Writes recordings to Parquet files and reads them back. */
+public final class RecordingColumns {
+    private static final String STORY_KEY = "setwright";
+
+    private RecordingColumns() {}
+
+    /**
+     * Writes a recording; whoever needs it whole or not at all writes aside and renames.
+     *
+     * @param file  is replaced
+     * @throws IOException when it cannot be written
+     */
+    public static void write(Path file, Recording recording) throws IOException {
+        List<Quantity> quantities =
+                Arrays.stream(Quantity.values()).filter(recording::has).toList();
+        try (Connection connection = engine();
+                Statement statement = connection.createStatement()) {
+            statement.execute(quantities.stream()
+                    .map(quantity -> quoted(header(quantity)) + " DOUBLE NOT NULL")
+                    .collect(Collectors.joining(", ", "CREATE TABLE kept (", ")")));
+            fill(connection, recording, quantities);
+            statement.execute("COPY kept TO " + text(file.toString())
+                    + " (FORMAT parquet, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
+                    + text(Story.of(recording).json()) + "})");
+        } catch (SQLException e) {
+            throw new IOException("cannot write " + file + ": " + firstLine(e), e);
+        }
+    }
+
+    private static void fill(Connection connection, Recording recording, List<Quantity> quantities)
+            throws SQLException {
+        double[][] columns = quantities.stream()
+                .map(quantity -> recording.channel(quantity).toArray())
+                .toArray(double[][]::new);
+        try (DuckDBAppender rows =
+                connection.unwrap(DuckDBConnection.class).createAppender(DuckDBConnection.DEFAULT_SCHEMA, "kept")) {
+            for (int i = 0; i < recording.sampleCount(); i++) {
+                rows.beginRow();
+                for (double[] column : columns) {
+                    rows.append(column[i]);
+                }
+                rows.endRow();
+            }
+        }
+    }
+
+    /**
+     * Reads a recording.
+     *
+     * @throws InputProblem when the file is missing, or was not written by {@link #write}
+     */
+    public static Recording read(Path file) {
+        String name = String.valueOf(file.getFileName());
+        if (!Files.isRegularFile(file)) {
+            throw InputProblem.in(name)
+                    .expected("the channels of a recording")
+                    .found("no such file")
+                    .advice("Was the folder of recordings moved?")
+                    .problem();
+        }
+        try (Connection connection = engine();
+                Statement statement = connection.createStatement()) {
+            Story story = story(statement, file);
+            List<String> headers = new ArrayList<>();
+            Map<Quantity, Channel> channels = new EnumMap<>(Quantity.class);
+            try (ResultSet rows = statement.executeQuery("SELECT * FROM read_parquet(" + text(file.toString()) + ")")) {
+                for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
+                    headers.add(rows.getMetaData().getColumnName(i));
+                }
+                double[][] columns = columns(rows, headers.size(), story.samples());
+                for (int i = 0; i < columns.length; i++) {
+                    channels.put(quantity(headers.get(i)), Channel.of(columns[i]));
+                }
+            }
+            return new Recording(story.name(), story.rateHz(), channels, story.calibrations());
+        } catch (SQLException | IllegalArgumentException | IndexOutOfBoundsException e) {
+            throw InputProblem.in(name)
+                    .expected("the channels of a recording as setwright keeps them")
+                    .found("something else (" + firstLine(e) + ")")
+                    .advice("Bring the file back from a copy, or read the recording anew.")
+                    .causedBy(e);
+        }
+    }
+
+    private static Story story(Statement statement, Path file) throws SQLException {
+        try (ResultSet found = statement.executeQuery("SELECT value FROM parquet_kv_metadata(" + text(file.toString())
+                + ") WHERE decode(key) = " + text(STORY_KEY))) {
+            if (!found.next()) {
+                throw new IllegalArgumentException("nothing says what it is");
+            }
+            Blob json = found.getBlob(1);
+            return Story.read(json.getBytes(1, (int) json.length()));
+        }
+    }
+
+    private static double[][] columns(ResultSet rows, int width, int samples) throws SQLException {
+        double[][] columns = new double[width][samples];
+        int row = 0;
+        while (rows.next()) {
+            for (int i = 0; i < width; i++) {
+                columns[i][row] = rows.getDouble(i + 1);
+            }
+            row++;
+        }
+        if (row != samples) {
+            throw new IllegalArgumentException(row + " samples instead of " + samples);
+        }
+        return columns;
+    }
+
+    /** In memory, one thread: rows keep their order. */
+    private static Connection engine() throws SQLException {
+        Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("SET threads = 1");
+            statement.execute("SET memory_limit = '1GB'");
+        }
+        return connection;
+    }
+
+    /** What a column is called: the quantity with its unit. */
+    static String header(Quantity quantity) {
+        return quantity.words() + " (" + quantity.siUnit() + ")";
+    }
+
+    private static Quantity quantity(String header) {
+        return Arrays.stream(Quantity.values())
+                .filter(quantity -> header(quantity).equals(header))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("an unknown column " + header));
+    }
+
+    private static String quoted(String name) {
+        return '"' + name.replace("\"", "\"\"") + '"';
+    }
+
+    private static String text(String value) {
+        return "'" + value.replace("'", "''") + "'";
+    }
+
+    private static String firstLine(Exception e) {
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable");
+    }
+}

@@ -1,0 +1,81 @@
+package setwright.logbook.database;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import setwright.logbook.problem.LogbookProblem;
+import setwright.logbook.row.EntryRow;
+import setwright.logbook.table.EntryTable;
+
+/** A database that can hold a logbook. */
+public sealed interface Database permits SqliteDatabase, PostgresDatabase {
+
+    /**
+     * Returns the database that a place names.
+     *
+     * @param place       a folder, or {@code postgres://user@host:port/name}
+     * @param recordings  where the channels of recordings lie; a folder has its own place for them
+     * @param make        whether a logbook is begun where there is none
+     * @throws LogbookProblem when there is none, or the place cannot be used
+     */
+    static Database at(String place, Optional<Path> recordings, boolean make) {
+        return PostgresDatabase.isMeantBy(place)
+                ? PostgresDatabase.at(place, recordings)
+                : SqliteDatabase.in(place, recordings, make);
+    }
+
+    /** Returns where connections come from. */
+    DataSource source();
+
+    /** Returns the folder of the recordings. */
+    Path recordings();
+
+    /** Returns its name, for people; without any password. */
+    String words();
+
+    /** Returns where the migrations lie that only this kind of database has. */
+    String migrations();
+
+    /** Returns how a column is declared that numbers the rows. */
+    String idType();
+
+    /** Returns the entries that hold all these words, or words that begin like them. */
+    List<EntryRow> search(EntryTable entries, List<String> words);
+
+    /**
+     * Brings the tables up to date.
+     *
+     * @throws LogbookProblem when the logbook cannot be opened, or was written by a newer program
+     */
+    default void migrate() {
+        try {
+            Flyway.configure()
+                    .dataSource(source())
+                    .locations("classpath:setwright/logbook/tables", "classpath:" + migrations())
+                    .placeholders(Map.of("id", idType()))
+                    .validateMigrationNaming(true)
+                    .ignoreMigrationPatterns(new String[0])
+                    .load()
+                    .migrate();
+        } catch (FlywayException e) {
+            throw new LogbookProblem("the logbook " + words() + " cannot be opened: " + cause(e), e);
+        }
+    }
+
+    private static String cause(FlywayException e) {
+        String text = String.valueOf(e.getMessage());
+        if (text.contains("not resolved locally")) {
+            return "a newer setwright has written it. Use that one, or name another place with --logbook.";
+        }
+        Throwable root = e;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        return String.valueOf(root.getMessage()).lines().findFirst().orElse(text)
+                + ". Check that it can be reached and written to.";
+    }
+}

@@ -1,0 +1,25 @@
+package setwright.logbook.row;
+
+import java.time.Instant;
+
+/**
+ * A recording that came in.
+ *
+ * @param name          of the file it came from
+ * @param sourceDigest  SHA-256 of that file, unique
+ * @param file          that holds its channels, named from the folder of recordings
+ * @param fileDigest    SHA-256 of it
+ * @param rateHz        samples per second
+ * @param samples       of each channel
+ * @param remarks       what was understood or put aside on the way in, one a line
+ */
+public record RecordingRow(
+        long id,
+        String name,
+        String sourceDigest,
+        String file,
+        String fileDigest,
+        double rateHz,
+        long samples,
+        String remarks,
+        Instant addedAt) {}
