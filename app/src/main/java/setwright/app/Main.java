@@ -10,34 +10,40 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import setwright.app.command.AddCommand;
 import setwright.app.command.CarCommand;
 import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
+import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
+import setwright.app.command.LogCommand;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
 import setwright.app.command.ProposeCommand;
+import setwright.app.command.SetupCommand;
 import setwright.app.command.SimulateCommand;
 import setwright.app.command.SweepCommand;
 import setwright.app.command.TrialCommand;
+import setwright.app.command.TrialDropCommand;
+import setwright.app.command.TrialJudgeCommand;
+import setwright.app.command.TrialPlanCommand;
+import setwright.app.command.TrialTriedCommand;
 import setwright.app.command.sums.SumsCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
+import setwright.app.logbook.StintDesk;
+import setwright.app.predict.LapReplay;
 import setwright.core.car.CarSheet;
-import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarPrior;
 import setwright.core.circuit.Circuit;
 import setwright.core.identification.CarFit;
-import setwright.core.identification.FittedCar;
 import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
-import setwright.core.proposal.DriversAnswer;
 import setwright.core.proposal.Proposer;
-import setwright.core.replay.Prediction;
 import setwright.core.simulation.sweep.SetupSweep;
 import setwright.core.simulation.sweep.SweepItem;
 import setwright.core.simulation.sweep.Sweeper;
@@ -68,27 +74,28 @@ public final class Main implements Runnable {
     /** The command line with all its commands, ready to execute. */
     static CommandLine commandLine() {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
+        DeskOpener desk = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
         return new CommandLine(new Main())
                 .addSubcommand(new DemoCommand(diagnoser, Proposer::propose))
-                .addSubcommand(new DiagnoseCommand(diagnoser, Proposer::propose))
+                .addSubcommand(new DiagnoseCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new MapCommand())
-                .addSubcommand(new PredictCommand(diagnoser, Main::predict))
-                .addSubcommand(new ProposeCommand(diagnoser, Proposer::propose))
+                .addSubcommand(new PredictCommand(diagnoser, desk, LapReplay::predict))
+                .addSubcommand(new ProposeCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
                 .addSubcommand(new CommandLine(new TrialCommand())
-                        .addSubcommand(new TrialCommand.Plan(diagnoser, Proposer::propose))
-                        .addSubcommand(new TrialCommand.Judge(diagnoser)))
+                        .addSubcommand(new TrialPlanCommand(diagnoser, desk, Proposer::propose, LapReplay::predict))
+                        .addSubcommand(new TrialJudgeCommand(diagnoser, desk, LapReplay::predict))
+                        .addSubcommand(new TrialDropCommand(desk, LapReplay::predict))
+                        .addSubcommand(new TrialTriedCommand()))
+                .addSubcommand(new AddCommand())
+                .addSubcommand(new SetupCommand())
+                .addSubcommand(new LogCommand())
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new SimulateCommand())
                 .addSubcommand(new Completion())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));
-    }
-
-    private static List<Prediction> predict(Diagnosis diagnosis, CarSheet car, List<List<SetupChange>> candidates) {
-        FittedCar fitted = Identifier.identify(List.of(laps(diagnosis)), car);
-        return DriversAnswer.foresee(diagnosis, car, fitted.belief(), candidates);
     }
 
     private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {

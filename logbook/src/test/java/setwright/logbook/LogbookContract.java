@@ -67,8 +67,8 @@ abstract class LogbookContract {
     private long stint(Tables tables) {
         long car = car(tables);
         long setup = tables.setups().add(setup(car, Optional.empty(), "{}"));
-        long recording =
-                tables.recordings().add(new RecordingRow(0, "run.csv", "ab", "ab.parquet", "cd", 100.0, 12, "", NOON));
+        long recording = tables.recordings()
+                .add(new RecordingRow(0, "run.csv", "ab", "ab.parquet", "cd", 100.0, 12, "[]", "", NOON));
         long circuit = tables.circuits().add(new CircuitRow(0, "Lakeside", "{}", 3120.5, NOON));
         long driver = tables.drivers().add("Ines");
         return tables.stints()

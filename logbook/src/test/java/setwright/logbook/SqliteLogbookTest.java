@@ -8,8 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import setwright.logbook.database.Database;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 
@@ -35,7 +38,7 @@ final class SqliteLogbookTest extends LogbookContract {
     void refusesOneThatANewerProgramWrote() throws Exception {
         try (Connection connection = DriverManager.getConnection(
                         "jdbc:sqlite:" + folder.resolve("season").resolve("logbook.sqlite"));
-                java.sql.Statement statement = connection.createStatement()) {
+                Statement statement = connection.createStatement()) {
             statement.execute(
                     "INSERT INTO flyway_schema_history SELECT 99, '99', 'later', 'SQL', 'V99__later.sql', 1, installed_by,"
                             + " installed_on, 1, 1 FROM flyway_schema_history WHERE installed_rank = 1");
@@ -44,6 +47,18 @@ final class SqliteLogbookTest extends LogbookContract {
         assertThatThrownBy(() -> Logbook.open(place(), Optional.empty(), true))
                 .isInstanceOf(LogbookProblem.class)
                 .hasMessageContaining("newer setwright");
+    }
+
+    @Test
+    void knowsItsNewestMigration() throws Exception {
+        try (Connection connection = DriverManager.getConnection(
+                        "jdbc:sqlite:" + folder.resolve("season").resolve("logbook.sqlite"));
+                Statement statement = connection.createStatement();
+                ResultSet newest = statement.executeQuery(
+                        "SELECT version FROM flyway_schema_history ORDER BY installed_rank DESC")) {
+            assertThat(newest.next()).isTrue();
+            assertThat(newest.getString(1)).isEqualTo(Database.NEWEST);
+        }
     }
 
     @Test

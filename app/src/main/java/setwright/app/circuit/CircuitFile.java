@@ -30,7 +30,12 @@ public final class CircuitFile {
      * @throws IOException when it cannot be written
      */
     public static void write(Path file, Circuit circuit) throws IOException {
-        WholeFile.write(file, MAPPER.writeValueAsString(CircuitJson.of(circuit)) + "\n");
+        WholeFile.write(file, text(circuit));
+    }
+
+    /** Returns what a file of this circuit holds. */
+    public static String text(Circuit circuit) {
+        return MAPPER.writeValueAsString(CircuitJson.of(circuit)) + "\n";
     }
 
     /**
@@ -40,23 +45,36 @@ public final class CircuitFile {
      * @throws InputProblem when it is no circuit file
      */
     public static Circuit read(Path file) throws IOException {
+        String name = String.valueOf(file.getFileName());
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                throw refused(file, "a file of " + Files.size(file) + " bytes", new IOException("too large"));
+                throw refused(name, "a file of " + Files.size(file) + " bytes", new IOException("too large"));
             }
-            return MAPPER.readValue(Files.readString(file), CircuitJson.class).circuit();
+            return parse(name, Files.readString(file));
         } catch (CharacterCodingException e) {
-            throw refused(file, "bytes that are no text", e);
-        } catch (JacksonException e) {
-            String what = Objects.requireNonNullElse(e.getOriginalMessage(), "something else");
-            throw refused(file, what.lines().findFirst().orElse("something else"), e);
-        } catch (IllegalArgumentException e) {
-            throw refused(file, Objects.requireNonNullElse(e.getMessage(), "other values"), e);
+            throw refused(name, "bytes that are no text", e);
         }
     }
 
-    private static InputProblem refused(Path file, String found, Exception cause) {
-        return InputProblem.in(String.valueOf(file.getFileName()))
+    /**
+     * Returns the circuit that a text holds.
+     *
+     * @param name  that messages call it
+     * @throws InputProblem when it is no circuit
+     */
+    public static Circuit parse(String name, String text) {
+        try {
+            return MAPPER.readValue(text, CircuitJson.class).circuit();
+        } catch (JacksonException e) {
+            String what = Objects.requireNonNullElse(e.getOriginalMessage(), "something else");
+            throw refused(name, what.lines().findFirst().orElse("something else"), e);
+        } catch (IllegalArgumentException e) {
+            throw refused(name, Objects.requireNonNullElse(e.getMessage(), "other values"), e);
+        }
+    }
+
+    private static InputProblem refused(String name, String found, Exception cause) {
+        return InputProblem.in(name)
                 .expected("a circuit kept with --save-circuit")
                 .found(found)
                 .advice("Keep the circuit again with --save-circuit from a recording made there.")

@@ -8,6 +8,9 @@ import picocli.CommandLine.ParameterException;
 
 /** The car sheet that a command reads. */
 final class CarOption {
+    /** What commands need a sheet for that turn its items. */
+    static final Optional<String> ITEMS = Optional.of("its setup lists the items that can be turned.");
+
     @Option(
             names = "--car",
             paramLabel = "SHEET",

@@ -18,12 +18,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.FileLaps;
+import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
 import setwright.app.diagnose.StintPooling;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.PooledAnswer;
 import setwright.app.json.DiagnosisJsonWriter;
 import setwright.app.json.PooledJsonWriter;
+import setwright.app.logbook.StintDesk;
+import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.report.Report;
 import setwright.app.report.pooled.PooledReport;
@@ -40,17 +44,18 @@ import setwright.core.judgement.Verdict;
         mixinStandardHelpOptions = true)
 public final class DiagnoseCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
+    private final DeskOpener desk;
     private final ChangeProposer proposer;
 
     @Spec
     private CommandSpec spec;
 
     @Parameters(
-            arity = "1..*",
-            paramLabel = "FILE",
-            description = RecordingParameter.WORDS
+            arity = "0..*",
+            paramLabel = "FILE|STINT",
+            description = LapChoice.WORDS
                     + " Several of one car with one setup on one circuit are also held against each other.")
-    private List<Path> recordings = new ArrayList<>();
+    private List<String> named = new ArrayList<>();
 
     @Option(
             names = "--driver",
@@ -61,10 +66,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
     private List<String> drivers = new ArrayList<>();
 
     @Mixin
-    private CarOption car;
-
-    @Mixin
-    private ReadingOptions reading;
+    private LapChoice choice;
 
     @Option(names = "--save-circuit", paramLabel = "FILE", description = "Keeps the circuit in this file.")
     private Optional<Path> saveCircuit = Optional.empty();
@@ -76,8 +78,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
     private ShowingOptions showing;
 
     /** Makes the command with what does its work. */
-    public DiagnoseCommand(Diagnoser diagnoser, ChangeProposer proposer) {
+    public DiagnoseCommand(Diagnoser diagnoser, DeskOpener desk, ChangeProposer proposer) {
         this.diagnoser = diagnoser;
+        this.desk = desk;
         this.proposer = proposer;
     }
 
@@ -87,32 +90,73 @@ public final class DiagnoseCommand implements Callable<Integer> {
         outputs.put("--html", showing.html());
         outputs.put("--save-circuit", saveCircuit);
         outputs.put("--write-map", writeMap);
-        List<Optional<Path>> inputs = new ArrayList<>(List.of(car.path(), reading.map(), reading.circuit()));
-        recordings.forEach(recording -> inputs.add(Optional.of(recording)));
+        List<Optional<Path>> inputs = new ArrayList<>();
+        named.forEach(text -> inputs.addAll(choice.inputs(Optional.of(text))));
         OutputFiles.check(inputs, outputs);
+        if (named.stream().allMatch(text -> LapChoice.namesStint(Optional.of(text)))) {
+            if (saveCircuit.isPresent() || writeMap.isPresent() || !drivers.isEmpty()) {
+                throw new BadOption(
+                        "a stint of the logbook has its circuit, its map and its driver: leave out --save-circuit,"
+                                + " --write-map and --driver.");
+            }
+            return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), desk)) : stints();
+        }
+        List<Path> recordings = named.stream().map(Path::of).toList();
         DiagnoseRequest request = new DiagnoseRequest(
-                recordings.get(0), car.path(), reading.map(), reading.circuit(), saveCircuit, writeMap);
+                recordings.get(0),
+                choice.car().path(),
+                choice.reading().map(),
+                choice.reading().circuit(),
+                saveCircuit,
+                writeMap);
         List<String> names = names();
-        return recordings.size() == 1 ? one(request) : several(request, names);
+        return recordings.size() == 1
+                ? one(new FileLaps(diagnoser, request))
+                : several(progress -> StintPooling.diagnose(
+                        diagnoser, request, recordings.subList(1, recordings.size()), names, progress));
     }
 
-    private int one(DiagnoseRequest request) throws IOException {
+    private int one(LapSource laps) throws IOException {
         Answer answer;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS)) {
-            answer = diagnoser.diagnose(request, progress);
+            answer = laps.answer(progress);
+            laps.found(answer);
         }
         showing.show(
                 spec,
                 () -> Report.html(answer, showing.forPage()),
-                () -> DiagnosisJsonWriter.write(answer, proposer.propose(answer.diagnosis(), answer.car())),
+                () -> DiagnosisJsonWriter.write(
+                        answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt())),
                 () -> TextReport.write(answer, showing.forTerminal(), Output.terminal(spec)));
         return Output.code(answer);
     }
 
-    private int several(DiagnoseRequest first, List<String> names) throws IOException {
+    private int stints() throws IOException {
+        List<KeptLaps> laps =
+                named.stream().map(text -> choice.kept(Optional.of(text), desk)).toList();
+        StintDesk.mustBelongTogether(laps.stream().map(KeptLaps::stint).toList());
+        return several(progress -> {
+            List<Answer> answers = new ArrayList<>();
+            for (KeptLaps one : laps) {
+                Answer answer = one.answer(progress);
+                one.found(answer);
+                answers.add(answer);
+            }
+            return StintPooling.pool(
+                    answers,
+                    laps.stream().map(one -> one.stint().driver().name()).toList());
+        });
+    }
+
+    /** Judges several recordings. */
+    private interface Pooling {
+        PooledAnswer diagnose(Progress progress) throws IOException;
+    }
+
+    private int several(Pooling pooling) throws IOException {
         PooledAnswer answer;
-        try (Progress progress = ProgressLine.of(Diagnoser.STEPS * recordings.size())) {
-            answer = StintPooling.diagnose(diagnoser, first, recordings.subList(1, recordings.size()), names, progress);
+        try (Progress progress = ProgressLine.of(Diagnoser.STEPS * named.size())) {
+            answer = pooling.diagnose(progress);
         }
         showing.show(
                 spec,
@@ -123,7 +167,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
     }
 
     private List<String> names() {
-        int count = recordings.size();
+        int count = named.size();
         if (drivers.isEmpty()) {
             return IntStream.rangeClosed(1, count)
                     .mapToObj(number -> "driver " + number)

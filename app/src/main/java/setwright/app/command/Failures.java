@@ -15,6 +15,7 @@ import setwright.core.circuit.MissingQuantity;
 import setwright.core.circuit.NotEnoughLaps;
 import setwright.core.circuit.OtherCircuit;
 import setwright.intake.problem.InputProblem;
+import setwright.logbook.problem.LogbookProblem;
 
 /** The one place where what went wrong becomes a message and an exit code. */
 public final class Failures implements IExecutionExceptionHandler {
@@ -54,7 +55,10 @@ public final class Failures implements IExecutionExceptionHandler {
         if (failure instanceof BadOption) {
             return new Told(ExitCode.USAGE, message);
         }
-        if (failure instanceof InputProblem || failure instanceof MissingQuantity || failure instanceof OtherCircuit) {
+        if (failure instanceof InputProblem
+                || failure instanceof LogbookProblem
+                || failure instanceof MissingQuantity
+                || failure instanceof OtherCircuit) {
             return new Told(ExitCode.BAD_INPUT, message);
         }
         if (failure instanceof NoSuchFileException missing) {

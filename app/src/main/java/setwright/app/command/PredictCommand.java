@@ -1,7 +1,5 @@
 package setwright.app.command;
 
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +10,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
 import setwright.app.json.PredictionJsonWriter;
@@ -22,10 +20,8 @@ import setwright.app.predict.ChangeWords;
 import setwright.app.predict.PredictionAnswer;
 import setwright.app.report.change.PredictionReport;
 import setwright.app.text.PredictionText;
-import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.replay.Prediction;
-import setwright.intake.car.CarSheetReader;
 import setwright.intake.problem.InputProblem;
 
 /** Says what a change of setup would do on recorded laps. */
@@ -41,53 +37,50 @@ import setwright.intake.problem.InputProblem;
         mixinStandardHelpOptions = true)
 public final class PredictCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
+    private final DeskOpener desk;
     private final ChangePredictor predictor;
 
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private RecordingParameter recording;
-
     @Parameters(
-            index = "1..*",
             arity = "0..*",
-            paramLabel = "ITEM=VALUE",
-            description = "What to turn, by its name on the car sheet: to a value, or by +1step, -2steps.")
-    private List<String> changes = new ArrayList<>();
+            paramLabel = "FILE|STINT ITEM=VALUE",
+            description = LapChoice.WORDS
+                    + " Then what to turn, by its name on the car sheet: to a value, or by +1step, -2steps.")
+    private List<String> words = new ArrayList<>();
 
     @Mixin
-    private CarOption car;
-
-    @Mixin
-    private ReadingOptions reading;
+    private LapChoice choice;
 
     @Mixin
     private ShowingOptions showing;
 
     /** Makes the command with what does its work. */
-    public PredictCommand(Diagnoser diagnoser, ChangePredictor predictor) {
+    public PredictCommand(Diagnoser diagnoser, DeskOpener desk, ChangePredictor predictor) {
         this.diagnoser = diagnoser;
+        this.desk = desk;
         this.predictor = predictor;
     }
 
     @Override
     public Integer call() throws Exception {
-        Path sheet = car.required(spec, "its setup lists the items that can be turned.");
-        OutputFiles.check(
-                List.of(Optional.of(recording.path()), car.path(), reading.map(), reading.circuit()),
-                Map.of("--html", showing.html()));
-        List<List<SetupChange>> candidates =
-                candidates(sheet); // first: a slip of the pen should not cost a recording's reading
+        Optional<String> named = words.stream().findFirst().filter(word -> word.indexOf('=') < 0);
+        List<String> changes = words.subList(named.isPresent() ? 1 : 0, words.size());
+        LapSource laps = choice.laps(spec, named, diagnoser, desk, CarOption.ITEMS);
+        OutputFiles.check(choice.inputs(named), Map.of("--html", showing.html()));
+        // First: a slip of the pen should not cost a recording's reading.
+        List<List<SetupChange>> candidates = candidates(laps.car(), changes);
         Answer answer;
         List<Prediction> predictions;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
-            answer = diagnoser.diagnose(
-                    DiagnoseRequest.of(recording.path(), car.path(), reading.map(), reading.circuit()), progress);
+            answer = laps.answer(progress);
             progress.step("replaying the laps");
             predictions = answer.diagnosis().passes().isEmpty()
                     ? List.of()
-                    : predictor.predict(answer.diagnosis(), answer.car(), candidates);
+                    : predictor.predict(answer.diagnosis(), answer.car(), candidates).stream()
+                            .map(laps.learnt()::update)
+                            .toList();
         }
         if (predictions.isEmpty()) {
             spec.commandLine()
@@ -105,17 +98,16 @@ public final class PredictCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private List<List<SetupChange>> candidates(Path sheet) throws NoSuchFileException {
-        CarSheet given = CarSheetReader.read(InputFiles.existing(sheet));
-        if (given.setup().isEmpty()) {
-            throw InputProblem.in(String.valueOf(sheet.getFileName()))
+    private static List<List<SetupChange>> candidates(LapSource.NamedCar car, List<String> changes) {
+        if (car.sheet().setup().isEmpty()) {
+            throw InputProblem.in(car.name())
                     .column("setup")
                     .expected("the items that can be turned")
                     .found("none")
                     .advice("Add lines such as: front_bar: {value: 4, unit: position, min: 1, max: 9, step: 1}.")
                     .problem();
         }
-        ChangeWords words = new ChangeWords(given);
+        ChangeWords words = new ChangeWords(car.sheet());
         return changes.isEmpty() ? words.oneStepEach() : List.of(words.read(changes));
     }
 }

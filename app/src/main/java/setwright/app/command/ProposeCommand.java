@@ -1,16 +1,15 @@
 package setwright.app.command;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
 import setwright.app.json.ProposalJsonWriter;
@@ -34,42 +33,40 @@ import setwright.core.proposal.Proposal;
         mixinStandardHelpOptions = true)
 public final class ProposeCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
+    private final DeskOpener desk;
     private final ChangeProposer proposer;
 
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private RecordingParameter recording;
+    @Parameters(arity = "0..1", paramLabel = "FILE|STINT", description = LapChoice.WORDS)
+    private Optional<String> named = Optional.empty();
 
     @Mixin
-    private CarOption car;
-
-    @Mixin
-    private ReadingOptions reading;
+    private LapChoice choice;
 
     @Mixin
     private ShowingOptions showing;
 
     /** Makes the command with what does its work. */
-    public ProposeCommand(Diagnoser diagnoser, ChangeProposer proposer) {
+    public ProposeCommand(Diagnoser diagnoser, DeskOpener desk, ChangeProposer proposer) {
         this.diagnoser = diagnoser;
+        this.desk = desk;
         this.proposer = proposer;
     }
 
     @Override
     public Integer call() throws Exception {
-        Path sheet = car.required(spec, "its setup lists the items that can be turned.");
-        OutputFiles.check(
-                List.of(Optional.of(recording.path()), Optional.of(sheet), reading.map(), reading.circuit()),
-                Map.of("--html", showing.html()));
+        LapSource laps = choice.laps(spec, named, diagnoser, desk, CarOption.ITEMS);
+        OutputFiles.check(choice.inputs(named), Map.of("--html", showing.html()));
         Answer answer;
         Proposal proposal;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
-            answer = diagnoser.diagnose(
-                    DiagnoseRequest.of(recording.path(), car.path(), reading.map(), reading.circuit()), progress);
+            answer = laps.answer(progress);
+            laps.found(answer);
             progress.step("turning each item on the laps");
-            proposal = proposer.propose(answer.diagnosis(), answer.car());
+            proposal = proposer.propose(answer.diagnosis(), answer.car(), laps.learnt());
+            laps.proposed(proposal);
         }
         ProposalAnswer proposed = new ProposalAnswer(answer, proposal);
         showing.show(

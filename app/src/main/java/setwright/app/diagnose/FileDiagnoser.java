@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import setwright.app.circuit.CircuitFile;
@@ -19,13 +18,9 @@ import setwright.intake.Intake;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.map.ChannelMapFile;
-import setwright.intake.map.Proposal;
 
 /** Reads a recording and its companions from files and has it judged. */
 public final class FileDiagnoser implements Diagnoser {
-    /** A sheet that gives nothing: every value is assumed. */
-    private static final String NOTHING_KNOWN = "{}";
-
     private final BiFunction<Stint, CarSheet, Diagnosis> judge;
 
     /** Makes one with the judgement it asks. */
@@ -41,7 +36,7 @@ public final class FileDiagnoser implements Diagnoser {
         mustExist(request.circuit());
         progress.step("car sheet and recording");
         Optional<CarSheet> given = request.car().map(CarSheetReader::read);
-        CarSheet car = given.orElseGet(() -> CarSheetReader.parse("car sheet", NOTHING_KNOWN));
+        CarSheet car = given.orElseGet(CarSheetReader::nothingKnown);
         Intake intake = RecordingReader.read(request.recording(), request.map().map(ChannelMapFile::read), given);
         progress.step("laps and corners");
         Stint stint = request.circuit().isPresent()
@@ -57,25 +52,12 @@ public final class FileDiagnoser implements Diagnoser {
         if (request.writeMap().isPresent()) {
             WholeFile.write(request.writeMap().get(), ChannelMapFile.write(intake.proposal()));
         }
-        return new Answer(diagnosis, car, notes(intake.proposal()), intake.remarks());
+        return new Answer(diagnosis, car, ChannelNote.of(intake.proposal()), intake.remarks());
     }
 
     private static void mustExist(Optional<Path> file) throws NoSuchFileException {
         if (file.isPresent() && !Files.exists(file.get())) {
             throw new NoSuchFileException(file.get().toString());
         }
-    }
-
-    /** Says how the columns were understood, for people. */
-    static List<ChannelNote> notes(Proposal proposal) {
-        return proposal.reasons().stream()
-                .map(reason -> new ChannelNote(
-                        reason.entry().column(),
-                        reason.quantity().words() + (reason.entry().sign() < 0 ? ", counted the other way" : ""),
-                        reason.entry().unit().symbol(),
-                        List.of(reason.words(), reason.physics()).stream()
-                                .filter(text -> !text.isBlank())
-                                .toList()))
-                .toList();
     }
 }

@@ -30,6 +30,16 @@ public final class StintPooling {
             requests.add(DiagnoseRequest.of(other, first.car(), first.map(), Optional.empty()));
         }
         List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
+        return pool(answers, drivers);
+    }
+
+    /**
+     * Holds answers against each other.
+     *
+     * @param answers  on one circuit
+     * @param drivers  one name for each
+     */
+    public static PooledAnswer pool(List<Answer> answers, List<String> drivers) {
         List<DriverStint> stints = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             stints.add(new DriverStint(drivers.get(i), answers.get(i).diagnosis()));

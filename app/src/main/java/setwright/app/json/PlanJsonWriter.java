@@ -9,8 +9,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import setwright.app.story.Story;
 import setwright.app.trial.PlanAnswer;
-import setwright.core.proposal.Candidate;
 import setwright.core.trial.PlannedTrial;
+import setwright.core.trial.PlannedTrial.Expected;
+import setwright.core.trial.SetupDifference;
 
 /** Writes how a change is to be tried as JSON of version 1: docs/trial-plan.schema.json. */
 public final class PlanJsonWriter {
@@ -18,7 +19,13 @@ public final class PlanJsonWriter {
 
     private PlanJsonWriter() {}
 
-    record Document(int version, Optional<Change> change, List<Plan> plans, String caution) {}
+    record Document(
+            int version,
+            Optional<Change> change,
+            List<TrialJson.Change> changes,
+            Optional<String> together,
+            List<Plan> plans,
+            String caution) {}
 
     record Change(
             String item,
@@ -40,19 +47,29 @@ public final class PlanJsonWriter {
     public static String write(PlanAnswer answer) {
         return Numbers.text(new Document(
                 VERSION,
-                answer.proposal().chosen().map(PlanJsonWriter::change),
+                change(answer),
+                answer.changes().stream()
+                        .map(one -> new TrialJson.Change(one.item(), one.from(), one.to(), one.unit()))
+                        .toList(),
+                answer.together(),
                 answer.plans().stream().map(PlanJsonWriter::plan).toList(),
                 Story.CAUTION));
     }
 
-    private static Change change(Candidate candidate) {
-        return new Change(
-                candidate.turn().item().name(),
-                candidate.turn().item().value(),
-                candidate.turn().to(),
-                candidate.turn().item().unit(),
-                known(candidate.prediction().lapTimeS().central()),
-                Numbers.degrees(candidate.target().central()));
+    /** One item with numbers; words and several items stand among the changes only. */
+    private static Optional<Change> change(PlanAnswer answer) {
+        if (answer.changes().size() != 1 || answer.expected().isEmpty()) {
+            return Optional.empty();
+        }
+        SetupDifference change = answer.changes().get(0);
+        Expected expected = answer.expected().get();
+        return Optional.of(new Change(
+                change.item(),
+                Double.parseDouble(change.from()),
+                Double.parseDouble(change.to()),
+                change.unit(),
+                known(expected.timeS()),
+                Numbers.degrees(expected.targetRad().orElse(Double.NaN))));
     }
 
     private static Plan plan(PlannedTrial plan) {

@@ -26,8 +26,20 @@ record TrialJson(
         @JsonProperty("run_scatter_s") OptionalDouble runScatterS,
         @JsonProperty("laps_needed") OptionalInt lapsNeeded,
         @JsonProperty("runs_needed") OptionalInt runsNeeded,
+        Optional<Predicted> predicted,
         List<String> doubts,
         String caution) {
+
+    record Predicted(@JsonProperty("lap_time_s") Interval lapTimeS, List<PredictedBalance> balance) {}
+
+    record Interval(OptionalDouble central, OptionalDouble low, OptionalDouble high) {}
+
+    record PredictedBalance(
+            String phase,
+            String speed,
+            @JsonProperty("central_deg") OptionalDouble centralDeg,
+            @JsonProperty("low_deg") OptionalDouble lowDeg,
+            @JsonProperty("high_deg") OptionalDouble highDeg) {}
 
     record Change(String item, String from, String to, String unit) {}
 

@@ -6,6 +6,8 @@ import java.util.OptionalInt;
 import setwright.app.story.Story;
 import setwright.app.trial.TrialAnswer;
 import setwright.core.handling.SpeedClass;
+import setwright.core.replay.Effect;
+import setwright.core.replay.Prediction;
 import setwright.core.trial.Trial;
 import setwright.core.trial.TrialEffect;
 import setwright.core.trial.TrialLap;
@@ -15,6 +17,7 @@ import setwright.core.trial.TrialTarget;
 /** Writes a trial as JSON of version 1. Units stand in the field names. */
 public final class TrialJsonWriter {
     private static final int VERSION = 1;
+    private static final String ALL = "all";
     private static final double DEGREES = Math.toDegrees(1.0);
 
     private TrialJsonWriter() {}
@@ -38,7 +41,7 @@ public final class TrialJsonWriter {
                 trial.besides().stream()
                         .map(found -> new TrialJson.SideEffect(
                                 found.pool().phase().words(),
-                                found.pool().speedClass().map(SpeedClass::words).orElse("all"),
+                                found.pool().speedClass().map(SpeedClass::words).orElse(ALL),
                                 effect(found.balanceRad().times(DEGREES)),
                                 found.clear()))
                         .toList(),
@@ -46,8 +49,23 @@ public final class TrialJsonWriter {
                 known(trial.runScatterS()),
                 trial.more().map(Trial.More::lapsARun).orElse(OptionalInt.empty()),
                 trial.more().map(Trial.More::runsEach).orElse(OptionalInt.empty()),
+                answer.predicted().map(TrialJsonWriter::predicted),
                 trial.doubts(),
                 Story.CAUTION));
+    }
+
+    private static TrialJson.Predicted predicted(Prediction prediction) {
+        Effect time = prediction.lapTimeS();
+        return new TrialJson.Predicted(
+                new TrialJson.Interval(known(time.central()), known(time.low()), known(time.high())),
+                prediction.phases().stream()
+                        .map(phase -> new TrialJson.PredictedBalance(
+                                phase.phase().words(),
+                                phase.speedClass().map(SpeedClass::words).orElse(ALL),
+                                Numbers.degrees(phase.balance().central()),
+                                Numbers.degrees(phase.balance().low()),
+                                Numbers.degrees(phase.balance().high())))
+                        .toList());
     }
 
     private static TrialJson.Run run(TrialRun run) {

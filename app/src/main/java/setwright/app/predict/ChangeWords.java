@@ -24,10 +24,21 @@ public final class ChangeWords {
     private static final int MOST_STEPS_DIGITS = 6;
 
     private final CarSheet car;
+    private final boolean modelledOnly;
 
-    /** Makes a reader of changes of this car. */
-    public ChangeWords(CarSheet car) {
+    private ChangeWords(CarSheet car, boolean modelledOnly) {
         this.car = car;
+        this.modelledOnly = modelledOnly;
+    }
+
+    /** Makes a reader of changes of this car that can be predicted. */
+    public ChangeWords(CarSheet car) {
+        this(car, true);
+    }
+
+    /** Makes a reader of changes of any number on the sheet, predictable or not. */
+    public static ChangeWords ofAnyNumber(CarSheet car) {
+        return new ChangeWords(car, false);
     }
 
     /**
@@ -94,7 +105,7 @@ public final class ChangeWords {
                     "\"" + word + "\" is no change: expected ITEM=VALUE, such as front_bar=3, or" + " ITEM=+1step.");
         }
         ItemRange range = new ItemRange(item(parts.group(1)));
-        new Modelled(car).obstacle(range.item()).ifPresent(obstacle -> {
+        new Modelled(car).obstacle(range.item()).filter(why -> modelledOnly).ifPresent(obstacle -> {
             throw new WrongChange(word + ": " + obstacle + ".");
         });
         String text = parts.group(2).strip();

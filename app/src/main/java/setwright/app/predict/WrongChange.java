@@ -4,7 +4,8 @@ package setwright.app.predict;
 public final class WrongChange extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    WrongChange(String message) {
+    /** Makes one. */
+    public WrongChange(String message) {
         super(message);
     }
 }

@@ -2,11 +2,14 @@ package setwright.app.story;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.app.trial.TrialAnswer;
 import setwright.app.units.Figures;
 import setwright.core.handling.SpeedClass;
+import setwright.core.replay.Effect;
 import setwright.core.replay.Pool;
+import setwright.core.replay.Prediction;
 import setwright.core.trial.Trial;
 import setwright.core.trial.TrialEffect;
 import setwright.core.trial.TrialTarget;
@@ -64,6 +67,32 @@ public final class TrialWords {
                     + " s, runs with the same setup by about " + figures.number(trial.runScatterS(), 2) + " s.");
         }
         return sentences;
+    }
+
+    /** Returns what the first run's laps promised of the lap time; nothing where they could not. */
+    public List<String> predicted(TrialAnswer answer) {
+        return answer.predicted()
+                .map(Prediction::lapTimeS)
+                .map(time -> List.of("Predicted from the first run: " + figures.signed(time.central(), 2)
+                        + Figures.KEPT_TOGETHER + "s (8 in 10: " + figures.signed(time.low(), 2) + " to "
+                        + figures.signed(time.high(), 2) + ")."))
+                .orElse(List.of());
+    }
+
+    /** Returns what was promised of the balance of a phase, deg; a dash where nothing was. */
+    public String predicted(TrialAnswer answer, Pool pool) {
+        return promised(answer, pool).map(effect -> degrees(effect.central())).orElse("-");
+    }
+
+    /** Returns the interval of that, deg. */
+    public String predictedRange(TrialAnswer answer, Pool pool) {
+        return promised(answer, pool)
+                .map(effect -> degrees(effect.low()) + " to " + degrees(effect.high()))
+                .orElse("");
+    }
+
+    private static Optional<Effect> promised(TrialAnswer answer, Pool pool) {
+        return answer.predicted().flatMap(prediction -> prediction.balance(pool.phase(), pool.speedClass()));
     }
 
     /** Returns what it did to the balance that it was made for. */

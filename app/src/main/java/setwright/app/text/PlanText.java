@@ -3,14 +3,14 @@ package setwright.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.trial.PlanAnswer;
+import setwright.app.trial.TrialChanges;
 import setwright.app.units.Figures;
-import setwright.core.proposal.Candidate;
 import setwright.core.trial.PlannedTrial;
+import setwright.core.trial.PlannedTrial.Expected;
 
 /** How a change is to be tried, as lines of text. */
 public final class PlanText {
@@ -21,13 +21,13 @@ public final class PlanText {
     /** Returns the text, ending with a line break. */
     public static String write(PlanAnswer answer, Figures figures, Terminal terminal) {
         TextLines lines = new TextLines(terminal);
-        boolean chosen = answer.proposal().chosen().isPresent();
+        boolean chosen = answer.expected().isPresent();
         lines.wide(
-                chosen
-                        ? "Try "
-                                + ProposalWords.brief(answer.proposal().chosen().get()) + ", alone."
-                        : "Nothing is proposed; a trial of any one change would show this much.");
-        answer.proposal().chosen().ifPresent(candidate -> lines.paragraph("Expected", expected(candidate, figures)));
+                answer.changes().isEmpty()
+                        ? "Nothing is proposed; a trial of any one change would show this much."
+                        : "Try " + TrialChanges.words(answer.changes())
+                                + (answer.together().isPresent() ? ", together." : ", alone."));
+        answer.expected().ifPresent(expected -> lines.paragraph("Expected", expected(expected, figures)));
         lines.gap();
         if (answer.plans().isEmpty()) {
             lines.paragraph(
@@ -61,9 +61,15 @@ public final class PlanText {
         return lines.text();
     }
 
-    private static String expected(Candidate candidate, Figures figures) {
-        return "Lap time " + figures.signed(candidate.prediction().lapTimeS().central(), 2) + " s, balance there "
-                + figures.signed(Math.toDegrees(candidate.target().central()), 2) + " deg.";
+    private static String expected(Expected expected, Figures figures) {
+        return "Lap time " + figures.signed(expected.timeS(), 2) + " s"
+                + (expected.targetRad().isPresent()
+                        ? ", balance there "
+                                + figures.signed(
+                                        Math.toDegrees(expected.targetRad().getAsDouble()), 2)
+                                + " deg"
+                        : "")
+                + ".";
     }
 
     private static List<Cell> row(PlannedTrial plan, Figures figures, boolean chosen) {

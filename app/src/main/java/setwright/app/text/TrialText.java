@@ -23,6 +23,7 @@ public final class TrialText {
         lines.gap();
         lines.paragraph("Reason", trial.reason());
         lines.paragraphs("", words.lap());
+        lines.paragraphs("", words.predicted(answer));
         lines.paragraphs("", words.target());
         if (!words.more().isEmpty()) {
             lines.gap();
@@ -40,14 +41,18 @@ public final class TrialText {
                             new Column("", false, 9),
                             new Column("deg", true, 8),
                             new Column("95 in 100", false, 6),
-                            new Column("", false, 7)),
+                            new Column("", false, 7),
+                            new Column("predicted", true, 5),
+                            new Column("8 in 10", false, 4)),
                     trial.besides().stream()
                             .map(found -> List.of(
                                     Cell.of(TrialWords.place(found.pool())),
                                     Cell.of(words.degrees(found.balanceRad().value())),
                                     Cell.of(words.degrees(found.balanceRad().low()) + " to "
                                             + words.degrees(found.balanceRad().high())),
-                                    Cell.of(found.clear() ? "clear" : "may be chance")))
+                                    Cell.of(found.clear() ? "clear" : "may be chance"),
+                                    Cell.of(words.predicted(answer, found.pool())),
+                                    Cell.of(words.predictedRange(answer, found.pool()))))
                             .toList()));
         }
         lines.gap();

@@ -2,31 +2,66 @@ package setwright.app.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import setwright.app.evidence.Answer;
+import setwright.core.car.SetupItem;
+import setwright.core.car.setup.ItemRange;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.trial.PlannedTrial;
 import setwright.core.trial.PlannedTrial.Expected;
+import setwright.core.trial.SetupDifference;
 import setwright.core.trial.TrialTarget;
 
 /**
  * How a change is to be tried.
  *
  * @param answer    the laps judged
- * @param proposal  what to change
+ * @param changes   what is to be changed; empty when nothing is
+ * @param together  why several items belong together; empty for one
+ * @param expected  of the change; empty when it is not known
  * @param plans     with what they would show; empty with too few laps
  */
-public record PlanAnswer(Answer answer, Proposal proposal, List<PlannedTrial> plans) {
+public record PlanAnswer(
+        Answer answer,
+        List<SetupDifference> changes,
+        Optional<String> together,
+        Optional<Expected> expected,
+        List<PlannedTrial> plans) {
     public PlanAnswer {
+        changes = List.copyOf(changes);
         plans = List.copyOf(plans);
     }
 
     /** Plans the trial of what is proposed; where nothing is, of any change. */
     public static PlanAnswer of(Answer answer, Proposal proposal) {
         Optional<Candidate> chosen = proposal.chosen();
-        Optional<Expected> expected = chosen.map(candidate -> new Expected(
-                candidate.prediction().lapTimeS().central(), candidate.target().central()));
+        return of(
+                answer,
+                chosen.map(candidate -> List.of(change(candidate))).orElse(List.of()),
+                Optional.empty(),
+                chosen.map(candidate -> new Expected(
+                        candidate.prediction().lapTimeS().central(),
+                        OptionalDouble.of(candidate.target().central()))));
+    }
+
+    /** Plans the trial of a change. */
+    public static PlanAnswer of(
+            Answer answer, List<SetupDifference> changes, Optional<String> together, Optional<Expected> expected) {
         return new PlanAnswer(
-                answer, proposal, PlannedTrial.of(answer.diagnosis(), TrialTarget.of(answer.diagnosis()), expected));
+                answer,
+                changes,
+                together,
+                expected,
+                PlannedTrial.of(answer.diagnosis(), TrialTarget.of(answer.diagnosis()), expected));
+    }
+
+    private static SetupDifference change(Candidate candidate) {
+        SetupItem item = candidate.turn().item();
+        return new SetupDifference(
+                item.name(),
+                ItemRange.plain(item.value()),
+                ItemRange.plain(candidate.turn().to()),
+                item.unit());
     }
 }

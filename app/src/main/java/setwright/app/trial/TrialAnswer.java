@@ -3,6 +3,7 @@ package setwright.app.trial;
 import java.util.List;
 import java.util.Optional;
 import setwright.app.evidence.Answer;
+import setwright.core.replay.Prediction;
 import setwright.core.trial.SetupDifference;
 import setwright.core.trial.Trial;
 
@@ -13,8 +14,14 @@ import setwright.core.trial.Trial;
  * @param together  why these belong together; empty for one
  * @param answers   to each run
  * @param trial     the judgement
+ * @param predicted  what the laps of the first run promised; empty where the change cannot be predicted
  */
-public record TrialAnswer(List<SetupDifference> changes, Optional<String> together, List<Answer> answers, Trial trial) {
+public record TrialAnswer(
+        List<SetupDifference> changes,
+        Optional<String> together,
+        List<Answer> answers,
+        Trial trial,
+        Optional<Prediction> predicted) {
     public TrialAnswer {
         changes = List.copyOf(changes);
         answers = List.copyOf(answers);

@@ -5,13 +5,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.diagnose.SameCircuit;
 import setwright.app.evidence.Answer;
-import setwright.core.car.CarSheet;
+import setwright.app.predict.ChangePredictor;
+import setwright.app.trial.TrialChanges.RunSetup;
+import setwright.core.car.SetupChange;
+import setwright.core.car.SetupItem;
+import setwright.core.car.setup.Modelled;
+import setwright.core.replay.Prediction;
+import setwright.core.trial.Looks;
 import setwright.core.trial.SetupDifference;
 import setwright.core.trial.Trial;
 import setwright.core.trial.TrialJudge;
@@ -21,79 +26,81 @@ import setwright.core.trial.TrialTarget;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.problem.InputProblem;
 
-/** Leads from the files of a trial to its verdict. */
+/** Leads from the runs of a trial to its verdict. */
 public final class TrialRunner {
     private TrialRunner() {}
 
     /**
-     * Reads, judges each run and holds them against each other.
+     * Reads files, judges each run and holds them against each other.
      *
      * @throws IOException   when a file cannot be read
      * @throws InputProblem  when the sheets do not tell one change
      */
-    public static TrialAnswer judge(TrialRequest request, Diagnoser diagnoser, Progress progress) throws IOException {
-        List<Boolean> changed = new ArrayList<>();
-        List<SetupDifference> changes = changes(request, changed);
+    public static TrialAnswer judge(
+            TrialRequest request, Diagnoser diagnoser, ChangePredictor predictor, Progress progress)
+            throws IOException {
+        List<RunSetup> setups = new ArrayList<>();
         List<DiagnoseRequest> requests = new ArrayList<>();
+        List<String> names = new ArrayList<>();
         for (int i = 0; i < request.recordings().size(); i++) {
+            Path sheet = request.sheet(i);
+            setups.add(new RunSetup(sheet.toString(), CarSheetReader.read(sheet)));
             requests.add(DiagnoseRequest.of(
-                    request.recordings().get(i), Optional.of(request.sheet(i)), request.map(), request.circuit()));
+                    request.recordings().get(i), Optional.of(sheet), request.map(), request.circuit()));
+            names.add(String.valueOf(request.recordings().get(i).getFileName()));
         }
+        TrialChanges changes = TrialChanges.of(setups, request.together());
         List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
         progress.step("holding the runs against each other");
+        return judge(
+                changes,
+                request.together(),
+                names,
+                answers,
+                predict(changes.changes(), answers.get(0), predictor),
+                request.looks());
+    }
+
+    /**
+     * Holds runs against each other that have been judged.
+     *
+     * @param names    of the runs, in the order in which they were driven
+     * @param answers  to each of them
+     * @param predicted  what the first of them promised
+     */
+    public static TrialAnswer judge(
+            TrialChanges changes,
+            Optional<String> together,
+            List<String> names,
+            List<Answer> answers,
+            Optional<Prediction> predicted,
+            Looks looks) {
         Optional<TrialTarget> target = TrialTarget.of(answers.get(0).diagnosis());
         List<Diagnosed> runs = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             runs.add(new Diagnosed(
-                    name(request, i), changed.get(i), answers.get(i).diagnosis()));
+                    names.get(i), changes.changed().get(i), answers.get(i).diagnosis()));
         }
-        Trial trial = TrialJudge.judge(TrialRuns.of(runs, target), target, request.looks());
-        return new TrialAnswer(changes, request.together(), answers, trial);
+        Trial trial = TrialJudge.judge(TrialRuns.of(runs, target), target, looks);
+        return new TrialAnswer(changes.changes(), together, answers, trial, predicted);
     }
 
-    private static String name(TrialRequest request, int run) {
-        Path file = request.recordings().get(run).getFileName();
-        return file == null ? "run " + (run + 1) : file.toString();
-    }
-
-    /** Reads from the sheets what was changed, and in which runs. */
-    private static List<SetupDifference> changes(TrialRequest request, List<Boolean> changed) {
-        CarSheet before = CarSheetReader.read(request.sheet(0));
-        List<SetupDifference> changes = List.of();
-        for (int i = 0; i < request.recordings().size(); i++) {
-            List<SetupDifference> here = SetupDifference.between(before, CarSheetReader.read(request.sheet(i)));
-            changed.add(!here.isEmpty());
-            if (!here.isEmpty() && !changes.isEmpty() && !here.equals(changes)) {
-                throw InputProblem.in(request.sheet(i).toString())
-                        .expected("the first setup or the one that is tried")
-                        .found("a third one: " + words(here))
-                        .advice("Judge two setups at a time.")
-                        .problem();
+    /** Returns what laps promise of a change; empty where an item is a word, is not modelled, or the laps do not allow it. */
+    public static Optional<Prediction> predict(
+            List<SetupDifference> changes, Answer before, ChangePredictor predictor) {
+        List<SetupChange> turned = new ArrayList<>();
+        for (SetupDifference change : changes) {
+            Optional<SetupItem> item = before.car().item(change.item());
+            if (item.isEmpty()
+                    || change.to().isEmpty()
+                    || new Modelled(before.car()).obstacle(item.get()).isPresent()) {
+                return Optional.empty();
             }
-            changes = here.isEmpty() ? changes : here;
+            turned.add(new SetupChange(change.item(), item.get().value(), Double.parseDouble(change.to())));
         }
-        if (changes.isEmpty()) {
-            throw InputProblem.in(request.sheet(request.recordings().size() - 1).toString())
-                    .expected("a setup that differs from that of the first run")
-                    .found("the same values throughout")
-                    .advice("Give each run the car sheet that it was driven with.")
-                    .problem();
-        }
-        if (changes.size() > 1 && request.together().isEmpty()) {
-            throw InputProblem.in(request.sheet(changed.indexOf(true)).toString())
-                    .expected("one changed item")
-                    .found(changes.size() + ": " + words(changes))
-                    .advice(
-                            "Of several changes nobody can say which one did it. Change one at a time; where the car or the"
-                                    + " rules force these together, say why with --together.")
-                    .problem();
-        }
-        return changes;
-    }
-
-    private static String words(List<SetupDifference> changes) {
-        return changes.stream()
-                .map(change -> change.item() + " " + change.from() + " to " + change.to())
-                .collect(Collectors.joining(", "));
+        return before.diagnosis().passes().isEmpty()
+                ? Optional.empty()
+                : predictor.predict(before.diagnosis(), before.car(), List.of(turned)).stream()
+                        .findFirst();
     }
 }

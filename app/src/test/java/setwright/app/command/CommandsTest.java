@@ -117,9 +117,17 @@ final class CommandsTest {
     @Test
     void wrongUsageExplainsItself() {
         assertThat(run(Example.answer(), "laps.csv", "--units", "furlongs")).isEqualTo(ExitCode.USAGE);
-        assertThat(run(Example.answer())).isEqualTo(ExitCode.USAGE);
         assertThat(results.toString()).isEmpty();
         assertThat(messages.toString()).contains("--units", "FILE", "Usage:");
+    }
+
+    @Test
+    void withoutARecordingALogbookIsNeeded() {
+        String nowhere = folder.resolve("nowhere").toString();
+        assertThat(run(Example.answer(), "--logbook", nowhere)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(messages.toString()).contains("there is no logbook in " + nowhere);
+        assertThat(run(Example.answer(), "3", "--logbook", nowhere, "--car", "car.yaml"))
+                .isEqualTo(ExitCode.USAGE);
     }
 
     @Test
@@ -177,7 +185,7 @@ final class CommandsTest {
     }
 
     private int run(Diagnoser diagnoser, Map<String, String> environment, String... arguments) {
-        CommandLine program = new CommandLine(new DiagnoseCommand(diagnoser, Proposer::propose))
+        CommandLine program = new CommandLine(new DiagnoseCommand(diagnoser, NoLogbook::open, Proposer::propose))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(environment))
                 .setOut(new PrintWriter(results))

@@ -159,6 +159,7 @@ final class PredictCommandTest {
                             requests.add(request);
                             return Example.answer();
                         },
+                        NoLogbook::open,
                         predictor),
                 arguments);
     }

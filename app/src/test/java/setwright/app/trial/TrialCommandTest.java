@@ -16,11 +16,16 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import setwright.app.command.DeskOpener;
 import setwright.app.command.ExitCode;
 import setwright.app.command.Failures;
 import setwright.app.command.TrialCommand;
+import setwright.app.command.TrialJudgeCommand;
+import setwright.app.command.TrialPlanCommand;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileDiagnoser;
+import setwright.app.logbook.StintDesk;
+import setwright.app.predict.LapReplay;
 import setwright.app.scoreboard.Home;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.proposal.Proposer;
@@ -34,6 +39,8 @@ final class TrialCommandTest {
     private static final String SECOND = CASE.resolve("stint2.csv.gz").toString();
     private static final Path BEFORE = CASE.resolve("car_stint1.yaml");
     private static final Path AFTER = CASE.resolve("car_stint2.yaml");
+
+    private static final DeskOpener DESK = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
 
     @TempDir
     private Path folder;
@@ -51,8 +58,8 @@ final class TrialCommandTest {
             words.add(argument.toString());
         }
         return new CommandLine(new TrialCommand())
-                .addSubcommand(new TrialCommand.Plan(diagnoser, Proposer::propose))
-                .addSubcommand(new TrialCommand.Judge(diagnoser))
+                .addSubcommand(new TrialPlanCommand(diagnoser, DESK, Proposer::propose, LapReplay::predict))
+                .addSubcommand(new TrialJudgeCommand(diagnoser, DESK, LapReplay::predict))
                 .setExecutionExceptionHandler(new Failures(Map.of()))
                 .setOut(new PrintWriter(results))
                 .setErr(new PrintWriter(messages))

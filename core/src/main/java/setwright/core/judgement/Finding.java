@@ -95,7 +95,7 @@ public record Finding(
 
     /** Returns what a change does to the balance there; in all corners where the laps have none of these speeds. */
     public Optional<Effect> moved(Prediction change) {
-        return change.balance(phase, pool().speedClass()).or(() -> change.balance(phase, Optional.empty()));
+        return change.moved(pool());
     }
 
     /** Returns the same problem as the driver's doing, with one more reason. */

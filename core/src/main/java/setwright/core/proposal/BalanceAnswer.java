@@ -1,6 +1,8 @@
 package setwright.core.proposal;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Yardstick;
@@ -8,6 +10,7 @@ import setwright.core.recording.Channel;
 import setwright.core.replay.CornerEffect;
 import setwright.core.replay.Effect;
 import setwright.core.replay.PhaseEffect;
+import setwright.core.replay.Prediction;
 
 /*
  * Design note. A replay keeps the driver's line and speed profile but for its margin. A driver who feels the front give in gives it
@@ -30,11 +33,52 @@ final class BalanceAnswer {
     /** One clear sign in twelve is the other way round, however sure the replay is. */
     private static final double SIGN_HOLDS = 0.92;
 
+    /** Replayed changes beyond so many sizes are not told apart: nine tenths of the most is seen of them. */
+    private static final double LARGEST = 9.0;
+
     private BalanceAnswer() {}
 
     /** Returns what is seen of a replayed change, rad. */
     static double seen(double replayedRad) {
         return SHARE * replayedRad / (1.0 + Math.abs(replayedRad) / SIZE_RAD);
+    }
+
+    /** Returns the replayed change of which so much is seen, rad; of what is larger than any is, the largest that is told apart. */
+    static double behind(double seenRad) {
+        double size = Math.abs(seenRad);
+        double most = LARGEST * SIZE_RAD;
+        double replayed = size < seen(most) ? size / (SHARE - size / SIZE_RAD) : most;
+        return Math.copySign(replayed, seenRad);
+    }
+
+    /**
+     * Returns a replayed prediction as it would have been had it promised what was learnt since.
+     *
+     * @param learnt  with the driver's answer in it
+     */
+    static Prediction behind(Prediction replayed, Prediction learnt) {
+        List<PhaseEffect> phases = new ArrayList<>();
+        for (int i = 0; i < replayed.phases().size(); i++) {
+            PhaseEffect before = replayed.phases().get(i);
+            Effect now = learnt.phases().get(i).balance();
+            boolean same = to(before).balance().equals(now);
+            phases.add(
+                    same
+                            ? before
+                            : new PhaseEffect(
+                                    before.phase(),
+                                    before.speedClass(),
+                                    Effect.normal(behind(now.central()), now.deviation() / SHARE)));
+        }
+        return new Prediction(
+                replayed.changes(),
+                replayed.corners(),
+                phases,
+                replayed.lapTimeS(),
+                replayed.selectivity(),
+                replayed.lap(),
+                replayed.reasons(),
+                replayed.doubts());
     }
 
     /** Returns a replayed change of balance with the driver's answer. */

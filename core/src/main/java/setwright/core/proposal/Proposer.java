@@ -193,7 +193,7 @@ public final class Proposer {
     private Optional<Candidate> candidate(Turn turn, Prediction replayed) {
         Prediction prediction = learnt.update(answer.to(replayed));
         return target.moved(prediction).map(effect -> {
-            List<PoolGain> gains = answer.cost().gains(learnt.update(replayed), 1.0);
+            List<PoolGain> gains = answer.cost().gains(BalanceAnswer.behind(replayed, prediction), 1.0);
             boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
             double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
             CarSheet changed = sheet.with(List.of(turn.change()));

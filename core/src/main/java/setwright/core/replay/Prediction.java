@@ -48,4 +48,9 @@ public record Prediction(
                 .map(PhaseEffect::balance)
                 .findFirst();
     }
+
+    /** Returns the pooled change of balance; in all corners where the laps have none of these speeds. */
+    public Optional<Effect> moved(Pool pool) {
+        return balance(pool.phase(), pool.speedClass()).or(() -> balance(pool.phase(), Optional.empty()));
+    }
 }

@@ -33,8 +33,8 @@ public record PlannedTrial(
     private static final int MORE_PAIRS = 3;
     private static final int MOST_PAIRS = 10;
 
-    /** What a change is expected to do: lap time, s, and balance of the target, rad. */
-    public record Expected(double timeS, double targetRad) {}
+    /** What a change is expected to do: lap time, s, and balance of the target, rad; empty without a target. */
+    public record Expected(double timeS, OptionalDouble targetRad) {}
 
     /**
      * Plans with two, three and five runs, and with as many as the expected change takes where these would not do.
@@ -73,9 +73,10 @@ public record PlannedTrial(
     }
 
     /** Tells whether the change is seen, in lap time or balance, with as many laps a run as were driven. */
-    private boolean sees(Expected expected) {
+    public boolean sees(Expected expected) {
         return leastTimeS <= Math.abs(expected.timeS())
-                || leastTargetRad.orElse(Double.POSITIVE_INFINITY) <= Math.abs(expected.targetRad());
+                || leastTargetRad.orElse(Double.POSITIVE_INFINITY)
+                        <= Math.abs(expected.targetRad().orElse(0.0));
     }
 
     private record Scatter(int laps, double lapS, double runS, OptionalDouble lapRad, double level) {
@@ -90,9 +91,10 @@ public record PlannedTrial(
                             : OptionalDouble.empty(),
                     expected.map(wanted -> plan.lapsFor(wanted.timeS(), lapS, runS, level))
                             .orElse(OptionalInt.empty()),
-                    expected.filter(wanted -> lapRad.isPresent())
-                            .map(wanted ->
-                                    plan.lapsFor(wanted.targetRad(), lapRad.getAsDouble(), TrialJudge.RUN_RAD, level))
+                    expected.filter(wanted ->
+                                    lapRad.isPresent() && wanted.targetRad().isPresent())
+                            .map(wanted -> plan.lapsFor(
+                                    wanted.targetRad().getAsDouble(), lapRad.getAsDouble(), TrialJudge.RUN_RAD, level))
                             .orElse(OptionalInt.empty()));
         }
     }

@@ -40,7 +40,7 @@ public record TrialPlan(List<Boolean> changed) {
     }
 
     /** Tells whether what the day does can be told from the change. */
-    boolean takesOutTheDay() {
+    public boolean takesOutTheDay() {
         return changed.size() >= 3 && new SingularValueDecomposition(design(true)).getRank() == 3;
     }
 

@@ -7,6 +7,8 @@ import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
+import setwright.core.replay.Effect;
+import setwright.core.replay.Prediction;
 
 /**
  * What a change is to cure.
@@ -37,5 +39,10 @@ public record TrialTarget(Phase phase, SpeedRange speed, BalanceSign balance, Li
     /** Returns +1 where more understeer helps, -1 where more oversteer does. */
     public double wanted() {
         return balance == BalanceSign.OVERSTEER ? 1.0 : -1.0;
+    }
+
+    /** Returns what a change does to the balance there; in all corners where the laps have none of these speeds. */
+    public Optional<Effect> moved(Prediction change) {
+        return change.moved(speed.pool(phase));
     }
 }

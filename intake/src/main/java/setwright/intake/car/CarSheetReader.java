@@ -68,6 +68,11 @@ public final class CarSheetReader {
         return new CarSheetReader(name, YamlFile.parse(name, text)).sheet();
     }
 
+    /** Returns a sheet that gives nothing: every value is assumed. */
+    public static CarSheet nothingKnown() {
+        return parse("car sheet", "{}");
+    }
+
     /** All keys of a sheet. */
     static List<String> keys() {
         return Stream.concat(KEYS.stream(), DetailReader.KEYS.stream()).toList();

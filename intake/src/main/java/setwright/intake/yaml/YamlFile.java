@@ -83,8 +83,8 @@ public final class YamlFile {
 
     /** Reads text whose top level is a group of keys; {@code name} is what messages call it. */
     public static YamlNode.Mapping parse(String name, String text) {
-        String quoted = BARE_PERCENT.matcher(text).replaceAll("\"%\"");
-        try (JsonParser parser = new YAMLFactory().createParser(tools.jackson.core.ObjectReadContext.empty(), quoted)) {
+        try (JsonParser parser =
+                new YAMLFactory().createParser(tools.jackson.core.ObjectReadContext.empty(), quoted(text))) {
             YamlFile file = new YamlFile(name, parser);
             if (parser.nextToken() == null) {
                 throw InputProblem.in(name)
@@ -110,6 +110,11 @@ public final class YamlFile {
                     .advice("Check indentation, colons and brackets.")
                     .causedBy(e);
         }
+    }
+
+    /** Returns the text as YAML proper has it. */
+    static String quoted(String text) {
+        return BARE_PERCENT.matcher(text).replaceAll("\"%\"");
     }
 
     private static String firstLine(String text) {

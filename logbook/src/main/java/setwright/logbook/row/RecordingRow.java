@@ -11,6 +11,7 @@ import java.time.Instant;
  * @param fileDigest    SHA-256 of it
  * @param rateHz        samples per second
  * @param samples       of each channel
+ * @param channels      how each column of the file was understood, JSON
  * @param remarks       what was understood or put aside on the way in, one a line
  */
 public record RecordingRow(
@@ -21,5 +22,6 @@ public record RecordingRow(
         String fileDigest,
         double rateHz,
         long samples,
+        String channels,
         String remarks,
         Instant addedAt) {}

@@ -2,6 +2,7 @@ package setwright.logbook.table;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.sqlobject.customizer.Bind;
 import org.jdbi.v3.sqlobject.customizer.BindMethods;
 import org.jdbi.v3.sqlobject.statement.SqlQuery;
@@ -17,6 +18,14 @@ public interface EntryTable {
     /** Returns what was written from one time (inclusive) to another (exclusive), in order. */
     @SqlQuery("SELECT * FROM entry WHERE written_at >= :from AND written_at < :to ORDER BY id")
     List<EntryRow> between(@Bind("from") Instant from, @Bind("to") Instant to);
+
+    /** Returns the last one. */
+    @SqlQuery("SELECT * FROM entry ORDER BY id DESC LIMIT 1")
+    Optional<EntryRow> last();
+
+    /** Returns all, in order. */
+    @SqlQuery("SELECT * FROM entry ORDER BY id")
+    List<EntryRow> all();
 
     /**
      * Returns what holds all words of a search, or words that begin like them, in order, on SQLite.

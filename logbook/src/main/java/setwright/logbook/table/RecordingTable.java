@@ -10,8 +10,9 @@ import setwright.logbook.row.RecordingRow;
 /** Recordings. */
 public interface RecordingTable {
     /** Adds one; returns its id. */
-    @SqlQuery("INSERT INTO recording (name, source_digest, file, file_digest, rate_hz, samples, remarks, added_at)"
-            + " VALUES (:name, :sourceDigest, :file, :fileDigest, :rateHz, :samples, :remarks, :addedAt) RETURNING id")
+    @SqlQuery(
+            "INSERT INTO recording (name, source_digest, file, file_digest, rate_hz, samples, channels, remarks, added_at)"
+                    + " VALUES (:name, :sourceDigest, :file, :fileDigest, :rateHz, :samples, :channels, :remarks, :addedAt) RETURNING id")
     long add(@BindMethods RecordingRow recording);
 
     /** Returns the recording that came from a file of this digest. */

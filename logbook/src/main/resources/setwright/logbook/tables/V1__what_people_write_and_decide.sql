@@ -51,6 +51,7 @@ CREATE TABLE recording (
     file_digest TEXT NOT NULL,
     rate_hz DOUBLE PRECISION NOT NULL,
     samples BIGINT NOT NULL,
+    channels TEXT NOT NULL,
     remarks TEXT NOT NULL,
     added_at TEXT NOT NULL
 );

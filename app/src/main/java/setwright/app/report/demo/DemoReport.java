@@ -9,6 +9,7 @@ import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
 import setwright.app.plot.Markup;
 import setwright.app.report.Page;
+import setwright.app.report.RunPlot;
 import setwright.app.story.DemoWords;
 import setwright.app.units.Figures;
 
@@ -57,11 +58,13 @@ public final class DemoReport {
     }
 
     private static Markup drawn(List<DemoStint> stints, Function<DemoStint, List<Double>> values, Figures figures) {
-        return StintPlot.draw(
+        return RunPlot.draw(
                 stints.stream()
-                        .map(stint -> new StintPlot.Series(words(stint), values.apply(stint)))
+                        .map(stint ->
+                                new RunPlot.Series(words(stint), stint.name().equals("changed"), values.apply(stint)))
                         .filter(series -> !series.values().isEmpty())
                         .toList(),
+                false,
                 figures);
     }
 

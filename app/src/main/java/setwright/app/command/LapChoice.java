@@ -1,0 +1,80 @@
+package setwright.app.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import setwright.app.diagnose.DiagnoseRequest;
+import setwright.app.diagnose.Diagnoser;
+import setwright.app.diagnose.FileLaps;
+import setwright.app.diagnose.LapSource;
+import setwright.app.logbook.StintDesk.KeptLaps;
+
+/** Which laps a call is about: a file with its companions, or a stint of the logbook. */
+final class LapChoice {
+    static final String WORDS =
+            "Recorded laps: a table with a header, CSV or CSV packed with gzip; or the number of a stint in the"
+                    + " logbook; without either its last stint.";
+
+    @Mixin
+    private CarOption car;
+
+    @Mixin
+    private ReadingOptions reading;
+
+    @Mixin
+    private LogbookOption logbook;
+
+    CarOption car() {
+        return car;
+    }
+
+    ReadingOptions reading() {
+        return reading;
+    }
+
+    LogbookOption logbook() {
+        return logbook;
+    }
+
+    /** Returns the files that a call reads. */
+    List<Optional<Path>> inputs(Optional<String> text) {
+        return namesStint(text) ? List.of() : List.of(text.map(Path::of), car.path(), reading.map(), reading.circuit());
+    }
+
+    /** Tells whether a text names a stint rather than a file. */
+    static boolean namesStint(Optional<String> text) {
+        return text.isEmpty() || (text.get().matches("[0-9]{1,18}") && !Files.exists(Path.of(text.get())));
+    }
+
+    /**
+     * Returns the laps.
+     *
+     * @param text    a file or the number of a stint; empty for the last stint
+     * @param whyCar  what a file's car sheet is needed for; empty when it is not
+     */
+    LapSource laps(
+            CommandSpec spec, Optional<String> text, Diagnoser diagnoser, DeskOpener desk, Optional<String> whyCar) {
+        if (namesStint(text)) {
+            return kept(text, desk);
+        }
+        whyCar.ifPresent(why -> car.required(spec, why));
+        return new FileLaps(
+                diagnoser,
+                DiagnoseRequest.of(Path.of(text.orElseThrow()), car.path(), reading.map(), reading.circuit()));
+    }
+
+    /** Returns a stint of the logbook. */
+    KeptLaps kept(Optional<String> number, DeskOpener desk) {
+        if (car.path().isPresent()
+                || reading.map().isPresent()
+                || reading.circuit().isPresent()) {
+            throw new BadOption(
+                    "a stint of the logbook has its car, map and circuit already: leave out --car, --map and"
+                            + " --circuit, or name a recording.");
+        }
+        return desk.open(logbook.place().open()).laps(number.map(Long::valueOf));
+    }
+}

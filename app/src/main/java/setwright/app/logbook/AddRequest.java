@@ -1,0 +1,25 @@
+package setwright.app.logbook;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A recording that is to come in.
+ *
+ * @param file    the recording
+ * @param car     its sheet, or the name of a car in the logbook; without it the car of the last stint
+ * @param setup   number of the version that was on the car; without it the one that is on it now
+ * @param name    of a car that comes with its sheet; without it the sheet's description
+ * @param driver  who drove; without it whoever drove last
+ * @param at      name of the circuit; without it the known one that the laps fit on, else a new one
+ * @param map     channel map; without it one is proposed
+ */
+public record AddRequest(
+        Path file,
+        Optional<String> car,
+        OptionalInt setup,
+        Optional<String> name,
+        Optional<String> driver,
+        Optional<String> at,
+        Optional<Path> map) {}

@@ -1,0 +1,189 @@
+package setwright.app.logbook;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import setwright.app.circuit.CircuitFile;
+import setwright.app.diagnose.Progress;
+import setwright.app.evidence.ChannelNote;
+import setwright.app.logbook.Diary.Kind;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
+import setwright.core.circuit.Lap;
+import setwright.intake.Intake;
+import setwright.intake.RecordingReader;
+import setwright.intake.columns.RecordingColumns;
+import setwright.intake.map.ChannelMapFile;
+import setwright.logbook.Logbook;
+import setwright.logbook.Tables;
+import setwright.logbook.row.CarRow;
+import setwright.logbook.row.CircuitRow;
+import setwright.logbook.row.DriverRow;
+import setwright.logbook.row.RecordingRow;
+import setwright.logbook.row.StintRow;
+
+/** Reads recordings into a logbook. */
+public final class Adding {
+    /** How many steps are told to the progress. */
+    public static final int STEPS = 3;
+
+    private static final String NOBODY = "unnamed driver";
+
+    private final Logbook logbook;
+
+    /** Makes one for a logbook. */
+    public Adding(Logbook logbook) {
+        this.logbook = logbook;
+    }
+
+    /**
+     * Reads a recording, unless the same file was read before. Either all of it is kept or nothing.
+     *
+     * @throws IOException when a file cannot be read or written
+     */
+    public Added add(AddRequest request, Progress progress) throws IOException {
+        if (!Files.exists(request.file())) {
+            throw new NoSuchFileException(request.file().toString());
+        }
+        progress.step("recording");
+        String digest = Digest.of(request.file());
+        Optional<Added> known = logbook.with(tables -> known(tables, digest));
+        if (known.isPresent()) {
+            return known.get();
+        }
+        DrivenCar car = DrivenCar.of(logbook, request.car(), request.setup(), request.name());
+        Intake intake =
+                RecordingReader.read(request.file(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
+        progress.step("laps and corners");
+        List<CircuitRow> circuits = logbook.with(tables -> tables.circuits().lastDrivenFirst());
+        Places.Found place = Places.find(intake.recording(), circuits, request.at());
+        progress.step("writing");
+        String columns = digest + ".parquet";
+        String columnsDigest = keep(intake, logbook.recordings().resolve(columns));
+        RecordingRow recording = new RecordingRow(
+                0,
+                String.valueOf(request.file().getFileName()),
+                digest,
+                columns,
+                columnsDigest,
+                intake.recording().sampleRateHz(),
+                intake.recording().sampleCount(),
+                KeptNotes.write(ChannelNote.of(intake.proposal())),
+                String.join("\n", intake.remarks()),
+                Diary.now());
+        return logbook.with(tables -> known(tables, digest)
+                .orElseGet(() -> enter(tables, new Incoming(request, car, intake, place, recording))));
+    }
+
+    private static Optional<Added> known(Tables tables, String digest) {
+        return tables.recordings()
+                .from(digest)
+                .flatMap(row -> tables.stints().ofRecording(row.id()))
+                .map(stint -> new Added(
+                        KeptStint.of(tables, stint), true, Optional.empty(), false, List.of(), List.of(), List.of()));
+    }
+
+    /** Writes the channels aside, then renames: the file is there whole or not at all. Returns its digest. */
+    private static String keep(Intake intake, Path file) throws IOException {
+        Path aside = file.resolveSibling(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            RecordingColumns.write(aside, intake.recording());
+            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            String digest = Digest.of(aside);
+            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            return digest;
+        } finally {
+            Files.deleteIfExists(aside);
+        }
+    }
+
+    private record Incoming(
+            AddRequest request, DrivenCar car, Intake intake, Places.Found place, RecordingRow recording) {}
+
+    private static Added enter(Tables tables, Incoming incoming) {
+        Setups setups = new Setups(tables);
+        CarRow car = setups.car(incoming.car().name());
+        SetupStep setup = setups.fit(car, incoming.car().text(), "", "");
+        DriverRow driver = driver(tables, incoming.request().driver());
+        CircuitRow circuit = circuit(tables, incoming.place());
+        long recording = tables.recordings().add(incoming.recording());
+        List<Lap> good = incoming.place().stint().goodLaps();
+        OptionalDouble best = good.stream().mapToDouble(Lap::timeS).min();
+        long stint = tables.stints()
+                .add(new StintRow(
+                        0,
+                        recording,
+                        car.id(),
+                        setup.setup().id(),
+                        driver.id(),
+                        circuit.id(),
+                        incoming.place().stint().laps().size(),
+                        good.size(),
+                        best,
+                        good.stream().mapToDouble(Lap::timeS).average(),
+                        incoming.recording().addedAt()));
+        KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
+        Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));
+        return new Added(
+                kept,
+                false,
+                Optional.of(setup),
+                !incoming.place().known(),
+                incoming.place().stint().laps(),
+                incoming.place().stint().recording().calibrations(),
+                incoming.intake().remarks());
+    }
+
+    private static String words(KeptStint stint) {
+        Figures figures = Figures.forTerminal(UnitSystem.METRIC);
+        return String.format(
+                        Locale.ROOT,
+                        "%s from %s: %s in %s with setup %d at %s, %d laps to be judged of %d",
+                        Figures.capital(stint.name()),
+                        stint.recording().name(),
+                        stint.driver().name(),
+                        stint.car().name(),
+                        stint.setup().number(),
+                        stint.circuit().name(),
+                        stint.stint().goodLaps(),
+                        stint.stint().laps())
+                + (stint.stint().bestS().isPresent()
+                        ? ", best " + figures.lapTime(stint.stint().bestS().getAsDouble())
+                        : "")
+                + ".";
+    }
+
+    private static DriverRow driver(Tables tables, Optional<String> name) {
+        Optional<DriverRow> last =
+                tables.stints().last().map(stint -> tables.drivers().get(stint.driverId()));
+        String wanted = name.or(() -> last.map(DriverRow::name)).orElse(NOBODY);
+        return tables.drivers()
+                .named(wanted)
+                .orElseGet(() -> tables.drivers().get(tables.drivers().add(wanted)));
+    }
+
+    /** Another process may have entered a circuit of that name meanwhile; then it is that one. */
+    private static CircuitRow circuit(Tables tables, Places.Found place) {
+        return tables.circuits()
+                .named(place.name())
+                .orElseGet(() -> tables.circuits()
+                        .get(tables.circuits()
+                                .add(new CircuitRow(
+                                        0,
+                                        place.name(),
+                                        CircuitFile.text(place.stint().circuit()),
+                                        place.stint().circuit().line().lengthM(),
+                                        Diary.now()))));
+    }
+}

@@ -1,0 +1,27 @@
+package setwright.app.logbook;
+
+import setwright.logbook.row.CarRow;
+import setwright.logbook.row.SetupRow;
+
+/**
+ * A setup that is on its car, and how it came there.
+ *
+ * @param car    it belongs to
+ * @param setup  the version that is on the car now
+ * @param made   whether this version is new
+ * @param moved  whether another one was on the car before
+ */
+public record SetupStep(CarRow car, SetupRow setup, boolean made, boolean moved) {
+    /** Returns what happened, in a sentence. */
+    public String words() {
+        if (!moved && !made) {
+            return car.name() + ": setup " + setup.number() + " is on the car already.";
+        }
+        if (!made) {
+            return car.name() + ": setup " + setup.number() + " is on the car again.";
+        }
+        String how = setup.difference().isEmpty() ? ", as it came" : ": " + setup.difference();
+        String why = setup.why().isEmpty() ? "" : " (" + setup.why() + ")";
+        return car.name() + ": setup " + setup.number() + how + why + ".";
+    }
+}

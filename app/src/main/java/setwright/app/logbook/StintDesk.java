@@ -1,0 +1,166 @@
+package setwright.app.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
+import setwright.app.diagnose.LapSource;
+import setwright.app.diagnose.Progress;
+import setwright.app.evidence.Answer;
+import setwright.core.car.CarSheet;
+import setwright.core.circuit.Stint;
+import setwright.core.judgement.Diagnosis;
+import setwright.core.proposal.LearntEffects;
+import setwright.core.proposal.Proposal;
+import setwright.intake.car.CarSheetReader;
+import setwright.intake.columns.RecordingColumns;
+import setwright.intake.problem.InputProblem;
+import setwright.logbook.Logbook;
+import setwright.logbook.problem.LogbookProblem;
+import setwright.logbook.row.FindingRow;
+import setwright.logbook.row.ProposalRow;
+
+/** Takes stints out of a logbook to be judged, and notes what was found in them. */
+public final class StintDesk {
+    private final Logbook logbook;
+    private final BiFunction<Stint, CarSheet, Diagnosis> judge;
+
+    /** Makes one for a logbook, with the judgement it asks. */
+    public StintDesk(Logbook logbook, BiFunction<Stint, CarSheet, Diagnosis> judge) {
+        this.logbook = logbook;
+        this.judge = judge;
+    }
+
+    /** Returns the stint of that number as laps to be judged; without a number the last one. */
+    public KeptLaps laps(Optional<Long> number) {
+        return new KeptLaps(logbook.with(tables -> KeptStint.find(tables, number)));
+    }
+
+    /**
+     * Refuses stints that cannot be held against each other.
+     *
+     * @throws LogbookProblem when they are not of one car with one setup on one circuit
+     */
+    public static void mustBelongTogether(List<KeptStint> stints) {
+        KeptStint first = stints.get(0);
+        for (KeptStint other : stints) {
+            if (other.setup().id() != first.setup().id()
+                    || other.circuit().id() != first.circuit().id()) {
+                throw new LogbookProblem(first.name() + " and " + other.name()
+                        + " are not of one car with one setup on one circuit. What a change did is told by setwright trial"
+                        + " judge.");
+            }
+        }
+    }
+
+    /** Laps of a stint. */
+    public final class KeptLaps implements LapSource {
+        private final KeptStint stint;
+
+        KeptLaps(KeptStint stint) {
+            this.stint = stint;
+        }
+
+        /** Returns the stint. */
+        public KeptStint stint() {
+            return stint;
+        }
+
+        @Override
+        public String name() {
+            return stint.name();
+        }
+
+        @Override
+        public NamedCar car() {
+            String name = "setup " + stint.setup().number();
+            return new NamedCar(name, CarSheetReader.parse(name, stint.setup().sheet()));
+        }
+
+        @Override
+        public Answer answer(Progress progress) throws IOException {
+            progress.step("car sheet and recording");
+            Path file = logbook.recordings().resolve(stint.recording().file());
+            mustBeWhole(file);
+            CarSheet car = car().sheet();
+            progress.step("laps and corners");
+            Stint laid = Places.laid(RecordingColumns.read(file), stint.circuit());
+            progress.step("balance and driving");
+            Diagnosis diagnosis = judge.apply(laid, car);
+            progress.step("writing");
+            return new Answer(
+                    diagnosis,
+                    car,
+                    KeptNotes.read(stint.recording().channels()),
+                    stint.recording().remarks().lines().toList());
+        }
+
+        private void mustBeWhole(Path file) throws IOException {
+            if (Files.isRegularFile(file)
+                    && !Digest.of(file).equals(stint.recording().fileDigest())) {
+                throw InputProblem.in(String.valueOf(file.getFileName()))
+                        .expected("the channels of " + stint.recording().name() + " as they came in")
+                        .found("a file that was changed or damaged since")
+                        .advice("Bring it back from a copy; it lies in the logbook's folder of recordings.")
+                        .problem();
+            }
+        }
+
+        @Override
+        public LearntEffects learnt() {
+            return logbook.with(tables -> Learnt.of(tables, stint.car(), stint.circuit()));
+        }
+
+        @Override
+        public void found(Answer answer) {
+            Diagnosis diagnosis = answer.diagnosis();
+            logbook.with(tables -> {
+                Optional<String> before = tables.diagnoses()
+                        .ofStint(stint.number())
+                        .map(row -> words(row.verdict(), tables.diagnoses().findings(row.id())));
+                tables.diagnoses().remove(stint.number());
+                long id = tables.diagnoses().add(Findings.row(diagnosis, stint.number()));
+                List<FindingRow> rows = IntStream.range(0, diagnosis.findings().size())
+                        .mapToObj(i -> Findings.row(diagnosis.findings().get(i), id, i + 1))
+                        .toList();
+                tables.diagnoses().add(rows);
+                String now = words(diagnosis.verdict().words(), rows);
+                if (!before.equals(Optional.of(now))) {
+                    Diary.write(tables, Diary.Kind.DIAGNOSIS, stint.car().id(), Optional.of(stint.number()), now);
+                }
+                return id;
+            });
+        }
+
+        private String words(String verdict, List<FindingRow> findings) {
+            return "Stint " + stint.number() + ": " + verdict
+                    + findings.stream()
+                            .findFirst()
+                            .map(first -> "; first problem " + Findings.words(first))
+                            .orElse("")
+                    + ".";
+        }
+
+        @Override
+        public void proposed(Proposal proposal) {
+            ProposalRow row = Findings.row(proposal, stint.number());
+            logbook.with(tables -> {
+                Optional<ProposalRow> before = tables.proposals().ofStint(stint.number());
+                tables.proposals().remove(stint.number());
+                long id = tables.proposals().add(row);
+                if (before.isEmpty() || !Findings.alike(before.get(), row)) {
+                    Diary.write(
+                            tables,
+                            Diary.Kind.PROPOSAL,
+                            stint.car().id(),
+                            Optional.of(stint.number()),
+                            "Proposed after stint " + stint.number() + ": " + Findings.words(row) + ".");
+                }
+                return id;
+            });
+        }
+    }
+}

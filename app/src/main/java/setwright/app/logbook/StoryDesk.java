@@ -1,0 +1,135 @@
+package setwright.app.logbook;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import setwright.app.logbook.Diary.Kind;
+import setwright.app.units.Figures;
+import setwright.core.trial.TrialVerdict;
+import setwright.logbook.Logbook;
+import setwright.logbook.problem.LogbookProblem;
+import setwright.logbook.row.CarRow;
+import setwright.logbook.row.EntryRow;
+import setwright.logbook.row.TrialRow;
+import setwright.logbook.row.TriedEffectRow;
+import setwright.logbook.row.VerdictRow;
+
+/** Reads the story of a logbook, and takes notes. */
+public final class StoryDesk {
+    private final Logbook logbook;
+
+    /** Makes one for a logbook. */
+    public StoryDesk(Logbook logbook) {
+        this.logbook = logbook;
+    }
+
+    /** Returns what was written on a day, in order; without a day on the last one that has anything. */
+    public List<EntryRow> day(Optional<LocalDate> day, ZoneId zone) {
+        return logbook.with(tables -> {
+            Optional<LocalDate> wanted =
+                    day.or(() -> tables.entries().last().map(entry -> LocalDate.ofInstant(entry.writtenAt(), zone)));
+            return wanted.map(date -> tables.entries()
+                            .between(
+                                    date.atStartOfDay(zone).toInstant(),
+                                    date.plusDays(1).atStartOfDay(zone).toInstant()))
+                    .orElse(List.of());
+        });
+    }
+
+    /** Returns all that was ever written, in order. */
+    public List<EntryRow> all() {
+        return logbook.with(tables -> tables.entries().all());
+    }
+
+    /** Returns the entries that hold all words of a text, in order. */
+    public List<EntryRow> search(String text) {
+        return logbook.with(tables -> tables.search(text));
+    }
+
+    /** Returns all stints, in order. */
+    public List<KeptStint> stints() {
+        return logbook.with(tables -> tables.stints().all().stream()
+                .map(stint -> KeptStint.of(tables, stint))
+                .toList());
+    }
+
+    /**
+     * Takes a note.
+     *
+     * @param stint  that it is about; without one about the day
+     */
+    public void note(String words, Optional<Long> stint) {
+        if (words.isBlank()) {
+            throw new LogbookProblem("the note is empty. Write it behind the command, in quotes.");
+        }
+        logbook.with(tables -> {
+            Optional<KeptStint> about = stint.map(number -> KeptStint.find(tables, Optional.of(number)));
+            Diary.write(
+                    tables,
+                    Kind.NOTE,
+                    about.map(found -> found.car().id()),
+                    stint,
+                    about.map(found -> Figures.capital(found.name()) + ": ").orElse("") + words.strip());
+            return words;
+        });
+    }
+
+    /**
+     * A change that was tried.
+     *
+     * @param trial    as planned
+     * @param verdict  the last one; empty when it was never judged
+     * @param effects  predicted and measured, the lap time first
+     */
+    public record Tried(CarRow car, TrialRow trial, Optional<VerdictRow> verdict, List<TriedEffectRow> effects) {
+        public Tried {
+            effects = List.copyOf(effects);
+        }
+
+        /** Returns whether it was decided, one way or the other. */
+        public boolean decided() {
+            return verdict.filter(last -> !last.verdict().equals(TrialVerdict.UNDECIDED.words()))
+                    .isPresent();
+        }
+
+        /** Returns the share of predictions whose interval held what was measured, allowing for the measurement's own error; empty without any. */
+        public OptionalDouble held() {
+            List<TriedEffectRow> told = effects.stream()
+                    .filter(effect -> effect.predicted().isPresent())
+                    .toList();
+            return told.stream()
+                    .mapToDouble(effect -> holds(effect) ? 1.0 : 0.0)
+                    .average();
+        }
+
+        private static boolean holds(TriedEffectRow effect) {
+            return effect.measuredHigh() >= effect.predictedLow().orElseThrow()
+                    && effect.measuredLow() <= effect.predictedHigh().orElseThrow();
+        }
+    }
+
+    /** Returns every change that was ever tried on a car; without a name on all cars. */
+    public List<Tried> tried(Optional<String> car) {
+        return logbook.with(tables -> {
+            List<CarRow> cars = car.isPresent()
+                    ? List.of(DrivenCar.known(tables, car))
+                    : tables.cars().all();
+            List<Tried> tried = new ArrayList<>();
+            for (CarRow row : cars) {
+                for (TrialRow trial : tables.trials().ofCar(row.id())) {
+                    Optional<VerdictRow> verdict = tables.verdicts().last(trial.id());
+                    tried.add(new Tried(
+                            row,
+                            trial,
+                            verdict,
+                            verdict.map(last -> tables.verdicts().effects(last.id()))
+                                    .orElse(List.of())));
+                }
+            }
+            return tried;
+        });
+    }
+}
