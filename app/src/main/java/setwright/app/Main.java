@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import setwright.app.command.AddCommand;
+import setwright.app.command.BriefCommand;
 import setwright.app.command.CarCommand;
 import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
@@ -90,6 +91,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new AddCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
+                .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new SimulateCommand())

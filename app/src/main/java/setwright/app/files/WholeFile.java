@@ -49,12 +49,21 @@ public final class WholeFile {
      * @throws IOException when it cannot be written; the old file is then untouched
      */
     public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes; a file of that name is replaced.
+     *
+     * @throws IOException when it cannot be written; the old file is then untouched
+     */
+    public static void write(Path file, byte[] bytes) throws IOException {
         check(file);
         Path target = file.toAbsolutePath();
         Path aside = target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            Files.writeString(aside, text, StandardCharsets.UTF_8);
+            Files.write(aside, bytes);
             try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
                 channel.force(true);
             }

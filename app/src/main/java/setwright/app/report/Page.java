@@ -30,7 +30,8 @@ public final class Page {
         return resource("report.js");
     }
 
-    private static Markup resource(String name) {
+    /** Returns a file that lies beside this class. */
+    public static Markup resource(String name) {
         try (InputStream in = Page.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its file " + name);

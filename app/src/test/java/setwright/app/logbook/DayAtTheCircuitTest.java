@@ -6,6 +6,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -242,6 +243,17 @@ final class DayAtTheCircuitTest {
 
     @Test
     @Order(11)
+    void aBriefIsWritten() throws IOException {
+        Path brief = folder.resolve("sheets");
+        assertThat(program.run("brief", "1", "--out", brief)).isEqualTo(ExitCode.DONE);
+        assertThat(folder.resolve("sheets.html")).content().contains("Ines", "Heron, setup 1", "Lakeside");
+        assertThat(Files.readAllBytes(folder.resolve("sheets.pdf")))
+                .startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+        assertThat(program.run("brief", "1", "--driver", "Bo")).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    @Order(12)
     void theStoryIsToldInOrderAndCanBeSearched() throws IOException {
         assertThat(program.run("log", "--json")).isEqualTo(ExitCode.DONE);
         assertKeeps("log.schema.json");
@@ -257,7 +269,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(12)
+    @Order(13)
     void aFileThatWasChangedIsRefused() throws IOException {
         try (Stream<Path> kept = Files.list(logbook.resolve("recordings"))) {
             for (Path file : kept.toList()) {

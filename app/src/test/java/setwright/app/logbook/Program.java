@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
 import setwright.app.command.AddCommand;
+import setwright.app.command.BriefCommand;
 import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
 import setwright.app.command.Failures;
@@ -51,6 +52,7 @@ final class Program {
                 .addSubcommand(new AddCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
+                .addSubcommand(new BriefCommand(files, desk, Proposer::propose))
                 .addSubcommand(new DiagnoseCommand(files, desk, Proposer::propose))
                 .addSubcommand(new ProposeCommand(files, desk, Proposer::propose))
                 .addSubcommand(new PredictCommand(files, desk, LapReplay::predict))
