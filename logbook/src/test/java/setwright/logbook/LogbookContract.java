@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -83,6 +84,8 @@ abstract class LogbookContract {
                         7,
                         OptionalDouble.of(91.25),
                         OptionalDouble.empty(),
+                        OptionalInt.of(12),
+                        OptionalDouble.empty(),
                         NOON));
     }
 
@@ -95,6 +98,8 @@ abstract class LogbookContract {
         assertThat(read.id()).isEqualTo(id);
         assertThat(read.bestS()).hasValue(91.25);
         assertThat(read.meanS()).isEmpty();
+        assertThat(read.tyreAgeLaps()).hasValue(12);
+        assertThat(read.trackCelsius()).isEmpty();
         assertThat(read.addedAt()).isEqualTo(NOON);
         assertThat(logbook.with(tables -> tables.circuits().get(read.circuitId()))
                         .lengthM())
@@ -283,7 +288,19 @@ abstract class LogbookContract {
                     car(tables);
                     return tables.stints()
                             .add(new StintRow(
-                                    0, 7, 7, 7, 7, 7, 1, 1, OptionalDouble.empty(), OptionalDouble.empty(), NOON));
+                                    0,
+                                    7,
+                                    7,
+                                    7,
+                                    7,
+                                    7,
+                                    1,
+                                    1,
+                                    OptionalDouble.empty(),
+                                    OptionalDouble.empty(),
+                                    OptionalInt.empty(),
+                                    OptionalDouble.empty(),
+                                    NOON));
                 }))
                 .isInstanceOf(LogbookProblem.class)
                 .hasMessageContaining("could not be used");

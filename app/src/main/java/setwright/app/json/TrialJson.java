@@ -22,6 +22,7 @@ record TrialJson(
         Optional<Target> target,
         @JsonProperty("drift_s") Optional<Effect> driftS,
         @JsonProperty("side_effects") List<SideEffect> sideEffects,
+        List<SectorEffect> sectors,
         @JsonProperty("lap_scatter_s") OptionalDouble lapScatterS,
         @JsonProperty("run_scatter_s") OptionalDouble runScatterS,
         @JsonProperty("laps_needed") OptionalInt lapsNeeded,
@@ -42,6 +43,12 @@ record TrialJson(
             @JsonProperty("high_deg") OptionalDouble highDeg) {}
 
     record Change(String item, String from, String to, String unit) {}
+
+    record SectorEffect(
+            int sector,
+            List<Integer> corners,
+            @JsonProperty("time_s") Effect timeS,
+            boolean clear) {}
 
     record Run(
             String name,

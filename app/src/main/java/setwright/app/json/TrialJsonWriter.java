@@ -45,6 +45,13 @@ public final class TrialJsonWriter {
                                 effect(found.balanceRad().times(DEGREES)),
                                 found.clear()))
                         .toList(),
+                trial.sectors().stream()
+                        .map(found -> new TrialJson.SectorEffect(
+                                found.number(),
+                                answer.sectorCorners(found.number()),
+                                effect(found.timeS()),
+                                found.clear()))
+                        .toList(),
                 known(trial.lapScatterS()),
                 known(trial.runScatterS()),
                 trial.more().map(Trial.More::lapsARun).orElse(OptionalInt.empty()),

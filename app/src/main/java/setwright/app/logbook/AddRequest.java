@@ -2,6 +2,7 @@ package setwright.app.logbook;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -14,6 +15,8 @@ import java.util.OptionalInt;
  * @param driver  who drove; without it whoever drove last
  * @param at      name of the circuit; without it the known one that the laps fit on, else a new one
  * @param map     channel map; without it one is proposed
+ * @param tyreAgeLaps   laps that the tyres had done before
+ * @param trackCelsius  temperature of the track
  */
 public record AddRequest(
         Path file,
@@ -22,4 +25,6 @@ public record AddRequest(
         Optional<String> name,
         Optional<String> driver,
         Optional<String> at,
-        Optional<Path> map) {}
+        Optional<Path> map,
+        OptionalInt tyreAgeLaps,
+        OptionalDouble trackCelsius) {}

@@ -132,6 +132,8 @@ public final class Adding {
                         good.size(),
                         best,
                         good.stream().mapToDouble(Lap::timeS).average(),
+                        incoming.request().tyreAgeLaps(),
+                        incoming.request().trackCelsius(),
                         incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
         Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));

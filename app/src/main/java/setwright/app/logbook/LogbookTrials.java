@@ -23,6 +23,7 @@ import setwright.core.replay.Prediction;
 import setwright.core.trial.Looks;
 import setwright.core.trial.PlannedTrial;
 import setwright.core.trial.PlannedTrial.Expected;
+import setwright.core.trial.RunConditions;
 import setwright.core.trial.SetupDifference;
 import setwright.core.trial.TrialTarget;
 import setwright.core.trial.TrialVerdict;
@@ -227,11 +228,23 @@ public final class LogbookTrials {
                 together,
                 found.runs().stream().map(KeptStint::name).toList(),
                 answers,
+                conditions(setups, found.runs()),
                 predicted,
                 new Looks(look, looks));
         JudgedTrial judged = new JudgedTrial(found.trial(), answer, look, looks, found.aside());
         logbook.with(tables -> keep(tables, found, judged));
         return Optional.of(judged);
+    }
+
+    private static List<RunConditions> conditions(List<RunSetup> setups, List<KeptStint> runs) {
+        List<RunConditions> conditions = new ArrayList<>();
+        for (int i = 0; i < runs.size(); i++) {
+            conditions.add(new RunConditions(
+                    setups.get(i).conditions().fuelStartKg(),
+                    runs.get(i).stint().tyreAgeLaps(),
+                    runs.get(i).stint().trackCelsius()));
+        }
+        return conditions;
     }
 
     private static LearntEffects before(Tables tables, Runs found) {

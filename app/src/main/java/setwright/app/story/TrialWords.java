@@ -124,6 +124,22 @@ public final class TrialWords {
                 .orElse(List.of());
     }
 
+    /** Returns the name of a part of the lap with its corners. */
+    public static String sector(TrialAnswer answer, Trial.Sector sector) {
+        List<Integer> corners = answer.sectorCorners(sector.number());
+        return "sector " + sector.number()
+                + switch (corners.size()) {
+                    case 0 -> "";
+                    case 1 -> ", corner " + corners.get(0);
+                    default -> ", corners " + corners.get(0) + " to " + corners.get(corners.size() - 1);
+                };
+    }
+
+    /** Returns whether an effect is more than chance, in words. */
+    public static String chance(boolean clear) {
+        return clear ? "clear" : "may be chance";
+    }
+
     /** Returns the name of a phase in one class of corners. */
     public static String place(Pool pool) {
         return pool.phase().words()

@@ -33,6 +33,24 @@ public final class TrialText {
             lines.gap();
             lines.paragraphs("Doubts", trial.doubts());
         }
+        if (!trial.sectors().isEmpty()) {
+            lines.gap();
+            lines.paragraph("Sectors", "With the change less without.");
+            lines.table(new TextTable(
+                    List.of(
+                            new Column("", false, 9),
+                            new Column("s", true, 8),
+                            new Column("95 in 100", false, 6),
+                            new Column("", false, 7)),
+                    trial.sectors().stream()
+                            .map(found -> List.of(
+                                    Cell.of(TrialWords.sector(answer, found)),
+                                    Cell.of(figures.signed(found.timeS().value(), 2)),
+                                    Cell.of(figures.signed(found.timeS().low(), 2) + " to "
+                                            + figures.signed(found.timeS().high(), 2)),
+                                    Cell.of(TrialWords.chance(found.clear()))))
+                            .toList()));
+        }
         if (!trial.besides().isEmpty()) {
             lines.gap();
             lines.paragraph("Balance", "With the change less without, + toward understeer.");
@@ -50,7 +68,7 @@ public final class TrialText {
                                     Cell.of(words.degrees(found.balanceRad().value())),
                                     Cell.of(words.degrees(found.balanceRad().low()) + " to "
                                             + words.degrees(found.balanceRad().high())),
-                                    Cell.of(found.clear() ? "clear" : "may be chance"),
+                                    Cell.of(TrialWords.chance(found.clear())),
                                     Cell.of(words.predicted(answer, found.pool())),
                                     Cell.of(words.predictedRange(answer, found.pool()))))
                             .toList()));

@@ -3,6 +3,7 @@ package setwright.app.trial;
 import java.util.List;
 import java.util.Optional;
 import setwright.app.evidence.Answer;
+import setwright.core.circuit.Sectors;
 import setwright.core.replay.Prediction;
 import setwright.core.trial.SetupDifference;
 import setwright.core.trial.Trial;
@@ -25,5 +26,12 @@ public record TrialAnswer(
     public TrialAnswer {
         changes = List.copyOf(changes);
         answers = List.copyOf(answers);
+    }
+
+    /** Returns the corners of a part of the lap, counted from 1. */
+    public List<Integer> sectorCorners(int sector) {
+        return Sectors.of(answers.get(0).diagnosis().stint().circuit())
+                .map(parts -> parts.corners().get(sector - 1))
+                .orElse(List.of());
     }
 }

@@ -3,8 +3,11 @@ package setwright.app.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
+import setwright.core.trial.RunConditions;
 import setwright.core.trial.SetupDifference;
 import setwright.intake.problem.InputProblem;
 
@@ -26,7 +29,15 @@ public record TrialChanges(List<SetupDifference> changes, List<Boolean> changed)
      * @param where  it is from, for messages
      * @param car    the sheet with that setup
      */
-    public record RunSetup(String where, CarSheet car) {}
+    public record RunSetup(String where, CarSheet car) {
+        /** Returns what the sheet tells of the run besides the setup: the fuel at its start, unless that is assumed. */
+        public RunConditions conditions() {
+            return new RunConditions(
+                    car.assumes("fuel_start_kg") ? OptionalDouble.empty() : OptionalDouble.of(car.fuelStartKg()),
+                    OptionalInt.empty(),
+                    OptionalDouble.empty());
+        }
+    }
 
     /**
      * Reads from the setups what was changed, and in which runs.

@@ -17,6 +17,7 @@ import setwright.core.car.SetupItem;
 import setwright.core.car.setup.Modelled;
 import setwright.core.replay.Prediction;
 import setwright.core.trial.Looks;
+import setwright.core.trial.RunConditions;
 import setwright.core.trial.SetupDifference;
 import setwright.core.trial.Trial;
 import setwright.core.trial.TrialJudge;
@@ -57,6 +58,7 @@ public final class TrialRunner {
                 request.together(),
                 names,
                 answers,
+                setups.stream().map(RunSetup::conditions).toList(),
                 predict(changes.changes(), answers.get(0), predictor),
                 request.looks());
     }
@@ -66,6 +68,7 @@ public final class TrialRunner {
      *
      * @param names    of the runs, in the order in which they were driven
      * @param answers  to each of them
+     * @param conditions  of each of them, besides the setup
      * @param predicted  what the first of them promised
      */
     public static TrialAnswer judge(
@@ -73,13 +76,18 @@ public final class TrialRunner {
             Optional<String> together,
             List<String> names,
             List<Answer> answers,
+            List<RunConditions> conditions,
             Optional<Prediction> predicted,
             Looks looks) {
         Optional<TrialTarget> target = TrialTarget.of(answers.get(0).diagnosis());
         List<Diagnosed> runs = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             runs.add(new Diagnosed(
-                    names.get(i), changes.changed().get(i), answers.get(i).diagnosis()));
+                    names.get(i),
+                    changes.changed().get(i),
+                    conditions.get(i),
+                    answers.get(i).car().massKg(),
+                    answers.get(i).diagnosis()));
         }
         Trial trial = TrialJudge.judge(TrialRuns.of(runs, target), target, looks);
         return new TrialAnswer(changes.changes(), together, answers, trial, predicted);

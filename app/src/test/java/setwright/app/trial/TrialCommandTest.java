@@ -1,6 +1,7 @@
 package setwright.app.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -90,6 +91,15 @@ final class TrialCommandTest {
         assertThat(tree.at("/lap_time_s/high").asDouble()).isNegative();
         assertThat(tree.at("/drift_s").isNull()).as("two runs").isTrue();
         assertThat(tree.at("/side_effects").size()).isPositive();
+        assertThat(tree.at("/sectors").size()).isEqualTo(3);
+        double sectors = 0.0;
+        for (JsonNode sector : tree.at("/sectors")) {
+            sectors += sector.at("/time_s/value").asDouble();
+        }
+        assertThat(sectors)
+                .as("parts of the lap make the whole; the scatter of each is estimated for itself")
+                .isCloseTo(tree.at("/lap_time_s/value").asDouble(), within(0.02));
+        assertThat(tree.at("/predicted/lap_time_s/central").isNumber()).isTrue();
     }
 
     private void assertKeeps(String schema) throws IOException {

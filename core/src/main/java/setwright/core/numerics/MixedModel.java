@@ -163,6 +163,15 @@ public final class MixedModel {
                 .orElse(criterion);
     }
 
+    /** Rounding leaves the two halves apart where a sum is nearly nothing. */
+    private static void mirror(double[][] symmetric) {
+        for (int j = 0; j < symmetric.length; j++) {
+            for (int k = 0; k < j; k++) {
+                symmetric[k][j] = symmetric[j][k];
+            }
+        }
+    }
+
     /** Expected information of the variances between and within groups (Searle, Casella, McCulloch, Variance Components, 1992). */
     private RealMatrix information(double between, double within, Sums sums) {
         int n = values.length;
@@ -238,6 +247,7 @@ public final class MixedModel {
                     }
                 }
             }
+            mirror(weighted);
             CholeskyDecomposition factors =
                     new CholeskyDecomposition(new Array2DRowRealMatrix(weighted, false), 1.0e-9, 1.0e-14);
             this.inverse = factors.getSolver().getInverse();

@@ -17,6 +17,7 @@ import setwright.core.replay.Pool;
  * @param targetRad    change of the target's balance, rad, positive: the way that is wanted; empty without a target
  * @param dayS         what the day did to the lap time from the first run to the last, s; empty where it cannot be told from the change
  * @param besides      change of balance elsewhere
+ * @param sectors      change of the time of each part of the lap; empty where they cannot be told
  * @param runScatterS  standard deviation of the lap time between runs, s
  * @param lapScatterS  standard deviation of the lap time within a run, s
  * @param more         what would settle it; empty when it is settled
@@ -32,6 +33,7 @@ public record Trial(
         Optional<TrialEffect> targetRad,
         Optional<TrialEffect> dayS,
         List<Besides> besides,
+        List<Sector> sectors,
         double runScatterS,
         double lapScatterS,
         Optional<More> more,
@@ -39,6 +41,7 @@ public record Trial(
     public Trial {
         runs = List.copyOf(runs);
         besides = List.copyOf(besides);
+        sectors = List.copyOf(sectors);
         doubts = List.copyOf(doubts);
     }
 
@@ -50,6 +53,15 @@ public record Trial(
      * @param clear       whether that is more than chance, all phases and classes together at 5 % (Holm)
      */
     public record Besides(Pool pool, TrialEffect balanceRad, boolean clear) {}
+
+    /**
+     * Time of one part of the lap.
+     *
+     * @param number  of the part, from 1
+     * @param timeS   with the change less without, s
+     * @param clear   whether that is more than chance, all parts together at 5 % (Holm)
+     */
+    public record Sector(int number, TrialEffect timeS, boolean clear) {}
 
     /**
      * What would settle it, were it as large as it looks now or as what matters.

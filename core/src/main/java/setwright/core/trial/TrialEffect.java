@@ -26,6 +26,11 @@ public record TrialEffect(double value, double error, double freedom, double low
                 contrast.byChance());
     }
 
+    /** Returns the same with another source of error, a standard deviation that is known. */
+    TrialEffect lessSure(double deviation) {
+        return of(new Contrast(value, Math.hypot(error, deviation), freedom));
+    }
+
     /** Returns how far the interval of another level reaches either way. */
     double reach(double level) {
         return new Contrast(value, error, freedom).reach(level);

@@ -1,7 +1,6 @@
 package setwright.core.trial;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,11 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
-import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Yardstick;
-import setwright.core.replay.Pool;
-import setwright.core.trial.Trial.Besides;
 import setwright.core.trial.Trial.More;
 import setwright.core.trial.TrialModel.Estimated;
 
@@ -31,10 +26,9 @@ public final class TrialJudge {
     private static final int FEWEST_LAPS = 2;
     private static final int MOST_LAPS = 40;
     private static final int MOST_RUNS = 10;
-    private static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
-
     private final List<TrialRun> runs;
     private final Optional<TrialTarget> target;
+    private final FuelEffect fuel;
     private final TrialModel model;
     private final double lapS;
     private final double level;
@@ -42,12 +36,13 @@ public final class TrialJudge {
     private TrialJudge(List<TrialRun> runs, Optional<TrialTarget> target, Looks looks) {
         this.runs = runs;
         this.target = target;
-        this.model = new TrialModel(runs);
         this.lapS = runs.stream()
                 .flatMap(run -> run.laps().stream())
                 .mapToDouble(TrialLap::timeS)
                 .average()
                 .orElse(Double.NaN);
+        this.fuel = FuelEffect.of(runs, lapS);
+        this.model = new TrialModel(runs, fuel);
         this.level = target.isPresent() ? 0.5 * looks.level() : looks.level();
     }
 
@@ -63,20 +58,22 @@ public final class TrialJudge {
         if (runs.stream().allMatch(TrialRun::changed) || runs.stream().noneMatch(TrialRun::changed)) {
             throw new IllegalArgumentException("a trial needs runs with the change and without");
         }
-        return new TrialJudge(runs, target, looks).judge();
+        int cold = ColdLaps.count(runs);
+        List<TrialRun> warm = runs.stream().map(run -> run.without(cold)).toList();
+        return new TrialJudge(warm, target, looks).judge(cold);
     }
 
-    private Trial judge() {
-        Optional<Estimated> time =
-                enough() ? model.of(lap -> OptionalDouble.of(lap.timeS()), RUN_SHARE * lapS) : Optional.empty();
+    private Trial judge(int cold) {
+        Optional<Estimated> time = enough() ? time() : Optional.empty();
         if (time.isEmpty()) {
             return tooFew();
         }
-        Optional<Estimated> balance = target.flatMap(wanted -> model.of(TrialLap::targetRad, RUN_RAD));
+        Optional<Estimated> balance = target.flatMap(wanted -> model.of((run, lap) -> lap.targetRad(), RUN_RAD));
         Optional<TrialEffect> cure = balance.map(
                 found -> found.change().times(target.map(TrialTarget::wanted).orElse(1.0)));
         TrialEffect lap = time.get().change();
         TrialVerdict verdict = verdict(lap, cure);
+        SideEffects side = new SideEffects(runs, model);
         return new Trial(
                 verdict,
                 reason(verdict, lap, cure),
@@ -86,11 +83,24 @@ public final class TrialJudge {
                 TIME_SHARE * lapS,
                 cure,
                 time.get().day(),
-                besides(),
+                side.balance(RUN_RAD),
+                side.sectors(RUN_SHARE),
                 time.get().fit().betweenDeviation(),
                 time.get().fit().withinDeviation(),
                 verdict == TrialVerdict.UNDECIDED ? Optional.of(more(time.get(), balance)) : Optional.empty(),
-                doubts(time.get(), cure));
+                doubts(time.get(), cure, cold));
+    }
+
+    /** With the fuel taken out; what is not known of that counts as error of the change. */
+    private Optional<Estimated> time() {
+        double scatter = RUN_SHARE * lapS;
+        Optional<Estimated> found = model.of((run, lap) -> OptionalDouble.of(fuel.timeS(run, lap)), scatter);
+        if (!fuel.known() || found.isEmpty()) {
+            return found;
+        }
+        return model.of((run, lap) -> OptionalDouble.of(fuel.dearerS(run, lap)), scatter)
+                .map(dearer -> found.get()
+                        .lessSure(dearer.change().value() - found.get().change().value()));
     }
 
     private boolean enough() {
@@ -102,14 +112,15 @@ public final class TrialJudge {
                 0.0, Double.POSITIVE_INFINITY, 1.0, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 1.0);
         return new Trial(
                 TrialVerdict.UNDECIDED,
-                "Each run needs " + FEWEST_LAPS
-                        + " laps that can be judged, better six, and all together more than the sums ask for.",
+                "There are too few laps: each run needs " + FEWEST_LAPS
+                        + " that can be judged at the least; six are better.",
                 runs,
                 target,
                 nothing,
                 TIME_SHARE * lapS,
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 Double.NaN,
                 Double.NaN,
@@ -155,41 +166,6 @@ public final class TrialJudge {
         };
     }
 
-    private List<Besides> besides() {
-        List<Besides> found = new ArrayList<>();
-        for (Phase phase : PHASES) {
-            for (SpeedClass speed : SpeedClass.values()) {
-                Pool pool = Pool.of(phase, speed);
-                model.of(lap -> known(lap, pool), RUN_RAD)
-                        .ifPresent(estimated -> found.add(new Besides(pool, estimated.change(), false)));
-            }
-        }
-        return holm(found);
-    }
-
-    private static OptionalDouble known(TrialLap lap, Pool pool) {
-        Double value = lap.balanceRad().get(pool);
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
-    }
-
-    /** Step down from the clearest one (Holm, Scandinavian Journal of Statistics 6, 1979). */
-    private static List<Besides> holm(List<Besides> all) {
-        List<Integer> order = IntStream.range(0, all.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        (Integer i) -> all.get(i).balanceRad().byChance()))
-                .toList();
-        List<Besides> judged = new ArrayList<>(all);
-        for (int rank = 0; rank < order.size(); rank++) {
-            Besides one = all.get(order.get(rank));
-            if (!one.balanceRad().clear(Looks.LEVEL / (order.size() - rank))) {
-                break;
-            }
-            judged.set(order.get(rank), new Besides(one.pool(), one.balanceRad(), true));
-        }
-        return judged;
-    }
-
     private More more(Estimated time, Optional<Estimated> balance) {
         More byTime =
                 more(time, Math.max(TIME_SHARE * lapS, Math.abs(time.change().value())));
@@ -228,8 +204,14 @@ public final class TrialJudge {
         return new More(OptionalInt.empty(), OptionalInt.empty());
     }
 
-    private List<String> doubts(Estimated time, Optional<TrialEffect> cure) {
+    private List<String> doubts(Estimated time, Optional<TrialEffect> cure, int cold) {
         List<String> doubts = new ArrayList<>();
+        if (cold > 0) {
+            doubts.add("The first " + (cold == 1 ? "lap" : cold + " laps")
+                    + " of every run " + (cold == 1 ? "was" : "were")
+                    + " slow, as on tyres that are not yet warm, and left out.");
+        }
+        doubts.addAll(model.surroundings());
         if (!model.plan().takesOutTheDay()) {
             doubts.add(String.format(
                     Locale.ROOT,

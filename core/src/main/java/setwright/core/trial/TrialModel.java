@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import setwright.core.numerics.MixedFit;
 import setwright.core.numerics.MixedModel;
 
@@ -12,7 +12,7 @@ import setwright.core.numerics.MixedModel;
  * Design note. Laps of one run are no replicates of a setup: tyres, fuel, track and driver differ from run to run, so that the run is random.
  * A trial has two to five runs, too few to tell that scatter from; what is known of it beforehand counts as a few runs more. Without it two
  * runs could not be judged at all, or would be judged as if nothing but the setup had changed. Within a run one slope over its laps stands for
- * fuel and tyres; where setups alternate, a slope over the runs stands for what the day does.
+ * fuel and tyres; where setups alternate, a slope over the runs stands for what the day does. What else is known of the runs is in Surroundings.
  */
 
 /** Estimates what a change did from runs with and without it. */
@@ -26,14 +26,21 @@ final class TrialModel {
 
     private final List<TrialRun> runs;
     private final TrialPlan plan;
+    private final Surroundings surroundings;
     private final boolean order;
     private final int columns;
 
-    TrialModel(List<TrialRun> runs) {
+    TrialModel(List<TrialRun> runs, FuelEffect fuel) {
         this.runs = runs;
         this.plan = new TrialPlan(runs.stream().map(TrialRun::changed).toList());
+        this.surroundings = Surroundings.of(runs, plan, fuel);
         this.order = plan.takesOutTheDay();
-        this.columns = order ? ORDER + 1 : IN_RUN + 1;
+        this.columns = IN_RUN + 1 + (order ? 1 : 0) + (surroundings.temperature() ? 1 : 0);
+    }
+
+    /** Returns what is taken out besides, and what is not, in plain sentences. */
+    List<String> surroundings() {
+        return surroundings.words();
     }
 
     /** Returns the order of the runs. */
@@ -48,7 +55,12 @@ final class TrialModel {
      * @param day     what the day does from the first run to the last; empty where it cannot be told from the change
      * @param fit     behind both
      */
-    record Estimated(TrialEffect change, Optional<TrialEffect> day, MixedFit fit) {}
+    record Estimated(TrialEffect change, Optional<TrialEffect> day, MixedFit fit) {
+        /** Returns the same with another source of error of the change, a standard deviation. */
+        Estimated lessSure(double deviation) {
+            return new Estimated(change.lessSure(deviation), day, fit);
+        }
+    }
 
     /**
      * Estimates.
@@ -57,7 +69,7 @@ final class TrialModel {
      * @param knownDeviation   what is known of its scatter between runs
      * @return empty with too few laps, or where one of the setups has none
      */
-    Optional<Estimated> of(Function<TrialLap, OptionalDouble> figure, double knownDeviation) {
+    Optional<Estimated> of(BiFunction<TrialRun, TrialLap, OptionalDouble> figure, double knownDeviation) {
         List<double[]> rows = new ArrayList<>();
         List<Double> values = new ArrayList<>();
         List<Integer> groups = new ArrayList<>();
@@ -66,7 +78,7 @@ final class TrialModel {
         for (int r = 0; r < runs.size(); r++) {
             TrialRun run = runs.get(r);
             List<TrialLap> laps = run.laps().stream()
-                    .filter(lap -> figure.apply(lap).isPresent())
+                    .filter(lap -> figure.apply(run, lap).isPresent())
                     .toList();
             if (laps.isEmpty()) {
                 continue;
@@ -78,12 +90,15 @@ final class TrialModel {
                 double[] row = new double[columns];
                 row[0] = 1.0;
                 row[CHANGE] = run.changed() ? 1.0 : 0.0;
-                row[IN_RUN] = lap.number() - middle;
+                row[IN_RUN] = surroundings.inRun(run, lap, middle);
                 if (order) {
                     row[ORDER] = r / (runs.size() - 1.0);
                 }
+                if (surroundings.temperature()) {
+                    row[columns - 1] = surroundings.excessKelvin(run);
+                }
                 rows.add(row);
-                values.add(figure.apply(lap).getAsDouble());
+                values.add(figure.apply(run, lap).getAsDouble());
                 groups.add(group);
             }
         }

@@ -8,11 +8,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import setwright.core.circuit.Lap;
+import setwright.core.circuit.Sectors;
+import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
+import setwright.core.numerics.Robust;
+import setwright.core.recording.Quantity;
 import setwright.core.replay.Pool;
 
 /*
@@ -35,9 +39,17 @@ public final class TrialRuns {
      *
      * @param name       as people call it
      * @param changed    whether the change was on the car
+     * @param conditions  what else is known
+     * @param massKg      of the car with driver, without fuel, kg; NaN where it is not known
      * @param diagnosis  with the circuit of the first run
      */
-    public record Diagnosed(String name, boolean changed, Diagnosis diagnosis) {}
+    public record Diagnosed(
+            String name, boolean changed, RunConditions conditions, double massKg, Diagnosis diagnosis) {
+        /** A run of which nothing else is known. */
+        public Diagnosed(String name, boolean changed, Diagnosis diagnosis) {
+            this(name, changed, RunConditions.unknown(), Double.NaN, diagnosis);
+        }
+    }
 
     private TrialRuns(Map<Place, Double> means, Optional<TrialTarget> target) {
         this.means = means;
@@ -75,6 +87,7 @@ public final class TrialRuns {
 
     private TrialRun run(Diagnosed run) {
         List<TrialLap> laps = new ArrayList<>();
+        Optional<Sectors> sectors = Sectors.of(run.diagnosis().stint().circuit());
         for (Lap lap : run.diagnosis().stint().goodLaps()) {
             List<CornerPass> passes = run.diagnosis().passes().stream()
                     .filter(pass -> pass.lap() == lap.number())
@@ -89,6 +102,9 @@ public final class TrialRuns {
             laps.add(new TrialLap(
                     lap.number(),
                     lap.timeS(),
+                    sectors.map(parts -> parts.timesS(run.diagnosis().stint(), lap))
+                            .orElse(List.of()),
+                    fuel(run.diagnosis().stint(), lap),
                     balance,
                     target.map(wanted -> mean(
                                     passes,
@@ -96,7 +112,16 @@ public final class TrialRuns {
                                     pass -> wanted.corners().contains(pass.corner())))
                             .orElse(OptionalDouble.empty())));
         }
-        return new TrialRun(run.name(), run.changed(), laps);
+        return new TrialRun(run.name(), run.changed(), run.conditions(), run.massKg(), laps);
+    }
+
+    private static OptionalDouble fuel(Stint stint, Lap lap) {
+        if (!stint.recording().has(Quantity.FUEL_MASS)) {
+            return OptionalDouble.empty();
+        }
+        double median =
+                Robust.median(stint.recording().channel(Quantity.FUEL_MASS).slice(lap.from(), lap.to()));
+        return Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty();
     }
 
     /** Weighted with time, as the corners' own means are not. */

@@ -2,6 +2,7 @@ package setwright.logbook.row;
 
 import java.time.Instant;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A recording cut into laps: who drove which car, with which setup, where.
@@ -10,6 +11,8 @@ import java.util.OptionalDouble;
  * @param goodLaps  that can be judged
  * @param bestS     quickest of the good laps, s
  * @param meanS     mean of the good laps, s
+ * @param tyreAgeLaps   laps that the tyres had done before; empty when nobody said
+ * @param trackCelsius  temperature of the track; empty when nobody said
  */
 public record StintRow(
         long id,
@@ -22,4 +25,6 @@ public record StintRow(
         int goodLaps,
         OptionalDouble bestS,
         OptionalDouble meanS,
+        OptionalInt tyreAgeLaps,
+        OptionalDouble trackCelsius,
         Instant addedAt) {}

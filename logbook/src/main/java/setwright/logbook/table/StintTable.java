@@ -11,8 +11,10 @@ import setwright.logbook.row.StintRow;
 public interface StintTable {
     /** Adds one; returns its id. */
     @SqlQuery("INSERT INTO stint"
-            + " (recording_id, car_id, setup_id, driver_id, circuit_id, laps, good_laps, best_s, mean_s, added_at)"
-            + " VALUES (:recordingId, :carId, :setupId, :driverId, :circuitId, :laps, :goodLaps, :bestS, :meanS, :addedAt)"
+            + " (recording_id, car_id, setup_id, driver_id, circuit_id, laps, good_laps, best_s, mean_s,"
+            + " tyre_age_laps, track_celsius, added_at)"
+            + " VALUES (:recordingId, :carId, :setupId, :driverId, :circuitId, :laps, :goodLaps, :bestS, :meanS,"
+            + " :tyreAgeLaps, :trackCelsius, :addedAt)"
             + " RETURNING id")
     long add(@BindMethods StintRow stint);
 

@@ -67,6 +67,8 @@ CREATE TABLE stint (
     good_laps INTEGER NOT NULL,
     best_s DOUBLE PRECISION,
     mean_s DOUBLE PRECISION,
+    tyre_age_laps INTEGER,
+    track_celsius DOUBLE PRECISION,
     added_at TEXT NOT NULL
 );
 

@@ -18,6 +18,7 @@ import setwright.core.replay.Effect;
 import setwright.core.replay.Prediction;
 import setwright.core.trial.Trial;
 import setwright.core.trial.Trial.Besides;
+import setwright.core.trial.Trial.Sector;
 import setwright.core.trial.TrialEffect;
 import setwright.core.trial.TrialLap;
 import setwright.core.trial.TrialRun;
@@ -100,6 +101,15 @@ public final class TrialReport {
         List<EffectRow> rows = new ArrayList<>();
         TrialEffect time = answer.trial().lapTimeS();
         rows.add(row("lap time, s", answer.predicted().map(Prediction::lapTimeS), time, 0.0, "", figures));
+        for (Sector found : answer.trial().sectors()) {
+            rows.add(row(
+                    TrialWords.sector(answer, found) + ", s",
+                    Optional.empty(),
+                    found.timeS(),
+                    0.0,
+                    TrialWords.chance(found.clear()),
+                    figures));
+        }
         for (Besides found : answer.trial().besides()) {
             rows.add(row(
                     TrialWords.place(found.pool()),
@@ -109,7 +119,7 @@ public final class TrialReport {
                             .map(effect -> effect.times(DEGREES)),
                     found.balanceRad().times(DEGREES),
                     DEGREES * span,
-                    found.clear() ? "clear" : "may be chance",
+                    TrialWords.chance(found.clear()),
                     figures));
         }
         return rows;
