@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import setwright.app.command.AddCommand;
+import setwright.app.command.AmendCommand;
 import setwright.app.command.BriefCommand;
 import setwright.app.command.CarCommand;
 import setwright.app.command.CarFitCommand;
@@ -89,6 +90,7 @@ public final class Main implements Runnable {
                         .addSubcommand(new TrialDropCommand(desk, LapReplay::predict))
                         .addSubcommand(new TrialTriedCommand()))
                 .addSubcommand(new AddCommand())
+                .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))

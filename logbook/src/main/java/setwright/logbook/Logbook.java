@@ -9,11 +9,13 @@ import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Function;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.mapper.reflect.ReflectionMappers;
 import org.jdbi.v3.core.mapper.reflect.SnakeCaseColumnNameMatcher;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jdbi.v3.sqlobject.SqlObjectPlugin;
 import setwright.logbook.database.Database;
 import setwright.logbook.database.TimeText;
@@ -28,7 +30,9 @@ import setwright.logbook.row.FittingRow;
 import setwright.logbook.row.ProposalRow;
 import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.SetupRow;
+import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.StintRow;
+import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.TriedEffectRow;
@@ -47,7 +51,9 @@ public final class Logbook {
             ProposalRow.class,
             RecordingRow.class,
             SetupRow.class,
+            StintLineRow.class,
             StintRow.class,
+            TrialAsideRow.class,
             TrialItemRow.class,
             TrialRow.class,
             TriedEffectRow.class,
@@ -60,15 +66,22 @@ public final class Logbook {
 
     private final Database database;
     private final Jdbi jdbi;
+    private final Jdbi reading;
 
     private Logbook(Database database) {
         this.database = database;
-        this.jdbi = Jdbi.create(database.source())
+        this.jdbi = jdbi(database.source());
+        this.reading = jdbi(database.readingSource());
+    }
+
+    private static Jdbi jdbi(DataSource source) {
+        Jdbi jdbi = Jdbi.create(source)
                 .installPlugin(new SqlObjectPlugin())
                 .registerArgument(new TimeText.Argument())
                 .registerColumnMapper(Instant.class, new TimeText.Column());
         jdbi.getConfig(ReflectionMappers.class).setColumnNameMatchers(List.of(new SnakeCaseColumnNameMatcher()));
         ROWS.forEach(row -> jdbi.registerRowMapper(ConstructorMapper.factory(row)));
+        return jdbi;
     }
 
     /**
@@ -96,6 +109,19 @@ public final class Logbook {
     }
 
     /**
+     * Looks at the tables as they are at one moment; never waits for those who write.
+     *
+     * @param work  writes nothing
+     */
+    public <T> T look(Function<Tables, T> work) {
+        try {
+            return reading.inTransaction(handle -> work.apply(new Tables(handle, database)));
+        } catch (JdbiException e) {
+            throw new LogbookProblem("the logbook " + words() + " could not be read: " + message(e), e);
+        }
+    }
+
+    /**
      * Does work in one transaction: all of it is kept, or nothing.
      *
      * @param work  has no other effects; it is done again when another process came in between
@@ -103,7 +129,8 @@ public final class Logbook {
     public <T> T with(Function<Tables, T> work) {
         for (int attempt = 1; ; attempt++) {
             try {
-                return jdbi.inTransaction(handle -> work.apply(new Tables(handle, database)));
+                return jdbi.inTransaction(
+                        TransactionIsolationLevel.SERIALIZABLE, handle -> work.apply(new Tables(handle, database)));
             } catch (JdbiException e) {
                 if (attempt == TRIES || !worthAnotherTry(e)) {
                     throw new LogbookProblem("the logbook " + words() + " could not be used: " + message(e), e);
@@ -132,6 +159,16 @@ public final class Logbook {
         while (root.getCause() != null) {
             root = root.getCause();
         }
-        return String.valueOf(root.getMessage()).lines().findFirst().orElse("unknown") + ".";
+        String text = String.valueOf(root.getMessage()).lines().findFirst().orElse("unknown");
+        if (text.contains("SQLITE_BUSY") || text.contains("SQLITE_LOCKED")) {
+            return "somebody else has been writing to it for too long. Wait, then try again.";
+        }
+        if (text.contains("SQLITE_FULL") || text.contains("SQLITE_IOERR")) {
+            return "the disk is full or takes nothing more. Make room, then try again; nothing was changed.";
+        }
+        if (text.contains("SQLITE_READONLY")) {
+            return "it may not be written to. Check the permissions of its folder.";
+        }
+        return text + ".";
     }
 }

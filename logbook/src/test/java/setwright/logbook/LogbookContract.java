@@ -27,6 +27,7 @@ import setwright.logbook.row.FittingRow;
 import setwright.logbook.row.ProposalRow;
 import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.SetupRow;
+import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.StintRow;
 import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;
@@ -86,6 +87,7 @@ abstract class LogbookContract {
                         OptionalDouble.empty(),
                         OptionalInt.of(12),
                         OptionalDouble.empty(),
+                        OptionalDouble.of(41.5),
                         NOON));
     }
 
@@ -100,6 +102,7 @@ abstract class LogbookContract {
         assertThat(read.meanS()).isEmpty();
         assertThat(read.tyreAgeLaps()).hasValue(12);
         assertThat(read.trackCelsius()).isEmpty();
+        assertThat(read.fuelStartKg()).hasValue(41.5);
         assertThat(read.addedAt()).isEqualTo(NOON);
         assertThat(logbook.with(tables -> tables.circuits().get(read.circuitId()))
                         .lengthM())
@@ -117,9 +120,9 @@ abstract class LogbookContract {
             long second = tables.setups().add(setup(heron, Optional.of(first), "b"));
             long strange = tables.setups().add(setup(other, Optional.empty(), "c"));
             assertThat(tables.fittings().now(heron)).isEmpty();
-            tables.fittings().add(new FittingRow(0, first, Optional.empty(), NOON));
-            tables.fittings().add(new FittingRow(0, second, Optional.of(first), NOON));
-            tables.fittings().add(new FittingRow(0, strange, Optional.empty(), NOON));
+            tables.fittings().add(new FittingRow(0, first, false, "", NOON));
+            tables.fittings().add(new FittingRow(0, second, false, "more grip", NOON));
+            tables.fittings().add(new FittingRow(0, strange, true, "", NOON));
             return heron;
         });
 
@@ -207,8 +210,7 @@ abstract class LogbookContract {
                             TrialRow.OPEN,
                             NOON));
             tables.trials().add(List.of(new TrialItemRow(trial, "front_bar", "5", "4", "position")));
-            long verdict =
-                    tables.verdicts().add(new VerdictRow(0, trial, "1,2,3", 2, 2, "keep", "it is quicker", NOON));
+            long verdict = tables.verdicts().add(new VerdictRow(0, trial, "1,2,3", 1.0, "keep", "it is quicker", NOON));
             tables.verdicts()
                     .add(List.of(
                             new TriedEffectRow(
@@ -257,8 +259,11 @@ abstract class LogbookContract {
     @Test
     void findsWordsInTheStory() {
         logbook.with(tables -> {
-            for (String words :
-                    List.of("front_bar 5 to 4: pushes at turn-in", "Ines: très loose on exit; 100% 'sure'", "x")) {
+            for (String words : List.of(
+                    "front_bar 5 to 4: pushes at turn-in",
+                    "Ines: très loose on exit; 100% 'sure'",
+                    "x",
+                    "run_2.csv at 4.5 deg")) {
                 tables.entries().add(new EntryRow(0, NOON, "note", Optional.empty(), Optional.empty(), words));
             }
             return words(tables, "x");
@@ -273,13 +278,52 @@ abstract class LogbookContract {
         assertThat(logbook.<List<String>>with(tables -> words(tables, "'; DROP \" * & | ! ()")))
                 .isEmpty();
         assertThat(logbook.<List<EntryRow>>with(tables -> tables.entries().between(NOON, NOON.plusMillis(1))))
-                .hasSize(3);
+                .hasSize(4);
         assertThat(logbook.<List<EntryRow>>with(tables -> tables.entries().between(NOON.plusMillis(1), Instant.now())))
                 .isEmpty();
     }
 
     private static List<String> words(Tables tables, String search) {
         return tables.search(search).stream().map(EntryRow::words).toList();
+    }
+
+    @Test
+    void oneTrialOfACarIsOpenAtATime() {
+        long stint = logbook.with(this::stint);
+        logbook.with(tables -> tables.trials().add(trial(tables, stint)));
+
+        assertThatThrownBy(() -> logbook.with(tables -> tables.trials().add(trial(tables, stint))))
+                .isInstanceOf(LogbookProblem.class);
+        logbook.with(tables -> {
+            tables.trials().end(1);
+            return tables.trials().add(trial(tables, stint));
+        });
+    }
+
+    private static TrialRow trial(Tables tables, long stint) {
+        StintRow run = tables.stints().find(stint).orElseThrow();
+        return new TrialRow(
+                0,
+                run.carId(),
+                run.driverId(),
+                run.circuitId(),
+                stint,
+                run.setupId(),
+                "x",
+                "",
+                "ABA",
+                6,
+                TrialRow.OPEN,
+                NOON);
+    }
+
+    @Test
+    void listsStintsInOneLook() {
+        logbook.with(this::stint);
+        StintLineRow line = logbook.look(tables -> tables.stints().lines()).get(0);
+        assertThat(line.driver()).isEqualTo("Ines");
+        assertThat(line.circuit()).isEqualTo("Lakeside");
+        assertThat(line.bestS()).hasValue(91.25);
     }
 
     @Test
@@ -299,6 +343,7 @@ abstract class LogbookContract {
                                     OptionalDouble.empty(),
                                     OptionalDouble.empty(),
                                     OptionalInt.empty(),
+                                    OptionalDouble.empty(),
                                     OptionalDouble.empty(),
                                     NOON));
                 }))

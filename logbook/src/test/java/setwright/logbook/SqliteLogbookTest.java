@@ -10,11 +10,18 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import setwright.logbook.database.Database;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
+import setwright.logbook.row.EntryRow;
+import setwright.logbook.row.SetupRow;
 
 /** A logbook in a folder. */
 final class SqliteLogbookTest extends LogbookContract {
@@ -91,7 +98,7 @@ final class SqliteLogbookTest extends LogbookContract {
         int told = told(said);
 
         int kept = Logbook.open(place(), Optional.empty(), false)
-                .<java.util.List<CarRow>>with(tables -> tables.cars().all())
+                .<List<CarRow>>with(tables -> tables.cars().all())
                 .size();
         assertThat(kept).isBetween(Math.max(20, told), told + 1);
     }
@@ -100,6 +107,103 @@ final class SqliteLogbookTest extends LogbookContract {
     private static int told(Path said) throws IOException {
         String text = Files.readString(said);
         return (int) text.substring(0, text.lastIndexOf('\n') + 1).lines().count();
+    }
+
+    @Test
+    void twoProcessesLoseNothing() throws Exception {
+        List<Process> writers = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            writers.add(new ProcessBuilder(
+                            ProcessHandle.current().info().command().orElseThrow(),
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            Counting.class.getName(),
+                            place(),
+                            "car " + i)
+                    .inheritIO()
+                    .start());
+        }
+        for (Process writer : writers) {
+            assertThat(writer.waitFor()).isZero();
+        }
+
+        Logbook logbook = Logbook.open(place(), Optional.empty(), false);
+        for (CarRow car : logbook.<List<CarRow>>look(tables -> tables.cars().all())) {
+            assertThat(logbook.<List<SetupRow>>look(tables -> tables.setups().ofCar(car.id())))
+                    .hasSize(Counting.SETUPS);
+        }
+        assertThat(logbook.<List<CarRow>>look(tables -> tables.cars().all())).hasSize(2);
+    }
+
+    @Test
+    void readersDoNotWaitForAWriterAndWritersSayWhoIsInTheWay() throws Exception {
+        Logbook logbook = Logbook.open(place(), Optional.empty(), false);
+        try (Connection writer = DriverManager.getConnection(
+                        "jdbc:sqlite:" + folder.resolve("season").resolve("logbook.sqlite"));
+                Statement statement = writer.createStatement()) {
+            statement.execute("BEGIN IMMEDIATE");
+            assertThat(logbook.<List<CarRow>>look(tables -> tables.cars().all()))
+                    .isEmpty();
+            assertThatThrownBy(() -> logbook.with(tables -> tables.cars().add(new CarRow(0, "late", NOON))))
+                    .isInstanceOf(LogbookProblem.class)
+                    .hasMessageContaining("somebody else has been writing");
+            statement.execute("ROLLBACK");
+        }
+        long late = logbook.with(tables -> tables.cars().add(new CarRow(0, "late", NOON)));
+        assertThat(late).isPositive();
+    }
+
+    @Test
+    void anOlderOneIsBroughtUpToDate() {
+        Path old = folder.resolve("old");
+        assertThat(old.toFile().mkdirs()).isTrue();
+        Flyway.configure()
+                .dataSource("jdbc:sqlite:" + old.resolve("logbook.sqlite"), "", "")
+                .locations("classpath:setwright/logbook/tables")
+                .placeholders(Map.of("id", "INTEGER PRIMARY KEY AUTOINCREMENT"))
+                .load()
+                .migrate();
+
+        Logbook logbook = Logbook.open(old.toString(), Optional.empty(), false);
+
+        assertThat(logbook.<List<EntryRow>>look(tables -> tables.search("anything")))
+                .isEmpty();
+    }
+
+    @Test
+    void aCopyOfTheFolderIsTheSameLogbook() throws Exception {
+        Logbook.open(place(), Optional.empty(), false)
+                .with(tables -> tables.cars().add(new CarRow(0, "Heron", NOON)));
+        Path copy = Files.createDirectories(folder.resolve("elsewhere"));
+        try (Stream<Path> files = Files.list(folder.resolve("season"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, copy.resolve(file.getFileName()));
+            }
+        }
+        assertThat(Logbook.open(copy.toString(), Optional.empty(), false)
+                        .<List<CarRow>>look(tables -> tables.cars().all()))
+                .hasSize(1);
+    }
+
+    @Test
+    void aPlaceThatTakesNothingIsNamed() {
+        assertThatThrownBy(() -> Logbook.open("/proc/setwright", Optional.empty(), true))
+                .isInstanceOf(LogbookProblem.class)
+                .hasMessageContaining("no logbook can be kept in /proc/setwright");
+    }
+
+    /** Enters a car with a hundred setups. */
+    static final class Counting {
+        static final int SETUPS = 100;
+
+        public static void main(String[] arguments) {
+            Logbook logbook = Logbook.open(arguments[0], Optional.empty(), true);
+            long car = logbook.with(tables -> tables.cars().add(new CarRow(0, arguments[1], NOON)));
+            for (int i = 0; i < SETUPS; i++) {
+                logbook.with(tables ->
+                        tables.setups().add(new SetupRow(0, car, 0, Optional.empty(), "{}", "", "", "", NOON)));
+            }
+        }
     }
 
     /** Writes until it is killed; says each row once it is kept. */

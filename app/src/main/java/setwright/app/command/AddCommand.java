@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,10 +32,6 @@ import setwright.app.units.UnitSystem;
         },
         mixinStandardHelpOptions = true)
 public final class AddCommand implements Callable<Integer> {
-    private static final int MOST_LAPS = 1000;
-    private static final double COLDEST = -30.0;
-    private static final double HOTTEST = 90.0;
-
     @Spec
     private CommandSpec spec;
 
@@ -81,17 +76,8 @@ public final class AddCommand implements Callable<Integer> {
             description = "Channel map (YAML): which column is what. Without it one is proposed from the data.")
     private Optional<Path> map = Optional.empty();
 
-    @Option(
-            names = "--tyre-age",
-            paramLabel = "LAPS",
-            description = "Laps that the tyres had done before; each further recording goes on from there.")
-    private Optional<Integer> tyreAge = Optional.empty();
-
-    @Option(
-            names = "--track-temperature",
-            paramLabel = "CELSIUS",
-            description = "Temperature of the track, in degrees Celsius; a trial takes out what it can of it.")
-    private Optional<Double> trackTemperature = Optional.empty();
+    @Mixin
+    private ConditionOptions conditions;
 
     @Mixin
     private LogbookOption logbook;
@@ -105,34 +91,53 @@ public final class AddCommand implements Callable<Integer> {
             InputFiles.existing(file); // before any of them is read
         }
         OptionalInt version = setup.stream().mapToInt(Integer::intValue).findFirst();
-        if (tyreAge.filter(laps -> laps < 0 || laps > MOST_LAPS).isPresent()) {
-            throw new BadOption("--tyre-age is to be from 0 to " + MOST_LAPS + " laps, got " + tyreAge.get() + ".");
-        }
-        if (trackTemperature
-                .filter(celsius -> !(celsius >= COLDEST && celsius <= HOTTEST))
-                .isPresent()) {
-            throw new BadOption("--track-temperature is to be from " + (int) COLDEST + " to " + (int) HOTTEST
-                    + " degrees Celsius, got " + trackTemperature.get() + ".");
-        }
-        OptionalDouble track =
-                trackTemperature.stream().mapToDouble(Double::doubleValue).findFirst();
-        OptionalInt age = tyreAge.stream().mapToInt(Integer::intValue).findFirst();
+        OptionalInt age = conditions.tyreAgeLaps();
         Adding adding = new Adding(logbook.place().begin());
         List<Added> added = new ArrayList<>();
         try (Progress progress = ProgressLine.of(Adding.STEPS * files.size())) {
             for (Path file : files) {
-                Added one = adding.add(new AddRequest(file, car, version, name, driver, at, map, age, track), progress);
+                Added one = adding.add(
+                        new AddRequest(
+                                file,
+                                car,
+                                version,
+                                name,
+                                driver,
+                                at,
+                                map,
+                                age,
+                                conditions.trackCelsius(),
+                                conditions.fuelKg()),
+                        progress);
                 added.add(one);
-                age = age.isPresent()
-                        ? OptionalInt.of(age.getAsInt() + one.stint().stint().laps())
-                        : age;
+                tell(one, added.size() == 1);
+                // The same tyres go on, unless a later call says otherwise.
+                int driven = one.stint().stint().laps();
+                age = age.isPresent() ? OptionalInt.of(age.getAsInt() + driven) : age;
             }
         }
-        Output.print(
-                spec,
-                json
-                        ? AddedJsonWriter.write(added)
-                        : AddedText.write(added, Figures.forTerminal(UnitSystem.METRIC), Output.terminal(spec)));
+        if (json) {
+            Output.print(spec, AddedJsonWriter.write(added));
+        }
         return ExitCode.DONE;
+    }
+
+    /** At once: what is in the logbook is told even when a later file turns out to be bad. */
+    private void tell(Added one, boolean first) {
+        if (!json) {
+            Output.print(
+                    spec,
+                    (first ? "" : "\n")
+                            + AddedText.write(one, Figures.forTerminal(UnitSystem.METRIC), Output.terminal(spec)));
+        }
+        boolean more =
+                car.isPresent() || setup.isPresent() || driver.isPresent() || at.isPresent() || conditions.given();
+        if (one.known() && more) {
+            spec.commandLine()
+                    .getErr()
+                    .println("setwright: " + one.stint().name()
+                            + " stays as it is; what was given with it did not count. To correct it: setwright amend "
+                            + one.stint().number() + " --driver ... --setup ...");
+        }
     }
 }

@@ -16,7 +16,6 @@ import picocli.CommandLine.Spec;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.json.TrialJsonWriter;
-import setwright.app.logbook.JudgedTrial;
 import setwright.app.logbook.LogbookTrials;
 import setwright.app.predict.ChangePredictor;
 import setwright.app.report.trial.TrialReport;
@@ -81,6 +80,16 @@ public final class TrialJudgeCommand implements Callable<Integer> {
     @Option(names = "--looks", paramLabel = "N", defaultValue = "1", description = "How many looks were planned.")
     private int looks;
 
+    @Option(
+            names = "--without",
+            paramLabel = "STINT",
+            description =
+                    "Number of a stint that is to be left out of the logbook's trial, for a reason that has nothing to do with the change.")
+    private List<Long> without = new ArrayList<>();
+
+    @Option(names = "--why", paramLabel = "TEXT", description = "Why it is left out, such as red flag.")
+    private Optional<String> why = Optional.empty();
+
     @Mixin
     private ReadingOptions reading;
 
@@ -109,25 +118,43 @@ public final class TrialJudgeCommand implements Callable<Integer> {
         if (cars.size() > 1) {
             throw new BadOption("without recordings --car names one car of the logbook, got " + cars.size() + ".");
         }
+        if (together.isPresent()
+                || look != 1
+                || looks != 1
+                || reading.map().isPresent()
+                || reading.circuit().isPresent()) {
+            throw new BadOption(
+                    "the logbook knows why items belong together, counts the looks, and has map and circuit: leave out"
+                            + " --together, --look, --looks, --map and --circuit, or name recordings.");
+        }
+        if (without.isEmpty() != why.isEmpty()) {
+            throw new BadOption("a stint is left out with its reason: give --without N and --why TEXT together.");
+        }
         Logbook opened = logbook.place().open();
-        Optional<JudgedTrial> judged;
+        LogbookTrials trials = new LogbookTrials(opened, desk.open(opened), predictor);
+        Optional<String> car = cars.stream().findFirst();
+        if (!without.isEmpty()) {
+            trials.leaveOut(car, without, why.orElseThrow());
+        }
+        Optional<TrialAnswer> judged;
         try (Progress progress = ProgressLine.of(MANY_STEPS)) {
-            judged = new LogbookTrials(opened, desk.open(opened), predictor)
-                    .judge(cars.stream().findFirst(), progress);
+            judged = trials.judge(car, progress);
         }
         if (judged.isEmpty()) {
             spec.commandLine()
                     .getErr()
-                    .println(
-                            "setwright: no run with the change is in the logbook yet. Make the change (setwright setup change),"
-                                    + " drive, and read the recording in (setwright add).");
+                    .println("setwright: no run with the change counts yet. Make the change (setwright setup change),"
+                            + " drive, and read the recording in (setwright add).");
             return ExitCode.NOT_ENOUGH_EVIDENCE;
         }
-        judged.get().aside().forEach(line -> spec.commandLine().getErr().println("setwright: " + line));
-        return show(judged.get().answer());
+        return show(judged.get());
     }
 
     private int files() throws IOException {
+        if (!without.isEmpty() || why.isPresent()) {
+            throw new BadOption(
+                    "--without and --why are for trials of the logbook: leave the recording out of the call instead.");
+        }
         if (recordings.size() == 1) {
             throw new BadOption("one recording is no trial: name those before the change and with it, in their order.");
         }
@@ -145,7 +172,7 @@ public final class TrialJudgeCommand implements Callable<Integer> {
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS * recordings.size() + 1)) {
             return show(TrialRunner.judge(
                     new TrialRequest(
-                            recordings, sheets, reading.map(), reading.circuit(), together, new Looks(look, looks)),
+                            recordings, sheets, reading.map(), reading.circuit(), together, Looks.of(look, looks)),
                     diagnoser,
                     predictor,
                     progress));

@@ -60,13 +60,10 @@ public final class WholeFile {
     public static void write(Path file, byte[] bytes) throws IOException {
         check(file);
         Path target = file.toAbsolutePath();
-        Path aside = target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path aside = aside(target.resolveSibling("." + target.getFileName()));
         try {
             Files.write(aside, bytes);
-            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
+            flush(aside);
             move(aside, target);
         } catch (FileSystemException e) {
             // Its own message would name the file aside, which nobody asked for.
@@ -76,6 +73,57 @@ public final class WholeFile {
                     e);
         } finally {
             Files.deleteIfExists(aside);
+        }
+    }
+
+    /** Writes a file, and says what it is to be called. */
+    @FunctionalInterface
+    public interface Content {
+        /**
+         * Writes the file.
+         *
+         * @return its name
+         */
+        String write(Path file) throws IOException;
+    }
+
+    /**
+     * Writes a file into a folder, under a name that is known once it is written; one of that name is replaced.
+     *
+     * @throws IOException when it cannot be written; nothing is there then
+     */
+    public static void write(Path folder, Content content) throws IOException {
+        Path aside = aside(folder.resolve(".incoming"));
+        try {
+            String name = content.write(aside);
+            flush(aside);
+            move(aside, folder.resolve(name));
+            flush(folder);
+        } catch (FileSystemException e) {
+            throw new IOException(
+                    "cannot write into " + folder + (e.getReason() == null ? "" : " (" + e.getReason() + ")")
+                            + ". Check that it is there, may be written to and has room",
+                    e);
+        } finally {
+            Files.deleteIfExists(aside);
+        }
+    }
+
+    private static Path aside(Path name) {
+        return name.resolveSibling(name.getFileName() + "."
+                + ProcessHandle.current().pid() + "." + Thread.currentThread().getId() + ".part");
+    }
+
+    /** To the disk; a folder's names where the system can. */
+    private static void flush(Path file) throws IOException {
+        boolean folder = Files.isDirectory(file);
+        try (FileChannel channel =
+                FileChannel.open(file, folder ? StandardOpenOption.READ : StandardOpenOption.WRITE)) {
+            channel.force(true);
+        } catch (IOException e) {
+            if (!folder) {
+                throw e;
+            }
         }
     }
 

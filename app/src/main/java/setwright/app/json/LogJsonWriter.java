@@ -3,8 +3,8 @@ package setwright.app.json;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import setwright.app.logbook.KeptStint;
 import setwright.logbook.row.EntryRow;
+import setwright.logbook.row.StintLineRow;
 
 /** Writes the story of a logbook, or its stints, as JSON of version 1: docs/log.schema.json. */
 public final class LogJsonWriter {
@@ -28,7 +28,7 @@ public final class LogJsonWriter {
     }
 
     /** Returns the JSON text of the stints, ending with a line break. */
-    public static String stints(List<KeptStint> stints) {
+    public static String stints(List<StintLineRow> stints) {
         return Numbers.text(
                 new Stints(VERSION, stints.stream().map(StintJson::of).toList()));
     }

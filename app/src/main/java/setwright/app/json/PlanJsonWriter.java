@@ -25,6 +25,7 @@ public final class PlanJsonWriter {
             List<TrialJson.Change> changes,
             Optional<String> together,
             List<Plan> plans,
+            Optional<PlanAnswer.Opened> opened,
             String caution) {}
 
     record Change(
@@ -53,6 +54,7 @@ public final class PlanJsonWriter {
                         .toList(),
                 answer.together(),
                 answer.plans().stream().map(PlanJsonWriter::plan).toList(),
+                answer.opened(),
                 Story.CAUTION));
     }
 

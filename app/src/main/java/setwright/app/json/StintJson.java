@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.OptionalDouble;
 import setwright.app.logbook.KeptStint;
+import setwright.logbook.row.StintLineRow;
+import setwright.logbook.row.StintRow;
 
 /** A stint of the logbook. */
 record StintJson(
@@ -20,18 +22,34 @@ record StintJson(
         Instant added) {
 
     static StintJson of(KeptStint kept) {
-        return new StintJson(
+        StintRow row = kept.stint();
+        return of(new StintLineRow(
                 kept.number(),
                 kept.recording().name(),
                 kept.driver().name(),
                 kept.car().name(),
                 kept.setup().number(),
                 kept.circuit().name(),
-                kept.stint().laps(),
-                kept.stint().goodLaps(),
-                known(kept.stint().bestS()),
-                known(kept.stint().meanS()),
-                kept.stint().addedAt());
+                row.laps(),
+                row.goodLaps(),
+                row.bestS(),
+                row.meanS(),
+                row.addedAt()));
+    }
+
+    static StintJson of(StintLineRow line) {
+        return new StintJson(
+                line.id(),
+                line.recording(),
+                line.driver(),
+                line.car(),
+                line.setup(),
+                line.circuit(),
+                line.laps(),
+                line.goodLaps(),
+                known(line.bestS()),
+                known(line.meanS()),
+                line.addedAt());
     }
 
     private static OptionalDouble known(OptionalDouble value) {

@@ -29,6 +29,7 @@ record TrialJson(
         @JsonProperty("runs_needed") OptionalInt runsNeeded,
         Optional<Predicted> predicted,
         List<String> doubts,
+        List<String> aside,
         String caution) {
 
     record Predicted(@JsonProperty("lap_time_s") Interval lapTimeS, List<PredictedBalance> balance) {}

@@ -58,6 +58,7 @@ public final class TrialJsonWriter {
                 trial.more().map(Trial.More::runsEach).orElse(OptionalInt.empty()),
                 answer.predicted().map(TrialJsonWriter::predicted),
                 trial.doubts(),
+                answer.aside(),
                 Story.CAUTION));
     }
 

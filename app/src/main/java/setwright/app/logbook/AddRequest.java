@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param map     channel map; without it one is proposed
  * @param tyreAgeLaps   laps that the tyres had done before
  * @param trackCelsius  temperature of the track
+ * @param fuelStartKg   fuel when the run began, kg
  */
 public record AddRequest(
         Path file,
@@ -27,4 +28,5 @@ public record AddRequest(
         Optional<String> at,
         Optional<Path> map,
         OptionalInt tyreAgeLaps,
-        OptionalDouble trackCelsius) {}
+        OptionalDouble trackCelsius,
+        OptionalDouble fuelStartKg) {}

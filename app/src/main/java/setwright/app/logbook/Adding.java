@@ -1,12 +1,9 @@
 package setwright.app.logbook;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +11,7 @@ import java.util.OptionalDouble;
 import setwright.app.circuit.CircuitFile;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.ChannelNote;
+import setwright.app.files.WholeFile;
 import setwright.app.logbook.Diary.Kind;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
@@ -24,10 +22,12 @@ import setwright.intake.columns.RecordingColumns;
 import setwright.intake.map.ChannelMapFile;
 import setwright.logbook.Logbook;
 import setwright.logbook.Tables;
+import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.CircuitRow;
 import setwright.logbook.row.DriverRow;
 import setwright.logbook.row.RecordingRow;
+import setwright.logbook.row.SetupRow;
 import setwright.logbook.row.StintRow;
 
 /** Reads recordings into a logbook. */
@@ -36,6 +36,7 @@ public final class Adding {
     public static final int STEPS = 3;
 
     private static final String NOBODY = "unnamed driver";
+    private static final String COLUMNS = ".parquet";
 
     private final Logbook logbook;
 
@@ -55,7 +56,7 @@ public final class Adding {
         }
         progress.step("recording");
         String digest = Digest.of(request.file());
-        Optional<Added> known = logbook.with(tables -> known(tables, digest));
+        Optional<Added> known = logbook.look(tables -> known(tables, digest));
         if (known.isPresent()) {
             return known.get();
         }
@@ -63,16 +64,15 @@ public final class Adding {
         Intake intake =
                 RecordingReader.read(request.file(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
         progress.step("laps and corners");
-        List<CircuitRow> circuits = logbook.with(tables -> tables.circuits().lastDrivenFirst());
+        List<CircuitRow> circuits = logbook.look(tables -> tables.circuits().lastDrivenFirst());
         Places.Found place = Places.find(intake.recording(), circuits, request.at());
         progress.step("writing");
-        String columns = digest + ".parquet";
-        String columnsDigest = keep(intake, logbook.recordings().resolve(columns));
+        String columnsDigest = keep(intake, logbook.recordings());
         RecordingRow recording = new RecordingRow(
                 0,
                 String.valueOf(request.file().getFileName()),
                 digest,
-                columns,
+                columnsDigest + COLUMNS,
                 columnsDigest,
                 intake.recording().sampleRateHz(),
                 intake.recording().sampleCount(),
@@ -91,21 +91,15 @@ public final class Adding {
                         KeptStint.of(tables, stint), true, Optional.empty(), false, List.of(), List.of(), List.of()));
     }
 
-    /** Writes the channels aside, then renames: the file is there whole or not at all. Returns its digest. */
-    private static String keep(Intake intake, Path file) throws IOException {
-        Path aside = file.resolveSibling(
-                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        try {
+    /** Named by what it holds: two that add one recording differently do not write over each other. Returns its digest. */
+    private static String keep(Intake intake, Path folder) throws IOException {
+        String[] digest = new String[1];
+        WholeFile.write(folder, aside -> {
             RecordingColumns.write(aside, intake.recording());
-            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
-            String digest = Digest.of(aside);
-            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            return digest;
-        } finally {
-            Files.deleteIfExists(aside);
-        }
+            digest[0] = Digest.of(aside);
+            return digest[0] + COLUMNS;
+        });
+        return digest[0];
     }
 
     private record Incoming(
@@ -114,7 +108,7 @@ public final class Adding {
     private static Added enter(Tables tables, Incoming incoming) {
         Setups setups = new Setups(tables);
         CarRow car = setups.car(incoming.car().name());
-        SetupStep setup = setups.fit(car, incoming.car().text(), "", "");
+        SetupStep setup = driven(setups, car, incoming.car());
         DriverRow driver = driver(tables, incoming.request().driver());
         CircuitRow circuit = circuit(tables, incoming.place());
         long recording = tables.recordings().add(incoming.recording());
@@ -134,6 +128,7 @@ public final class Adding {
                         good.stream().mapToDouble(Lap::timeS).average(),
                         incoming.request().tyreAgeLaps(),
                         incoming.request().trackCelsius(),
+                        incoming.request().fuelStartKg(),
                         incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
         Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));
@@ -141,7 +136,7 @@ public final class Adding {
                 kept,
                 false,
                 Optional.of(setup),
-                !incoming.place().known(),
+                incoming.place().row().isEmpty(),
                 incoming.place().stint().laps(),
                 incoming.place().stint().recording().calibrations(),
                 incoming.intake().remarks());
@@ -175,17 +170,35 @@ public final class Adding {
                 .orElseGet(() -> tables.drivers().get(tables.drivers().add(wanted)));
     }
 
-    /** Another process may have entered a circuit of that name meanwhile; then it is that one. */
+    /** What was driven is noted; only a setup that nobody has seen before is also put onto the car: the car may have moved on since. */
+    private static SetupStep driven(Setups setups, CarRow car, DrivenCar driven) {
+        Optional<SetupRow> version = driven.version().or(() -> setups.version(car, driven.text()));
+        return version.isPresent() && setups.fittedIfAny(car).isPresent()
+                ? new SetupStep(car, version.get(), false, false, "")
+                : setups.fit(car, driven.text(), "", "");
+    }
+
     private static CircuitRow circuit(Tables tables, Places.Found place) {
+        if (place.row().isPresent()) {
+            return place.row().get();
+        }
+        if (place.told()
+                .filter(name -> tables.circuits().named(name).isPresent())
+                .isPresent()) {
+            throw new LogbookProblem("a circuit of the name " + place.told().get()
+                    + " came into the logbook meanwhile. Give the command once more.");
+        }
+        int number = 1;
+        while (tables.circuits().named("circuit " + number).isPresent()) {
+            number++;
+        }
         return tables.circuits()
-                .named(place.name())
-                .orElseGet(() -> tables.circuits()
-                        .get(tables.circuits()
-                                .add(new CircuitRow(
-                                        0,
-                                        place.name(),
-                                        CircuitFile.text(place.stint().circuit()),
-                                        place.stint().circuit().line().lengthM(),
-                                        Diary.now()))));
+                .get(tables.circuits()
+                        .add(new CircuitRow(
+                                0,
+                                place.told().orElse("circuit " + number),
+                                CircuitFile.text(place.stint().circuit()),
+                                place.stint().circuit().line().lengthM(),
+                                Diary.now())));
     }
 }

@@ -24,9 +24,10 @@ import setwright.logbook.row.StintRow;
  *
  * @param name   of the car
  * @param text   of its sheet with the setup
- * @param sheet  the same, read
+ * @param sheet    the same, read
+ * @param version  of the logbook that it is; empty when it came as a sheet
  */
-record DrivenCar(String name, SheetText text, CarSheet sheet) {
+record DrivenCar(String name, SheetText text, CarSheet sheet, Optional<SetupRow> version) {
 
     /** Reads a sheet from a file; without a name the car is called by its description, else by the file's name. */
     static DrivenCar fromSheet(Path file, Optional<String> name) throws IOException {
@@ -35,7 +36,7 @@ record DrivenCar(String name, SheetText text, CarSheet sheet) {
         String fileName = String.valueOf(file.getFileName()).replaceFirst("\\.[A-Za-z]+$", "");
         // Without a description the sheet describes the kind of car that is assumed, which is nobody's name.
         String own = text.lines().anyMatch(line -> line.startsWith("description:")) ? sheet.description() : fileName;
-        return new DrivenCar(name.orElse(own), new SheetText(text), sheet);
+        return new DrivenCar(name.orElse(own), new SheetText(text), sheet, Optional.empty());
     }
 
     /**
@@ -54,17 +55,15 @@ record DrivenCar(String name, SheetText text, CarSheet sheet) {
                         "--setup names a version in the logbook, --car a sheet with a setup of its own. Give one of them.");
             }
             DrivenCar driven = fromSheet(file.get(), name);
-            logbook.with(tables -> driven.checkFacts(tables, file.get()));
+            logbook.look(tables -> driven.checkFacts(tables, file.get()));
             return driven;
         }
-        return logbook.with(tables -> {
+        return logbook.look(tables -> {
             CarRow row = known(tables, car);
             Setups setups = new Setups(tables);
             SetupRow version = setup.isPresent() ? setups.numbered(row, setup.getAsInt()) : setups.fitted(row);
             return new DrivenCar(
-                    row.name(),
-                    new SheetText(version.sheet()),
-                    CarSheetReader.parse("setup " + version.number(), version.sheet()));
+                    row.name(), new SheetText(version.sheet()), Setups.sheet(version), Optional.of(version));
         });
     }
 

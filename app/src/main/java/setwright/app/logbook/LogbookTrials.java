@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
 import setwright.app.logbook.Diary.Kind;
@@ -21,7 +20,6 @@ import setwright.core.car.CarSheet;
 import setwright.core.proposal.LearntEffects;
 import setwright.core.replay.Prediction;
 import setwright.core.trial.Looks;
-import setwright.core.trial.PlannedTrial;
 import setwright.core.trial.PlannedTrial.Expected;
 import setwright.core.trial.RunConditions;
 import setwright.core.trial.SetupDifference;
@@ -33,16 +31,13 @@ import setwright.logbook.Logbook;
 import setwright.logbook.Tables;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
-import setwright.logbook.row.SetupRow;
-import setwright.logbook.row.StintRow;
-import setwright.logbook.row.TrialItemRow;
+import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.VerdictRow;
 
 /** Trials of a logbook: planned once, judged as their runs come in. */
 public final class LogbookTrials {
     private static final String USUAL_PLAN = "ABA";
-    private static final int USUAL_LAPS = 6;
 
     private final Logbook logbook;
     private final StintDesk desk;
@@ -56,32 +51,34 @@ public final class LogbookTrials {
     }
 
     /**
-     * Plans the trial of a change and opens it; nothing is opened where nothing is proposed.
+     * Plans the trial of a change and opens it; nothing is opened where nothing is proposed, or too few laps tell the driver's scatter.
      *
      * @param laps      the first run, without the change
      * @param words     the change; when empty, what is proposed
      * @param together  why several items belong together
-     * @throws LogbookProblem when another trial of the car is under way
+     * @throws LogbookProblem when another trial of the car is under way, or these laps were judged in one of the same change
      */
     public PlanAnswer plan(
             KeptLaps laps, List<String> words, Optional<String> together, ChangeProposer proposer, Progress progress)
             throws IOException {
         noneUnderWay(laps.stint().car());
-        List<SetupDifference> asked = asked(laps.stint(), words, together);
+        Optional<String> why = together.map(String::strip).filter(text -> !text.isEmpty());
+        List<SetupDifference> asked = asked(laps.stint(), words, why);
         Answer answer = laps.answer(progress);
         laps.found(answer);
         progress.step("turning each item on the laps");
         PlanAnswer plan = asked.isEmpty()
                 ? PlanAnswer.of(answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt()))
-                : PlanAnswer.of(answer, asked, together, expected(laps, asked, answer));
-        if (!plan.changes().isEmpty()) {
-            logbook.with(tables -> open(tables, laps.stint(), plan));
+                : PlanAnswer.of(answer, asked, why, expected(laps, asked, answer));
+        if (plan.changes().isEmpty() || plan.plans().isEmpty()) {
+            return plan;
         }
-        return plan;
+        TrialRow trial = logbook.with(tables -> open(tables, laps.stint(), plan));
+        return plan.opened(new PlanAnswer.Opened(trial.id(), trial.plan(), trial.lapsARun()));
     }
 
     private void noneUnderWay(CarRow car) {
-        logbook.with(tables -> tables.trials().open(car.id())).ifPresent(trial -> {
+        logbook.look(tables -> tables.trials().open(car.id())).ifPresent(trial -> {
             throw new LogbookProblem("trial " + trial.id() + " (" + trial.changeWords() + ") of " + car.name()
                     + " is under way. Judge it with: setwright trial judge; or give it up with: setwright trial drop.");
         });
@@ -91,7 +88,7 @@ public final class LogbookTrials {
         if (words.isEmpty()) {
             return List.of();
         }
-        CarSheet before = sheet(stint.setup());
+        CarSheet before = Setups.sheet(stint.setup());
         SheetText after = SetupEdit.of(new SheetText(stint.setup().sheet()), before, words);
         List<SetupDifference> changes =
                 SetupDifference.between(before, CarSheetReader.parse("the changed setup", after.text()));
@@ -112,10 +109,15 @@ public final class LogbookTrials {
 
     private static TrialRow open(Tables tables, KeptStint stint, PlanAnswer plan) {
         tables.trials().open(stint.car().id()).ifPresent(other -> {
-            throw new LogbookProblem(
-                    "trial " + other.id() + " of " + stint.car().name() + " was opened meanwhile.");
+            throw new LogbookProblem("trial " + other.id() + " of "
+                    + stint.car().name() + " was opened meanwhile. Give the command once more.");
         });
-        String words = words(plan.changes());
+        TrialRunsFinder.judgedBefore(tables, stint.stint(), plan.changes(), Long.MAX_VALUE)
+                .ifPresent(earlier -> {
+                    throw new LogbookProblem(stint.name() + " was judged in trial " + earlier.id()
+                            + " of the same change: what it shows is told already. Begin with a new run.");
+                });
+        String words = TriedChange.words(plan.changes());
         long id = tables.trials()
                 .add(new TrialRow(
                         0,
@@ -127,16 +129,10 @@ public final class LogbookTrials {
                         words,
                         plan.together().orElse(""),
                         order(plan),
-                        plan.plans().stream()
-                                .findFirst()
-                                .map(PlannedTrial::laps)
-                                .orElse(USUAL_LAPS),
+                        plan.plans().get(0).laps(),
                         TrialRow.OPEN,
                         Diary.now()));
-        tables.trials()
-                .add(plan.changes().stream()
-                        .map(change -> new TrialItemRow(id, change.item(), change.from(), change.to(), change.unit()))
-                        .toList());
+        tables.trials().add(TriedChange.rows(id, plan.changes()));
         TrialRow trial = tables.trials().find(id).orElseThrow();
         Diary.write(
                 tables,
@@ -157,13 +153,6 @@ public final class LogbookTrials {
                 .findFirst()
                 .map(planned -> planned.plan().letters())
                 .orElse(USUAL_PLAN);
-    }
-
-    static String words(List<SetupDifference> changes) {
-        return changes.stream()
-                .map(change -> change.item() + " " + change.from() + " to " + change.to()
-                        + (change.unit().isEmpty() ? "" : " " + change.unit()))
-                .collect(Collectors.joining(", "));
     }
 
     /**
@@ -193,24 +182,42 @@ public final class LogbookTrials {
                         + " SHEET --car SHEET."));
     }
 
-    /** The runs of a trial and those that were driven meanwhile with something else. */
-    private record Runs(TrialRow trial, List<KeptStint> runs, List<String> aside) {}
+    /**
+     * Leaves stints out of the trial that is under way.
+     *
+     * @param why  in words, such as red flag
+     */
+    public void leaveOut(Optional<String> car, List<Long> stints, String why) {
+        logbook.with(tables -> {
+            TrialRow trial = underWay(tables, DrivenCar.known(tables, car));
+            for (long stint : stints) {
+                KeptStint.find(tables, Optional.of(stint));
+                tables.trials().leaveOut(new TrialAsideRow(trial.id(), stint, why));
+                Diary.write(
+                        tables,
+                        Kind.TRIAL,
+                        trial.carId(),
+                        Optional.of(stint),
+                        "Stint " + stint + " is left out of trial " + trial.id() + ": " + why + ".");
+            }
+            return trial;
+        });
+    }
 
     /**
      * Judges the trial of a car that is under way, with all runs that are in the logbook.
      *
      * @return empty as long as there is no run with the change
      */
-    public Optional<JudgedTrial> judge(Optional<String> car, Progress progress) throws IOException {
-        Runs found = logbook.with(tables -> runs(tables, underWay(tables, DrivenCar.known(tables, car))));
-        List<RunSetup> setups = found.runs().stream()
-                .map(run -> new RunSetup(run.name(), sheet(run.setup())))
-                .toList();
-        if (setups.stream()
-                .allMatch(setup -> SetupDifference.between(setups.get(0).car(), setup.car())
-                        .isEmpty())) {
+    public Optional<TrialAnswer> judge(Optional<String> car, Progress progress) throws IOException {
+        TrialRunsFinder.Runs found =
+                logbook.look(tables -> TrialRunsFinder.find(tables, underWay(tables, DrivenCar.known(tables, car))));
+        if (found.changed().isEmpty()) {
             return Optional.empty();
         }
+        List<RunSetup> setups = found.runs().stream()
+                .map(run -> new RunSetup(run.name(), Setups.sheet(run.setup())))
+                .toList();
         Optional<String> together = Optional.of(found.trial().together()).filter(why -> !why.isEmpty());
         TrialChanges changes = TrialChanges.of(setups, together);
         List<Answer> answers = new ArrayList<>();
@@ -219,83 +226,60 @@ public final class LogbookTrials {
         }
         progress.step("holding the runs against each other");
         Optional<Prediction> predicted = TrialRunner.predict(changes.changes(), answers.get(0), predictor)
-                .map(prediction -> logbook.with(tables -> before(tables, found)).update(prediction));
-        int planned = found.trial().plan().length() - 1;
-        int look = found.runs().size() - 1;
-        int looks = Math.max(planned, look);
+                .map(prediction -> logbook.look(tables -> before(tables, found)).update(prediction));
         TrialAnswer answer = TrialRunner.judge(
-                changes,
-                together,
-                found.runs().stream().map(KeptStint::name).toList(),
-                answers,
-                conditions(setups, found.runs()),
-                predicted,
-                new Looks(look, looks));
-        JudgedTrial judged = new JudgedTrial(found.trial(), answer, look, looks, found.aside());
-        logbook.with(tables -> keep(tables, found, judged));
-        return Optional.of(judged);
+                        changes,
+                        together,
+                        found.runs().stream().map(KeptStint::name).toList(),
+                        answers,
+                        conditions(setups, found.runs()),
+                        predicted,
+                        new Looks(found.seenBefore(), found.seen()))
+                .without(found.aside());
+        logbook.with(tables -> keep(tables, found, answer));
+        return Optional.of(answer);
     }
 
     private static List<RunConditions> conditions(List<RunSetup> setups, List<KeptStint> runs) {
         List<RunConditions> conditions = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
+            OptionalDouble told = runs.get(i).stint().fuelStartKg();
             conditions.add(new RunConditions(
-                    setups.get(i).conditions().fuelStartKg(),
+                    told.isPresent() ? told : setups.get(i).conditions().fuelStartKg(),
                     runs.get(i).stint().tyreAgeLaps(),
                     runs.get(i).stint().trackCelsius()));
         }
         return conditions;
     }
 
-    private static LearntEffects before(Tables tables, Runs found) {
+    private static LearntEffects before(Tables tables, TrialRunsFinder.Runs found) {
         KeptStint first = found.runs().get(0);
         return Learnt.before(tables, first.car(), first.circuit(), found.trial().id());
     }
 
-    private static Runs runs(Tables tables, TrialRow trial) {
-        CarSheet before = sheet(tables.setups().get(trial.beforeId()));
-        List<TrialItemRow> items = tables.trials().items(trial.id());
-        List<KeptStint> runs = new ArrayList<>();
-        List<String> aside = new ArrayList<>();
-        for (StintRow row :
-                tables.stints().since(trial.firstStintId(), trial.carId(), trial.driverId(), trial.circuitId())) {
-            KeptStint stint = KeptStint.of(tables, row);
-            List<SetupDifference> changes = SetupDifference.between(before, sheet(stint.setup()));
-            boolean tried = changes.stream()
-                    .map(change ->
-                            new TrialItemRow(trial.id(), change.item(), change.from(), change.to(), change.unit()))
-                    .toList()
-                    .equals(items);
-            if (changes.isEmpty() || tried) {
-                runs.add(stint);
-            } else {
-                aside.add("Stint " + stint.number() + " does not count: it was driven with "
-                        + TrialChanges.words(changes) + ".");
-            }
-        }
-        return new Runs(trial, runs, aside);
-    }
-
-    private static long keep(Tables tables, Runs found, JudgedTrial judged) {
+    private static boolean keep(Tables tables, TrialRunsFinder.Runs found, TrialAnswer answer) {
         TrialRow trial = found.trial();
-        String runs =
-                found.runs().stream().map(run -> String.valueOf(run.number())).collect(Collectors.joining(","));
-        Optional<VerdictRow> before = tables.verdicts().after(trial.id(), runs);
-        if (before.isPresent()) {
-            return before.get().id();
+        boolean open = tables.trials()
+                .find(trial.id())
+                .filter(now -> now.state().equals(TrialRow.OPEN))
+                .isPresent();
+        if (!open) {
+            throw new LogbookProblem("trial " + trial.id() + " was decided or given up meanwhile.");
         }
-        TrialVerdict verdict = judged.answer().trial().verdict();
+        if (tables.verdicts().after(trial.id(), found.key()).isPresent()) {
+            return false;
+        }
+        TrialVerdict verdict = answer.trial().verdict();
         long id = tables.verdicts()
                 .add(new VerdictRow(
                         0,
                         trial.id(),
-                        runs,
-                        judged.look(),
-                        judged.looks(),
+                        found.key(),
+                        found.seen(),
                         verdict.words(),
-                        judged.answer().trial().reason(),
+                        answer.trial().reason(),
                         Diary.now()));
-        tables.verdicts().add(TriedEffects.of(id, judged.answer()));
+        tables.verdicts().add(TriedEffects.of(id, answer));
         if (verdict != TrialVerdict.UNDECIDED) {
             tables.trials().end(trial.id());
         }
@@ -304,12 +288,9 @@ public final class LogbookTrials {
                 Kind.VERDICT,
                 trial.carId(),
                 Optional.empty(),
-                "Trial " + trial.id() + " (" + trial.changeWords() + ") after stints " + runs.replace(",", ", ") + ": "
-                        + verdict.words() + ". " + judged.answer().trial().reason());
-        return id;
-    }
-
-    private static CarSheet sheet(SetupRow setup) {
-        return CarSheetReader.parse("setup " + setup.number(), setup.sheet());
+                "Trial " + trial.id() + " (" + trial.changeWords() + ") after stints "
+                        + found.key().replace(",", ", ") + ": " + verdict.words() + ". "
+                        + answer.trial().reason());
+        return true;
     }
 }

@@ -15,13 +15,13 @@ final class Places {
     private Places() {}
 
     /**
-     * A stint with the name of its circuit.
+     * A stint, and what is known of its circuit.
      *
      * @param stint  on the circuit
-     * @param name   of the circuit
-     * @param known  whether the logbook has it
+     * @param row    of the circuit, when the logbook has it
+     * @param told   its name, when somebody told it
      */
-    record Found(Stint stint, String name, boolean known) {}
+    record Found(Stint stint, Optional<CircuitRow> row, Optional<String> told) {}
 
     /**
      * Lays a recording on a circuit.
@@ -35,14 +35,15 @@ final class Places {
                 .filter(row -> name.filter(row.name()::equals).isPresent())
                 .findFirst();
         if (told.isPresent()) {
-            return new Found(laid(recording, told.get()), told.get().name(), true);
+            return new Found(laid(recording, told.get()), told, name);
         }
         Optional<Found> fitting = name.isPresent()
                 ? Optional.empty()
                 : known.stream()
-                        .flatMap(row -> fits(recording, row).stream().map(stint -> new Found(stint, row.name(), true)))
+                        .flatMap(row ->
+                                fits(recording, row).stream().map(stint -> new Found(stint, Optional.of(row), name)))
                         .findFirst();
-        return fitting.orElseGet(() -> begun(recording, name.orElse("circuit " + (known.size() + 1))));
+        return fitting.orElseGet(() -> begun(recording, name));
     }
 
     private static Optional<Stint> fits(Recording recording, CircuitRow row) {
@@ -53,9 +54,9 @@ final class Places {
         }
     }
 
-    private static Found begun(Recording recording, String name) {
+    private static Found begun(Recording recording, Optional<String> name) {
         Circuit circuit = StintBuilder.build(recording).circuit();
-        return new Found(StintBuilder.build(recording, circuit), name, false);
+        return new Found(StintBuilder.build(recording, circuit), Optional.empty(), name);
     }
 
     static Stint laid(Recording recording, CircuitRow row) {

@@ -2,7 +2,6 @@ package setwright.app.logbook;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,7 +15,6 @@ import setwright.logbook.Tables;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.SetupRow;
-import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;
 
 /** Works on the setups of the cars in a logbook: each change is a version that can be gone back to. */
@@ -74,7 +72,7 @@ public final class SetupDesk {
             Setups setups = new Setups(tables);
             CarRow row = DrivenCar.known(tables, car);
             SetupRow now = setups.fitted(row);
-            SheetText changed = SetupEdit.of(new SheetText(now.sheet()), sheet(now), words);
+            SheetText changed = SetupEdit.of(new SheetText(now.sheet()), Setups.sheet(now), words);
             allowed(tables, row, CarSheetReader.parse("the changed setup", changed.text()));
             return setups.fit(row, changed, why, together);
         });
@@ -86,24 +84,29 @@ public final class SetupDesk {
             Setups setups = new Setups(tables);
             CarRow row = DrivenCar.known(tables, car);
             SetupRow wanted = setups.numbered(row, number);
-            allowed(tables, row, sheet(wanted));
+            allowed(tables, row, Setups.sheet(wanted));
             return setups.fit(row, wanted);
         });
     }
 
     /** Undoes the last change. */
     public SetupStep undo(Optional<String> car) {
-        return logbook.with(tables -> new Setups(tables).undo(DrivenCar.known(tables, car)));
+        return logbook.with(tables -> {
+            Setups setups = new Setups(tables);
+            CarRow row = DrivenCar.known(tables, car);
+            allowed(tables, row, Setups.sheet(setups.beforeTheLastChange(row)));
+            return setups.undo(row);
+        });
     }
 
     /** Returns a version; without a number the one that is on the car. */
     public Shown show(Optional<String> car, OptionalInt number) {
-        return logbook.with(tables -> shown(tables, DrivenCar.known(tables, car), number));
+        return logbook.look(tables -> shown(tables, DrivenCar.known(tables, car), number));
     }
 
     /** Returns all versions of a car, in order. */
     public List<Shown> all(Optional<String> car) {
-        return logbook.with(tables -> {
+        return logbook.look(tables -> {
             CarRow row = DrivenCar.known(tables, car);
             return tables.setups().ofCar(row.id()).stream()
                     .map(setup -> shown(tables, row, OptionalInt.of(setup.number())))
@@ -113,7 +116,7 @@ public final class SetupDesk {
 
     /** Returns what two versions do not have alike. */
     public Compared compare(Optional<String> car, int from, OptionalInt to) {
-        return logbook.with(tables -> {
+        return logbook.look(tables -> {
             CarRow row = DrivenCar.known(tables, car);
             Shown one = shown(tables, row, OptionalInt.of(from));
             Shown other = shown(tables, row, to);
@@ -131,11 +134,7 @@ public final class SetupDesk {
         Setups setups = new Setups(tables);
         SetupRow fitted = setups.fitted(car);
         SetupRow setup = number.isPresent() ? setups.numbered(car, number.getAsInt()) : fitted;
-        return new Shown(car, setup, sheet(setup), setup.id() == fitted.id());
-    }
-
-    private static CarSheet sheet(SetupRow setup) {
-        return CarSheetReader.parse("setup " + setup.number(), setup.sheet());
+        return new Shown(car, setup, Setups.sheet(setup), setup.id() == fitted.id());
     }
 
     /** While a trial is under way, the car has its first setup or the change that is tried; anything else would spoil it. */
@@ -146,11 +145,8 @@ public final class SetupDesk {
         }
         TrialRow trial = open.get();
         List<SetupDifference> changes =
-                SetupDifference.between(sheet(tables.setups().get(trial.beforeId())), wanted);
-        List<TrialItemRow> items = new ArrayList<>();
-        changes.forEach(change ->
-                items.add(new TrialItemRow(trial.id(), change.item(), change.from(), change.to(), change.unit())));
-        if (!changes.isEmpty() && !items.equals(tables.trials().items(trial.id()))) {
+                SetupDifference.between(Setups.sheet(tables.setups().get(trial.beforeId())), wanted);
+        if (!changes.isEmpty() && !TriedChange.is(tables, trial, changes)) {
             throw new LogbookProblem("trial " + trial.id() + " (" + trial.changeWords() + ") of " + car.name()
                     + " is under way, and this would also change what it compares: "
                     + TrialChanges.words(changes)

@@ -10,18 +10,22 @@ import setwright.logbook.row.SetupRow;
  * @param setup  the version that is on the car now
  * @param made   whether this version is new
  * @param moved  whether another one was on the car before
+ * @param why    it was put on; empty when nobody said
  */
-public record SetupStep(CarRow car, SetupRow setup, boolean made, boolean moved) {
+public record SetupStep(CarRow car, SetupRow setup, boolean made, boolean moved, String why) {
     /** Returns what happened, in a sentence. */
     public String words() {
         if (!moved && !made) {
             return car.name() + ": setup " + setup.number() + " is on the car already.";
         }
         if (!made) {
-            return car.name() + ": setup " + setup.number() + " is on the car again.";
+            return car.name() + ": setup " + setup.number() + " is on the car again" + reason() + ".";
         }
         String how = setup.difference().isEmpty() ? ", as it came" : ": " + setup.difference();
-        String why = setup.why().isEmpty() ? "" : " (" + setup.why() + ")";
-        return car.name() + ": setup " + setup.number() + how + why + ".";
+        return car.name() + ": setup " + setup.number() + how + reason() + ".";
+    }
+
+    private String reason() {
+        return why.isEmpty() ? "" : " (" + why + ")";
     }
 }

@@ -1,5 +1,7 @@
 package setwright.app.logbook;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -52,14 +54,35 @@ final class Setups {
                                 .collect(Collectors.joining(", ", "", "."))));
     }
 
-    /** Puts a sheet onto its car: a version that is there already, or a new one. */
+    /**
+     * Puts a sheet onto its car: a version that is there already, or a new one.
+     *
+     * @param why       it is put on; empty when nobody said
+     * @param together  why several items belong together; empty when they do not
+     */
     SetupStep fit(CarRow car, SheetText sheet, String why, String together) {
-        Optional<SetupRow> before = fittedIfAny(car);
-        Optional<SetupRow> same = before.filter(setup -> alike(setup, sheet))
+        Optional<SetupRow> same = version(car, sheet);
+        SetupRow setup = same.orElseGet(() -> make(car, sheet, why, together));
+        return fit(car, setup, same.isEmpty(), false, why);
+    }
+
+    /** Puts a version onto its car. */
+    SetupStep fit(CarRow car, SetupRow setup) {
+        return fit(car, setup, false, false, "");
+    }
+
+    /** Returns the version that says the same as a sheet; of several the one that is on the car. */
+    Optional<SetupRow> version(CarRow car, SheetText sheet) {
+        return fittedIfAny(car)
+                .filter(setup -> alike(setup, sheet))
                 .or(() -> tables.setups().ofCar(car.id()).stream()
                         .filter(setup -> alike(setup, sheet))
                         .findFirst());
-        SetupRow setup = same.orElseGet(() -> tables.setups()
+    }
+
+    private SetupRow make(CarRow car, SheetText sheet, String why, String together) {
+        Optional<SetupRow> before = fittedIfAny(car);
+        return tables.setups()
                 .get(tables.setups()
                         .add(new SetupRow(
                                 0,
@@ -71,33 +94,46 @@ final class Setups {
                                         .orElse(""),
                                 why,
                                 together,
-                                Diary.now()))));
-        return fit(car, before, setup, same.isEmpty());
+                                Diary.now())));
     }
 
-    /** Puts a version onto its car. */
-    SetupStep fit(CarRow car, SetupRow setup) {
-        return fit(car, fittedIfAny(car), setup, false);
-    }
-
-    private SetupStep fit(CarRow car, Optional<SetupRow> before, SetupRow setup, boolean made) {
-        boolean moved = before.map(old -> old.id() != setup.id()).orElse(true);
-        SetupStep step = new SetupStep(car, setup, made, moved);
+    private SetupStep fit(CarRow car, SetupRow setup, boolean made, boolean undoes, String why) {
+        boolean moved = fittedIfAny(car).map(old -> old.id() != setup.id()).orElse(true);
+        SetupStep step = new SetupStep(car, setup, made, moved, why);
         if (moved) {
-            tables.fittings().add(new FittingRow(0, setup.id(), before.map(SetupRow::id), Diary.now()));
+            tables.fittings().add(new FittingRow(0, setup.id(), undoes, why, Diary.now()));
             Diary.write(tables, Kind.SETUP, car.id(), Optional.empty(), step.words());
         }
         return step;
     }
 
-    /** Puts back the version that the one on the car was made from; else what was on the car before it. */
-    SetupStep undo(CarRow car) {
+    /** Returns what was on the car before the last change that was not undone. */
+    SetupRow beforeTheLastChange(CarRow car) {
+        Deque<Long> changes = new ArrayDeque<>();
+        for (FittingRow fitting : tables.fittings().ofCar(car.id())) {
+            if (fitting.undoes()) {
+                changes.removeLast();
+            } else {
+                changes.addLast(fitting.setupId());
+            }
+        }
         SetupRow now = fitted(car);
-        long before = now.parentId()
-                .or(() -> tables.fittings().now(car.id()).flatMap(FittingRow::fromId))
-                .orElseThrow(() -> new LogbookProblem("setup " + now.number() + " of " + car.name()
-                        + " is the first one: nothing was changed that could be undone."));
-        return fit(car, tables.setups().get(before));
+        changes.removeLast();
+        if (changes.isEmpty()) {
+            throw new LogbookProblem("nothing was changed on " + car.name() + " that could be undone: setup "
+                    + now.number() + " is on it, as it came.");
+        }
+        return tables.setups().get(changes.getLast());
+    }
+
+    /** Puts back what was on the car before the last change that was not undone. */
+    SetupStep undo(CarRow car) {
+        return fit(car, beforeTheLastChange(car), false, true, "");
+    }
+
+    /** Returns the sheet of a version, read. */
+    static CarSheet sheet(SetupRow setup) {
+        return CarSheetReader.parse("setup " + setup.number(), setup.sheet());
     }
 
     private static boolean alike(SetupRow setup, SheetText sheet) {

@@ -15,7 +15,6 @@ import setwright.core.circuit.Stint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.proposal.LearntEffects;
 import setwright.core.proposal.Proposal;
-import setwright.intake.car.CarSheetReader;
 import setwright.intake.columns.RecordingColumns;
 import setwright.intake.problem.InputProblem;
 import setwright.logbook.Logbook;
@@ -36,7 +35,7 @@ public final class StintDesk {
 
     /** Returns the stint of that number as laps to be judged; without a number the last one. */
     public KeptLaps laps(Optional<Long> number) {
-        return new KeptLaps(logbook.with(tables -> KeptStint.find(tables, number)));
+        return new KeptLaps(logbook.look(tables -> KeptStint.find(tables, number)));
     }
 
     /**
@@ -76,8 +75,7 @@ public final class StintDesk {
 
         @Override
         public NamedCar car() {
-            String name = "setup " + stint.setup().number();
-            return new NamedCar(name, CarSheetReader.parse(name, stint.setup().sheet()));
+            return new NamedCar("setup " + stint.setup().number(), Setups.sheet(stint.setup()));
         }
 
         @Override
@@ -111,7 +109,7 @@ public final class StintDesk {
 
         @Override
         public LearntEffects learnt() {
-            return logbook.with(tables -> Learnt.of(tables, stint.car(), stint.circuit()));
+            return logbook.look(tables -> Learnt.of(tables, stint.car(), stint.circuit()));
         }
 
         @Override

@@ -13,6 +13,7 @@ import setwright.logbook.Logbook;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.EntryRow;
+import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.TriedEffectRow;
 import setwright.logbook.row.VerdictRow;
@@ -28,7 +29,7 @@ public final class StoryDesk {
 
     /** Returns what was written on a day, in order; without a day on the last one that has anything. */
     public List<EntryRow> day(Optional<LocalDate> day, ZoneId zone) {
-        return logbook.with(tables -> {
+        return logbook.look(tables -> {
             Optional<LocalDate> wanted =
                     day.or(() -> tables.entries().last().map(entry -> LocalDate.ofInstant(entry.writtenAt(), zone)));
             return wanted.map(date -> tables.entries()
@@ -41,19 +42,17 @@ public final class StoryDesk {
 
     /** Returns all that was ever written, in order. */
     public List<EntryRow> all() {
-        return logbook.with(tables -> tables.entries().all());
+        return logbook.look(tables -> tables.entries().all());
     }
 
     /** Returns the entries that hold all words of a text, in order. */
     public List<EntryRow> search(String text) {
-        return logbook.with(tables -> tables.search(text));
+        return logbook.look(tables -> tables.search(text));
     }
 
     /** Returns all stints, in order. */
-    public List<KeptStint> stints() {
-        return logbook.with(tables -> tables.stints().all().stream()
-                .map(stint -> KeptStint.of(tables, stint))
-                .toList());
+    public List<StintLineRow> stints() {
+        return logbook.look(tables -> tables.stints().lines());
     }
 
     /**
@@ -113,7 +112,7 @@ public final class StoryDesk {
 
     /** Returns every change that was ever tried on a car; without a name on all cars. */
     public List<Tried> tried(Optional<String> car) {
-        return logbook.with(tables -> {
+        return logbook.look(tables -> {
             List<CarRow> cars = car.isPresent()
                     ? List.of(DrivenCar.known(tables, car))
                     : tables.cars().all();

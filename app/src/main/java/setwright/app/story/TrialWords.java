@@ -146,7 +146,7 @@ public final class TrialWords {
                 + pool.speedClass()
                         .map(SpeedClass::words)
                         .map(speed -> ", " + speed + " speed")
-                        .orElse("");
+                        .orElse(", all corners");
     }
 
     private static String place(TrialTarget target) {

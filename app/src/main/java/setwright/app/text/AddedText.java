@@ -13,14 +13,9 @@ public final class AddedText {
     private AddedText() {}
 
     /** Returns the text, ending with a line break. */
-    public static String write(List<Added> all, Figures figures, Terminal terminal) {
+    public static String write(Added added, Figures figures, Terminal terminal) {
         TextLines lines = new TextLines(terminal);
-        for (int i = 0; i < all.size(); i++) {
-            if (i > 0) {
-                lines.gap();
-            }
-            write(all.get(i), figures, lines);
-        }
+        write(added, figures, lines);
         return lines.text();
     }
 

@@ -5,11 +5,11 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import setwright.app.logbook.KeptStint;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
 import setwright.logbook.row.EntryRow;
+import setwright.logbook.row.StintLineRow;
 
 /** The story of a logbook, as lines of text. */
 public final class LogText {
@@ -41,7 +41,7 @@ public final class LogText {
     }
 
     /** Returns a table of stints, ending with a line break. */
-    public static String stints(List<KeptStint> stints, Figures figures, Terminal terminal) {
+    public static String stints(List<StintLineRow> stints, Figures figures, Terminal terminal) {
         TextLines lines = new TextLines(terminal);
         if (stints.isEmpty()) {
             lines.wide("No stint was read yet.");
@@ -60,16 +60,15 @@ public final class LogText {
                         new Column("recording", false, 3)),
                 stints.stream()
                         .map(stint -> List.of(
-                                Cell.of(String.valueOf(stint.number())),
-                                Cell.of(stint.driver().name()),
-                                Cell.of(stint.car().name()),
-                                Cell.of(String.valueOf(stint.setup().number())),
-                                Cell.of(stint.circuit().name()),
-                                Cell.of(stint.stint().goodLaps() + " of "
-                                        + stint.stint().laps()),
-                                Cell.of(figures.lapTime(stint.stint().bestS().orElse(Double.NaN))),
-                                Cell.of(figures.lapTime(stint.stint().meanS().orElse(Double.NaN))),
-                                Cell.of(stint.recording().name())))
+                                Cell.of(String.valueOf(stint.id())),
+                                Cell.of(stint.driver()),
+                                Cell.of(stint.car()),
+                                Cell.of(String.valueOf(stint.setup())),
+                                Cell.of(stint.circuit()),
+                                Cell.of(stint.goodLaps() + " of " + stint.laps()),
+                                Cell.of(figures.lapTime(stint.bestS().orElse(Double.NaN))),
+                                Cell.of(figures.lapTime(stint.meanS().orElse(Double.NaN))),
+                                Cell.of(stint.recording())))
                         .toList()));
         return lines.text();
     }

@@ -51,6 +51,13 @@ public final class PlanText {
                             .map(plan -> row(plan, figures, chosen))
                             .toList()));
             lines.gap();
+            answer.opened()
+                    .ifPresent(trial -> lines.paragraph(
+                            "Opened",
+                            "Trial " + trial.number() + ": "
+                                    + String.join(" ", trial.order().split("")) + ", " + trial.laps()
+                                    + " laps each; these laps are its first run. Until it is judged or dropped, nothing else is"
+                                    + " changed on this car."));
             lines.paragraph(
                     "Mind",
                     "Come back to A at the end: only then can what the day does be told from the change. Laps of one run are no"

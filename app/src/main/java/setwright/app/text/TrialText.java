@@ -33,6 +33,10 @@ public final class TrialText {
             lines.gap();
             lines.paragraphs("Doubts", trial.doubts());
         }
+        if (!answer.aside().isEmpty()) {
+            lines.gap();
+            lines.paragraphs("Aside", answer.aside());
+        }
         if (!trial.sectors().isEmpty()) {
             lines.gap();
             lines.paragraph("Sectors", "With the change less without.");

@@ -21,13 +21,24 @@ import setwright.core.trial.TrialTarget;
  * @param together  why several items belong together; empty for one
  * @param expected  of the change; empty when it is not known
  * @param plans     with what they would show; empty with too few laps
+ * @param opened    the trial that was opened for it in a logbook
  */
 public record PlanAnswer(
         Answer answer,
         List<SetupDifference> changes,
         Optional<String> together,
         Optional<Expected> expected,
-        List<PlannedTrial> plans) {
+        List<PlannedTrial> plans,
+        Optional<Opened> opened) {
+    /**
+     * A trial in a logbook.
+     *
+     * @param number  of the trial
+     * @param order   of its runs, such as {@code ABA}
+     * @param laps    of each run
+     */
+    public record Opened(long number, String order, int laps) {}
+
     public PlanAnswer {
         changes = List.copyOf(changes);
         plans = List.copyOf(plans);
@@ -53,7 +64,13 @@ public record PlanAnswer(
                 changes,
                 together,
                 expected,
-                PlannedTrial.of(answer.diagnosis(), TrialTarget.of(answer.diagnosis()), expected));
+                PlannedTrial.of(answer.diagnosis(), TrialTarget.of(answer.diagnosis()), expected),
+                Optional.empty());
+    }
+
+    /** Returns the same with the trial that was opened for it. */
+    public PlanAnswer opened(Opened trial) {
+        return new PlanAnswer(answer, changes, together, expected, plans, Optional.of(trial));
     }
 
     private static SetupDifference change(Candidate candidate) {

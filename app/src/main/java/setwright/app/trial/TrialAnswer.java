@@ -15,6 +15,7 @@ import setwright.core.trial.Trial;
  * @param together  why these belong together; empty for one
  * @param answers   to each run
  * @param trial     the judgement
+ * @param aside     runs that do not count, each with why in a sentence
  * @param predicted  what the laps of the first run promised; empty where the change cannot be predicted
  */
 public record TrialAnswer(
@@ -22,10 +23,17 @@ public record TrialAnswer(
         Optional<String> together,
         List<Answer> answers,
         Trial trial,
-        Optional<Prediction> predicted) {
+        Optional<Prediction> predicted,
+        List<String> aside) {
     public TrialAnswer {
         changes = List.copyOf(changes);
         answers = List.copyOf(answers);
+        aside = List.copyOf(aside);
+    }
+
+    /** Returns the same, naming runs that do not count. */
+    public TrialAnswer without(List<String> runs) {
+        return new TrialAnswer(changes, together, answers, trial, predicted, runs);
     }
 
     /** Returns the corners of a part of the lap, counted from 1. */

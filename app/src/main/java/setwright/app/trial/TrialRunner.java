@@ -90,7 +90,7 @@ public final class TrialRunner {
                     answers.get(i).diagnosis()));
         }
         Trial trial = TrialJudge.judge(TrialRuns.of(runs, target), target, looks);
-        return new TrialAnswer(changes.changes(), together, answers, trial, predicted);
+        return new TrialAnswer(changes.changes(), together, answers, trial, predicted, List.of());
     }
 
     /** Returns what laps promise of a change; empty where an item is a word, is not modelled, or the laps do not allow it. */

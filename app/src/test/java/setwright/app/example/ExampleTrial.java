@@ -39,7 +39,8 @@ public final class ExampleTrial {
                 Optional.empty(),
                 List.of(Example.answer(), Example.answer(), Example.answer()),
                 TrialJudge.judge(runs, Optional.of(TARGET), Looks.once()),
-                Optional.of(ExamplePrediction.one().predictions().get(0)));
+                Optional.of(ExamplePrediction.one().predictions().get(0)),
+                List.of());
     }
 
     private static TrialRun run(String name, boolean changed, double dayS, Random chance) {

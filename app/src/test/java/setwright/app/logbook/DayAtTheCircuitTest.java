@@ -129,6 +129,9 @@ final class DayAtTheCircuitTest {
                     .isEqualTo(file.at("/recording").get(same));
         }
         assertThat(texts(kept.at("/findings"), "phase")).isEqualTo(texts(file.at("/findings"), "phase"));
+        assertThat(program.run("propose")).isEqualTo(ExitCode.DONE);
+        assertThat(program.run("log", "proposed")).isEqualTo(ExitCode.DONE);
+        assertThat(program.said()).contains("Proposed after stint 1: no change of the car.");
         assertThat(program.run("diagnose", "1", "--car", BEFORE)).isEqualTo(ExitCode.USAGE);
         assertThat(program.run("diagnose", "7")).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(program.complaint()).contains("no stint 7", "The last one is stint 1");
@@ -145,6 +148,7 @@ final class DayAtTheCircuitTest {
         assertThat(program.run("trial", "plan", "1", "front_bar=4", "--json")).isEqualTo(ExitCode.DONE);
         assertKeeps("trial-plan.schema.json");
         assertThat(program.tree().at("/changes/0/to").asString()).isEqualTo("4");
+        assertThat(program.tree().at("/opened/order").asString()).isEqualTo("ABA");
 
         assertThat(program.run("trial", "plan", "rear_bar=5")).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(program.complaint()).contains("trial 1 (front_bar 9 to 4 position) of Heron is under way");
@@ -203,6 +207,21 @@ final class DayAtTheCircuitTest {
 
     @Test
     @Order(9)
+    void whatWasSaidOfAStintCanBeCorrected() {
+        assertThat(program.run("add", FIRST, "--driver", "Bo")).isEqualTo(ExitCode.DONE);
+        assertThat(program.complaint()).contains("stint 1 stays as it is", "setwright amend 1");
+        assertThat(program.run("amend", "1", "--driver", "Bo", "--tyre-age", "4", "--fuel", "31.5"))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(program.said()).contains("driver Bo (was Ines), tyres 4 laps old, fuel 31.5 kg");
+        assertThat(program.run("amend", "1", "--driver", "Ines")).isEqualTo(ExitCode.DONE);
+        assertThat(program.run("amend", "1")).isEqualTo(ExitCode.USAGE);
+        assertThat(program.run("amend", "1", "--fuel", "9999")).isEqualTo(ExitCode.USAGE);
+        assertThat(program.run("trial", "plan", "1", "front_bar=4")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(program.complaint()).contains("stint 1 was judged in trial 1 of the same change");
+    }
+
+    @Test
+    @Order(10)
     void aChangeIsUndone() throws IOException {
         assertThat(program.run("setup", "undo")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).isEqualTo("Heron: setup 1 is on the car again.\n");
@@ -225,7 +244,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(10)
+    @Order(11)
     void aSheetWithOtherFactsIsAskedAbout() throws IOException {
         String other =
                 Files.readString(BEFORE).replaceFirst("mass_with_driver_kg: [0-9.]+", "mass_with_driver_kg: 777");
@@ -242,7 +261,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(11)
+    @Order(12)
     void aBriefIsWritten() throws IOException {
         Path brief = folder.resolve("sheets");
         assertThat(program.run("brief", "1", "--out", brief)).isEqualTo(ExitCode.DONE);
@@ -253,12 +272,22 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(12)
+    @Order(13)
     void theStoryIsToldInOrderAndCanBeSearched() throws IOException {
         assertThat(program.run("log", "--json")).isEqualTo(ExitCode.DONE);
         assertKeeps("log.schema.json");
         assertThat(texts(program.tree().at("/entries"), "kind"))
-                .startsWith("setup", "stint", "diagnosis", "trial", "setup", "stint", "note", "verdict", "setup");
+                .startsWith(
+                        "setup",
+                        "stint",
+                        "diagnosis",
+                        "proposal",
+                        "trial",
+                        "setup",
+                        "stint",
+                        "note",
+                        "verdict",
+                        "setup");
         assertThat(program.run("log")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).contains("Note. Stint 2: turns in at once, très bien");
 
@@ -269,7 +298,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(13)
+    @Order(14)
     void aFileThatWasChangedIsRefused() throws IOException {
         try (Stream<Path> kept = Files.list(logbook.resolve("recordings"))) {
             for (Path file : kept.toList()) {

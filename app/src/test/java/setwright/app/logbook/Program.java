@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
 import setwright.app.command.AddCommand;
+import setwright.app.command.AmendCommand;
 import setwright.app.command.BriefCommand;
 import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
@@ -50,6 +51,7 @@ final class Program {
         DeskOpener desk = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
         return new CommandLine(new Root())
                 .addSubcommand(new AddCommand())
+                .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new BriefCommand(files, desk, Proposer::propose))

@@ -17,11 +17,13 @@ final class FuelEffect {
     /** Its standard deviation. */
     private static final double DOUBT = 0.08;
 
+    private final boolean recorded;
     private final double perKg;
     private final double doubtPerKg;
     private final double middleKg;
 
-    private FuelEffect(double perKg, double doubtPerKg, double middleKg) {
+    private FuelEffect(boolean recorded, double perKg, double doubtPerKg, double middleKg) {
+        this.recorded = recorded;
         this.perKg = perKg;
         this.doubtPerKg = doubtPerKg;
         this.middleKg = middleKg;
@@ -33,8 +35,11 @@ final class FuelEffect {
      * @param lapS  mean lap time, s
      */
     static FuelEffect of(List<TrialRun> runs, double lapS) {
+        boolean recorded = runs.stream()
+                .allMatch(
+                        run -> run.laps().stream().allMatch(lap -> lap.fuelKg().isPresent()));
         double[] fuels = runs.stream()
-                .flatMap(run -> run.laps().stream().map(lap -> kg(run, lap)))
+                .flatMap(run -> run.laps().stream().map(lap -> kg(recorded, run, lap)))
                 .mapToDouble(fuel -> fuel.orElse(Double.NaN))
                 .toArray();
         double sum = 0.0;
@@ -45,18 +50,33 @@ final class FuelEffect {
         double mass = runs.stream().mapToDouble(TrialRun::massKg).average().orElse(Double.NaN) + middle;
         double kilogram = lapS / mass;
         return Double.isFinite(kilogram)
-                ? new FuelEffect(SHARE * kilogram, DOUBT * kilogram, middle)
-                : new FuelEffect(0.0, 0.0, 0.0);
+                ? new FuelEffect(recorded, SHARE * kilogram, DOUBT * kilogram, middle)
+                : new FuelEffect(recorded, 0.0, 0.0, 0.0);
     }
 
-    /** Fuel as recorded, else that of the start: what burns in a run then goes with its laps. */
-    private static OptionalDouble kg(TrialRun run, TrialLap lap) {
-        return lap.fuelKg().isPresent() ? lap.fuelKg() : run.conditions().fuelStartKg();
+    /** As recorded, where it was on every lap; else that of the start: what burns in a run then goes with its laps. */
+    private static OptionalDouble kg(boolean recorded, TrialRun run, TrialLap lap) {
+        return recorded ? lap.fuelKg() : run.conditions().fuelStartKg();
     }
 
     /** Tells whether anything is known that could be taken out. */
     boolean known() {
         return perKg > 0.0;
+    }
+
+    /** Tells whether the fuel on board was recorded on every lap. */
+    boolean recorded() {
+        return recorded;
+    }
+
+    /** Returns the time of a part of the lap with the mean fuel of all laps on board, s: fuel costs every part its share. */
+    double partS(TrialRun run, TrialLap lap, double partS) {
+        return partS * timeS(run, lap) / lap.timeS();
+    }
+
+    /** Returns the same were fuel dearer by one standard deviation of what is known of it, s. */
+    double dearerPartS(TrialRun run, TrialLap lap, double partS) {
+        return partS * dearerS(run, lap) / lap.timeS();
     }
 
     /** Returns the lap time with the mean fuel of all laps on board, s. */
@@ -70,6 +90,6 @@ final class FuelEffect {
     }
 
     private double excessKg(TrialRun run, TrialLap lap) {
-        return known() ? kg(run, lap).orElse(middleKg) - middleKg : 0.0;
+        return known() ? kg(recorded, run, lap).orElse(middleKg) - middleKg : 0.0;
     }
 }

@@ -12,6 +12,7 @@ import setwright.core.handling.SpeedClass;
 import setwright.core.replay.Pool;
 import setwright.core.trial.Trial.Besides;
 import setwright.core.trial.Trial.Sector;
+import setwright.core.trial.TrialModel.Estimated;
 
 /** What a change did elsewhere: to the balance of other phases and corners, and to the parts of the lap. */
 final class SideEffects {
@@ -19,25 +20,28 @@ final class SideEffects {
 
     private final List<TrialRun> runs;
     private final TrialModel model;
+    private final FuelEffect fuel;
 
-    SideEffects(List<TrialRun> runs, TrialModel model) {
+    SideEffects(List<TrialRun> runs, TrialModel model, FuelEffect fuel) {
         this.runs = runs;
         this.model = model;
+        this.fuel = fuel;
     }
 
     /**
-     * Returns the change of balance of each phase and class of corners.
+     * Returns the change of balance of each phase, in all corners and in each class of them.
      *
      * @param knownDeviation  between runs, rad
      */
     List<Besides> balance(double knownDeviation) {
         List<Besides> found = new ArrayList<>();
         for (Phase phase : PHASES) {
+            List<Pool> pools = new ArrayList<>(List.of(Pool.all(phase)));
             for (SpeedClass speed : SpeedClass.values()) {
-                Pool pool = Pool.of(phase, speed);
-                model.of((run, lap) -> known(lap, pool), knownDeviation)
-                        .ifPresent(estimated -> found.add(new Besides(pool, estimated.change(), false)));
+                pools.add(Pool.of(phase, speed));
             }
+            pools.forEach(pool -> model.of((run, lap) -> known(lap, pool), knownDeviation)
+                    .ifPresent(estimated -> found.add(new Besides(pool, estimated.change(), false))));
         }
         return holm(found, Besides::balanceRad, (one, clear) -> new Besides(one.pool(), one.balanceRad(), clear));
     }
@@ -66,10 +70,27 @@ final class SideEffects {
                     .mapToDouble(lap -> lap.sectorsS().get(part))
                     .average()
                     .orElse(Double.NaN);
-            model.of((run, lap) -> OptionalDouble.of(lap.sectorsS().get(part)), knownShare * mean)
-                    .ifPresent(estimated -> found.add(new Sector(part + 1, estimated.change(), false)));
+            double known = knownShare * mean;
+            model.of(
+                            (run, lap) -> OptionalDouble.of(
+                                    fuel.partS(run, lap, lap.sectorsS().get(part))),
+                            known)
+                    .map(estimated -> lessSure(estimated, part, known))
+                    .ifPresent(change -> found.add(new Sector(part + 1, change, false)));
         }
         return holm(found, Sector::timeS, (one, clear) -> new Sector(one.number(), one.timeS(), clear));
+    }
+
+    /** What is not known of the fuel counts as error. */
+    private TrialEffect lessSure(Estimated estimated, int part, double known) {
+        return model.of(
+                        (run, lap) -> OptionalDouble.of(
+                                fuel.dearerPartS(run, lap, lap.sectorsS().get(part))),
+                        known)
+                .map(dearer -> estimated
+                        .change()
+                        .lessSure(dearer.change().value() - estimated.change().value()))
+                .orElse(estimated.change());
     }
 
     /** Step down from the clearest one (Holm, Scandinavian Journal of Statistics 6, 1979). */

@@ -45,11 +45,12 @@ final class Surroundings {
      */
     static Surroundings of(List<TrialRun> runs, TrialPlan plan, FuelEffect fuel) {
         List<String> words = new ArrayList<>();
-        if (fuel.known() && span(runs, run -> run.conditions().fuelStartKg()) > 0.0) {
+        if (fuel.known()
+                && (fuel.recorded() || span(runs, run -> run.conditions().fuelStartKg()) > 0.0)) {
             words.add(
                     "The fuel on board is taken out of the lap times, as common practice and physics have it; its doubt counts.");
         }
-        boolean age = tyreAge(runs, words);
+        boolean age = tyreAge(runs, fuel.recorded(), words);
         boolean warmth = temperature(runs, plan, words);
         double middle = runs.stream()
                 .mapToDouble(run -> run.conditions().trackTemperatureC().orElse(0.0))
@@ -58,7 +59,7 @@ final class Surroundings {
         return new Surroundings(age, warmth, middle, words);
     }
 
-    private static boolean tyreAge(List<TrialRun> runs, List<String> words) {
+    private static boolean tyreAge(List<TrialRun> runs, boolean burnKnown, List<String> words) {
         double span = span(
                 runs,
                 run -> run.conditions().tyreAgeLaps().isPresent()
@@ -67,9 +68,6 @@ final class Surroundings {
         if (!(span > 0.0)) {
             return false;
         }
-        boolean burnKnown = runs.stream()
-                .allMatch(
-                        run -> run.laps().stream().allMatch(lap -> lap.fuelKg().isPresent()));
         words.add(
                 burnKnown
                         ? "What the laps of a run show of ageing tyres is taken out between the runs as well."

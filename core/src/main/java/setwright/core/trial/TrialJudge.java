@@ -73,7 +73,7 @@ public final class TrialJudge {
                 found -> found.change().times(target.map(TrialTarget::wanted).orElse(1.0)));
         TrialEffect lap = time.get().change();
         TrialVerdict verdict = verdict(lap, cure);
-        SideEffects side = new SideEffects(runs, model);
+        SideEffects side = new SideEffects(runs, model, fuel);
         return new Trial(
                 verdict,
                 reason(verdict, lap, cure),
@@ -188,7 +188,8 @@ public final class TrialJudge {
         double within = Math.pow(estimated.fit().withinDeviation(), 2);
         int laps = (int) Math.round(
                 runs.stream().mapToInt(run -> run.laps().size()).average().orElse(0.0));
-        double reach = new TDistribution(estimated.change().freedom()).inverseCumulativeProbability(1.0 - 0.5 * level);
+        double reach = new TDistribution(estimated.change().freedom())
+                .inverseCumulativeProbability(1.0 - 0.5 * (level > 0.0 ? level : Looks.LEVEL));
         double ofRuns = model.plan().weights();
         for (int n = laps + 1; n <= MOST_LAPS; n++) {
             if (reach * Math.sqrt(ofRuns * (between + within / n)) < size) {
@@ -210,6 +211,11 @@ public final class TrialJudge {
             doubts.add("The first " + (cold == 1 ? "lap" : cold + " laps")
                     + " of every run " + (cold == 1 ? "was" : "were")
                     + " slow, as on tyres that are not yet warm, and left out.");
+        }
+        if (!(level > 0.0)) {
+            doubts.add(
+                    "The planned runs were judged before, and with them all the error that this trial may make is spent: more runs can"
+                            + " no longer show a difference beyond chance. Plan a new trial with new runs.");
         }
         doubts.addAll(model.surroundings());
         if (!model.plan().takesOutTheDay()) {

@@ -94,6 +94,7 @@ public final class TrialRuns {
                     .toList();
             Map<Pool, Double> balance = new HashMap<>();
             for (Phase phase : PHASES) {
+                mean(passes, phase, pass -> true).ifPresent(value -> balance.put(Pool.all(phase), value));
                 for (SpeedClass speed : SpeedClass.values()) {
                     mean(passes, phase, pass -> pass.speedClass() == speed)
                             .ifPresent(value -> balance.put(Pool.of(phase, speed), value));

@@ -126,13 +126,15 @@ class TrialJudgeTest {
     @Test
     void looksShareTheErrorAndTheFirstOnesGetLittle() {
         assertThat(Looks.once().level()).isCloseTo(0.05, within(1e-12));
-        assertThat(new Looks(1, 2).level()).isCloseTo(0.0056, within(0.0001));
+        assertThat(Looks.of(1, 2).level()).isCloseTo(0.0056, within(0.0001));
         double sum = 0.0;
         for (int look = 1; look <= 5; look++) {
-            sum += new Looks(look, 5).level();
+            sum += Looks.of(look, 5).level();
         }
         assertThat(sum).isCloseTo(0.05, within(1e-9));
-        assertThatThrownBy(() -> new Looks(3, 2)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(new Looks(1.0, 1.0).level()).as("spent").isZero();
+        assertThat(new Looks(0.5, 1.0).level() + new Looks(0.0, 0.5).level()).isCloseTo(0.05, within(1e-12));
+        assertThatThrownBy(() -> Looks.of(3, 2)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -147,7 +149,7 @@ class TrialJudgeTest {
                     Plan one = new Plan(setup, 5, 0.3, 0.15, 0.09, 0.056, 0.0);
                     runs.addAll(oneRun(one, setup.equals("B"), chance));
                 }
-                TrialVerdict verdict = TrialJudge.judge(runs, Optional.of(TARGET), new Looks(look, 3))
+                TrialVerdict verdict = TrialJudge.judge(runs, Optional.of(TARGET), Looks.of(look, 3))
                         .verdict();
                 acted |= verdict == TrialVerdict.KEEP || verdict == TrialVerdict.UNDO;
             }

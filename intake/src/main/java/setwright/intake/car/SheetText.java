@@ -20,6 +20,9 @@ import setwright.intake.yaml.YamlPlace;
 public record SheetText(String text) {
     private static final String SETUP = "setup";
     private static final String VALUE = "value";
+    private static final String FUEL = "fuel_start_kg";
+    /** Longer numbers are no settings; writing them out could fill the memory. */
+    private static final int LONGEST_NUMBER = 40;
 
     /**
      * A value that two sheets do not have alike.
@@ -59,9 +62,11 @@ public record SheetText(String text) {
                 .toList();
     }
 
-    /** An item's value, or an item that is a word. */
+    /** An item's value, an item that is a word, or the fuel of a run. */
     private static boolean set(String key) {
-        return key.startsWith(SETUP + ".") && (key.endsWith("." + VALUE) || key.indexOf('.', SETUP.length() + 1) < 0);
+        boolean inSetup = key.startsWith(SETUP + ".");
+        boolean value = key.endsWith("." + VALUE) || key.indexOf('.', SETUP.length() + 1) < 0;
+        return key.equals(FUEL) || (inSetup && value);
     }
 
     private static String plain(String key) {
@@ -92,8 +97,12 @@ public record SheetText(String text) {
 
     /** 4, 4.0 and 4e0 are one number. */
     private static String number(String text) {
+        if (text.length() > LONGEST_NUMBER) {
+            return text;
+        }
         try {
-            return new BigDecimal(text).stripTrailingZeros().toPlainString();
+            BigDecimal value = new BigDecimal(text).stripTrailingZeros();
+            return Math.abs(value.scale()) > LONGEST_NUMBER ? text : value.toPlainString();
         } catch (NumberFormatException e) {
             return text;
         }

@@ -87,7 +87,8 @@ public final class RecordingColumns {
             Story story = story(statement, file);
             List<String> headers = new ArrayList<>();
             Map<Quantity, Channel> channels = new EnumMap<>(Quantity.class);
-            try (ResultSet rows = statement.executeQuery("SELECT * FROM read_parquet(" + text(file.toString()) + ")")) {
+            try (ResultSet rows = statement.executeQuery(
+                    "SELECT * FROM read_parquet(" + pattern(file) + ", hive_partitioning = false)")) {
                 for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                     headers.add(rows.getMetaData().getColumnName(i));
                 }
@@ -107,7 +108,7 @@ public final class RecordingColumns {
     }
 
     private static Story story(Statement statement, Path file) throws SQLException {
-        try (ResultSet found = statement.executeQuery("SELECT value FROM parquet_kv_metadata(" + text(file.toString())
+        try (ResultSet found = statement.executeQuery("SELECT value FROM parquet_kv_metadata(" + pattern(file)
                 + ") WHERE decode(key) = " + text(STORY_KEY))) {
             if (!found.next()) {
                 throw new IllegalArgumentException("nothing says what it is");
@@ -156,6 +157,11 @@ public final class RecordingColumns {
 
     private static String quoted(String name) {
         return '"' + name.replace("\"", "\"\"") + '"';
+    }
+
+    /** The engine reads names as patterns. */
+    private static String pattern(Path file) {
+        return text(file.toString().replaceAll("[\\[*?]", "[$0]"));
     }
 
     private static String text(String value) {

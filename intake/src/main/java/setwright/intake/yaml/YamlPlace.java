@@ -45,12 +45,18 @@ public record YamlPlace(String text, int from, int to) {
                         && token.isScalarValue()
                         && List.copyOf(here).equals(path)) {
                     return Optional.of(new YamlPlace(
-                            quoted, (int) parser.currentTokenLocation().getCharOffset(), (int)
-                                    parser.currentLocation().getCharOffset()));
+                            quoted,
+                            index(quoted, parser.currentTokenLocation().getCharOffset()),
+                            index(quoted, parser.currentLocation().getCharOffset())));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** The parser counts characters beyond the first 65,536 as one, text as two. */
+    private static int index(String text, long offset) {
+        return text.offsetByCodePoints(0, (int) offset);
     }
 
     /** Returns the text with another value in this place. */

@@ -42,6 +42,15 @@ final class SheetTextTest {
     }
 
     @Test
+    void charactersBeyondTheBasicPlaneDoNotMoveThePlace() {
+        String race = new String(Character.toChars(0x1F3C1));
+        SheetText text = new SheetText("# " + race + race + "\n" + SHEET);
+        assertThat(text.with("front_bar", "5").text()).contains("front_bar: {value: 5, unit: position");
+        assertThat(new SheetText("a: 1e999999999\n").to(new SheetText("a: 1e999999999\n")))
+                .isEmpty();
+    }
+
+    @Test
     void refusesAnItemThatIsNotThere() {
         assertThatThrownBy(() -> TEXT.with("rear_bar", "5"))
                 .isInstanceOf(IllegalArgumentException.class)

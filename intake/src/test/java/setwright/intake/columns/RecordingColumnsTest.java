@@ -57,7 +57,8 @@ final class RecordingColumnsTest {
     @ValueSource(ints = {0, 1, 2047, 2049, 130_000})
     void comesBackToTheLastBit(int samples) throws IOException {
         Recording recording = any(samples, samples);
-        Path file = folder.resolve("a 'strange' name.parquet");
+        Path file = Files.createDirectories(folder.resolve("season[2] what? *").resolve("year=2025"))
+                .resolve("a 'strange' name.parquet");
 
         RecordingColumns.write(file, recording);
         Recording read = RecordingColumns.read(file);

@@ -25,20 +25,32 @@ public sealed interface Database permits SqliteDatabase, PostgresDatabase {
      * Returns the database that a place names.
      *
      * @param place       a folder, or {@code postgres://user@host:port/name}
-     * @param recordings  where the channels of recordings lie; a folder has its own place for them
+     * @param recordings  where the channels of a team's recordings lie; a folder has its own place for them
      * @param make        whether a logbook is begun where there is none
      * @throws LogbookProblem when there is none, or the place cannot be used
      */
     static Database at(String place, Optional<Path> recordings, boolean make) {
+        if (!PostgresDatabase.isMeantBy(place) && place.matches("[A-Za-z][A-Za-z0-9+.:-]*:/?/.*")) {
+            // Not quoted: it may hold a password.
+            throw new LogbookProblem("the logbook's address begins with a word that is not known. Write a folder, or "
+                    + PostgresDatabase.FORM + ".");
+        }
         return PostgresDatabase.isMeantBy(place)
                 ? PostgresDatabase.at(place, recordings)
-                : SqliteDatabase.in(place, recordings, make);
+                : SqliteDatabase.in(place, make);
     }
 
     /** Returns where connections come from. */
     DataSource source();
 
-    /** Returns the folder of the recordings. */
+    /** Returns where connections come from that only read. */
+    DataSource readingSource();
+
+    /**
+     * Returns the folder of the recordings.
+     *
+     * @throws LogbookProblem when nobody said where it is
+     */
     Path recordings();
 
     /** Returns its name, for people; without any password. */

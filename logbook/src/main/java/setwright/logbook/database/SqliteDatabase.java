@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.sqlite.SQLiteConfig;
@@ -28,7 +27,7 @@ public record SqliteDatabase(Path folder, Path recordings) implements Database {
     private static final String RECORDINGS = "recordings";
     private static final int WAIT_MS = 10_000;
 
-    static SqliteDatabase in(String place, Optional<Path> recordings, boolean make) {
+    static SqliteDatabase in(String place, boolean make) {
         Path folder = path(place);
         if (!Files.exists(folder.resolve(FILE)) && !make) {
             throw new LogbookProblem("there is no logbook in " + folder
@@ -36,7 +35,7 @@ public record SqliteDatabase(Path folder, Path recordings) implements Database {
                     + " --logbook.");
         }
         try {
-            Path kept = recordings.orElse(folder.resolve(RECORDINGS));
+            Path kept = folder.resolve(RECORDINGS);
             Files.createDirectories(folder);
             Files.createDirectories(kept);
             return new SqliteDatabase(folder, kept);
@@ -58,13 +57,22 @@ public record SqliteDatabase(Path folder, Path recordings) implements Database {
     /** Write-ahead log: a killed process loses nothing that was committed. Every commit reaches the disk, so that a power cut does not either. */
     @Override
     public DataSource source() {
+        // A transaction that begins by reading could not go on to write once another one has written.
+        return source(TransactionMode.IMMEDIATE);
+    }
+
+    @Override
+    public DataSource readingSource() {
+        return source(TransactionMode.DEFERRED);
+    }
+
+    private DataSource source(TransactionMode mode) {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
         config.setBusyTimeout(WAIT_MS);
         config.enforceForeignKeys(true);
-        // A transaction that begins by reading could not go on to write once another one has written.
-        config.setTransactionMode(TransactionMode.IMMEDIATE);
+        config.setTransactionMode(mode);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + folder.resolve(FILE));
         return source;

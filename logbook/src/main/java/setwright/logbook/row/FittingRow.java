@@ -1,11 +1,11 @@
 package setwright.logbook.row;
 
 import java.time.Instant;
-import java.util.Optional;
 
 /**
  * A setup that went onto its car.
  *
- * @param fromId  the one that was on it before; empty for the first
+ * @param undoes  whether this went back to what was on it before the last change
+ * @param why     it was put on; empty when nobody said
  */
-public record FittingRow(long id, long setupId, Optional<Long> fromId, Instant fittedAt) {}
+public record FittingRow(long id, long setupId, boolean undoes, String why, Instant fittedAt) {}

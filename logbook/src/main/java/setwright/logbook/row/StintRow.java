@@ -13,6 +13,7 @@ import java.util.OptionalInt;
  * @param meanS     mean of the good laps, s
  * @param tyreAgeLaps   laps that the tyres had done before; empty when nobody said
  * @param trackCelsius  temperature of the track; empty when nobody said
+ * @param fuelStartKg   fuel when it began, kg; empty when nobody said
  */
 public record StintRow(
         long id,
@@ -27,4 +28,5 @@ public record StintRow(
         OptionalDouble meanS,
         OptionalInt tyreAgeLaps,
         OptionalDouble trackCelsius,
+        OptionalDouble fuelStartKg,
         Instant addedAt) {}

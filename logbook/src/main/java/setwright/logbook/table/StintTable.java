@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.jdbi.v3.sqlobject.customizer.Bind;
 import org.jdbi.v3.sqlobject.customizer.BindMethods;
 import org.jdbi.v3.sqlobject.statement.SqlQuery;
+import org.jdbi.v3.sqlobject.statement.SqlUpdate;
+import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.StintRow;
 
 /** Stints. Their ids are the numbers that people use. */
@@ -12,9 +14,9 @@ public interface StintTable {
     /** Adds one; returns its id. */
     @SqlQuery("INSERT INTO stint"
             + " (recording_id, car_id, setup_id, driver_id, circuit_id, laps, good_laps, best_s, mean_s,"
-            + " tyre_age_laps, track_celsius, added_at)"
+            + " tyre_age_laps, track_celsius, fuel_start_kg, added_at)"
             + " VALUES (:recordingId, :carId, :setupId, :driverId, :circuitId, :laps, :goodLaps, :bestS, :meanS,"
-            + " :tyreAgeLaps, :trackCelsius, :addedAt)"
+            + " :tyreAgeLaps, :trackCelsius, :fuelStartKg, :addedAt)"
             + " RETURNING id")
     long add(@BindMethods StintRow stint);
 
@@ -34,13 +36,21 @@ public interface StintTable {
     @SqlQuery("SELECT * FROM stint ORDER BY id")
     List<StintRow> all();
 
-    /** Returns those of one driver in one car on one circuit, from a stint on, in order. */
+    /** Returns those of a car from a stint on, in order. */
+    @SqlQuery("SELECT * FROM stint WHERE id >= :first AND car_id = :car ORDER BY id")
+    List<StintRow> since(@Bind("first") long first, @Bind("car") long car);
+
+    /** Returns what a list shows of all of them, in order, in one look at the tables. */
     @SqlQuery(
-            "SELECT * FROM stint WHERE id >= :first AND car_id = :car AND driver_id = :driver AND circuit_id = :circuit"
-                    + " ORDER BY id")
-    List<StintRow> since(
-            @Bind("first") long first,
-            @Bind("car") long car,
-            @Bind("driver") long driver,
-            @Bind("circuit") long circuit);
+            "SELECT stint.id, recording.name AS recording, driver.name AS driver, car.name AS car,"
+                    + " setup.number AS setup, circuit.name AS circuit, stint.laps, stint.good_laps, stint.best_s, stint.mean_s,"
+                    + " stint.added_at FROM stint JOIN recording ON recording.id = stint.recording_id"
+                    + " JOIN driver ON driver.id = stint.driver_id JOIN car ON car.id = stint.car_id"
+                    + " JOIN setup ON setup.id = stint.setup_id JOIN circuit ON circuit.id = stint.circuit_id ORDER BY stint.id")
+    List<StintLineRow> lines();
+
+    /** Corrects what people said of a stint. */
+    @SqlUpdate("UPDATE stint SET driver_id = :driverId, setup_id = :setupId, tyre_age_laps = :tyreAgeLaps,"
+            + " track_celsius = :trackCelsius, fuel_start_kg = :fuelStartKg WHERE id = :id")
+    void correct(@BindMethods StintRow stint);
 }

@@ -7,6 +7,7 @@ import org.jdbi.v3.sqlobject.customizer.BindMethods;
 import org.jdbi.v3.sqlobject.statement.SqlBatch;
 import org.jdbi.v3.sqlobject.statement.SqlQuery;
 import org.jdbi.v3.sqlobject.statement.SqlUpdate;
+import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;
 
@@ -41,7 +42,16 @@ public interface TrialTable {
     @SqlQuery("SELECT * FROM trial WHERE car_id = :car ORDER BY id")
     List<TrialRow> ofCar(@Bind("car") long car);
 
-    /** Returns what a trial changes, by name. */
-    @SqlQuery("SELECT * FROM trial_item WHERE trial_id = :trial ORDER BY item")
+    /** Leaves a stint out of a trial. */
+    @SqlUpdate("INSERT INTO trial_aside (trial_id, stint_id, why) VALUES (:trialId, :stintId, :why)"
+            + " ON CONFLICT (trial_id, stint_id) DO UPDATE SET why = excluded.why")
+    void leaveOut(@BindMethods TrialAsideRow aside);
+
+    /** Returns what was left out of a trial. */
+    @SqlQuery("SELECT * FROM trial_aside WHERE trial_id = :trial ORDER BY stint_id")
+    List<TrialAsideRow> leftOut(@Bind("trial") long trial);
+
+    /** Returns what a trial changes. */
+    @SqlQuery("SELECT * FROM trial_item WHERE trial_id = :trial")
     List<TrialItemRow> items(@Bind("trial") long trial);
 }

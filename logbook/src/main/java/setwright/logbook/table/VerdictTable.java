@@ -12,8 +12,8 @@ import setwright.logbook.row.VerdictRow;
 /** Verdicts on trials, with what was predicted and measured. */
 public interface VerdictTable {
     /** Adds one; returns its id. */
-    @SqlQuery("INSERT INTO verdict (trial_id, runs, look, looks, verdict, reason, made_at)"
-            + " VALUES (:trialId, :runs, :look, :looks, :verdict, :reason, :madeAt) RETURNING id")
+    @SqlQuery("INSERT INTO verdict (trial_id, runs, plan_share, verdict, reason, made_at)"
+            + " VALUES (:trialId, :runs, :planShare, :verdict, :reason, :madeAt) RETURNING id")
     long add(@BindMethods VerdictRow verdict);
 
     /** Adds its effects. */
@@ -26,6 +26,10 @@ public interface VerdictTable {
     /** Returns the last verdict on a trial. */
     @SqlQuery("SELECT * FROM verdict WHERE trial_id = :trial ORDER BY id DESC LIMIT 1")
     Optional<VerdictRow> last(@Bind("trial") long trial);
+
+    /** Returns all verdicts on a trial, in order. */
+    @SqlQuery("SELECT * FROM verdict WHERE trial_id = :trial ORDER BY id")
+    List<VerdictRow> ofTrial(@Bind("trial") long trial);
 
     /** Returns the verdict on a trial after these runs. */
     @SqlQuery("SELECT * FROM verdict WHERE trial_id = :trial AND runs = :runs")

@@ -38,7 +38,8 @@ CREATE TABLE setup (
 CREATE TABLE fitting (
     id ${id},
     setup_id BIGINT NOT NULL REFERENCES setup (id),
-    from_id BIGINT REFERENCES setup (id),
+    undoes INTEGER NOT NULL CHECK (undoes IN (0, 1)),
+    why TEXT NOT NULL,
     fitted_at TEXT NOT NULL
 );
 
@@ -69,6 +70,7 @@ CREATE TABLE stint (
     mean_s DOUBLE PRECISION,
     tyre_age_laps INTEGER,
     track_celsius DOUBLE PRECISION,
+    fuel_start_kg DOUBLE PRECISION,
     added_at TEXT NOT NULL
 );
 
@@ -136,12 +138,19 @@ CREATE TABLE trial_item (
     PRIMARY KEY (trial_id, item)
 );
 
+-- A stint that somebody left out of a trial.
+CREATE TABLE trial_aside (
+    trial_id BIGINT NOT NULL REFERENCES trial (id),
+    stint_id BIGINT NOT NULL REFERENCES stint (id),
+    why TEXT NOT NULL,
+    PRIMARY KEY (trial_id, stint_id)
+);
+
 CREATE TABLE verdict (
     id ${id},
     trial_id BIGINT NOT NULL REFERENCES trial (id),
     runs TEXT NOT NULL,
-    look INTEGER NOT NULL,
-    looks INTEGER NOT NULL,
+    plan_share DOUBLE PRECISION NOT NULL,
     verdict TEXT NOT NULL,
     reason TEXT NOT NULL,
     made_at TEXT NOT NULL,
@@ -173,6 +182,9 @@ CREATE TABLE entry (
     stint_id BIGINT REFERENCES stint (id),
     words TEXT NOT NULL
 );
+
+-- One change at a time.
+CREATE UNIQUE INDEX one_open_trial ON trial (car_id) WHERE state = 'open';
 
 CREATE INDEX setup_of_car ON setup (car_id);
 CREATE INDEX fitting_of_setup ON fitting (setup_id);

@@ -44,7 +44,8 @@ public final class TrialReport {
                         words.headline() + ".",
                         trial.reason(),
                         words.more(),
-                        trial.doubts(),
+                        Stream.concat(trial.doubts().stream(), answer.aside().stream())
+                                .toList(),
                         plots(trial, figures),
                         Stream.concat(words.lap().stream(), words.target().stream())
                                 .toList(),

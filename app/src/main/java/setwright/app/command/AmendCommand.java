@@ -1,0 +1,57 @@
+package setwright.app.command;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import setwright.app.logbook.Amending;
+import setwright.app.logbook.Amending.Amendment;
+
+/** Corrects what was said of a stint. */
+@Command(
+        name = "amend",
+        description =
+                "Corrects what was said of a stint when it came into the logbook; what was before stays in the story.",
+        mixinStandardHelpOptions = true)
+public final class AmendCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "STINT", description = "Number of the stint.")
+    private long stint;
+
+    @Option(names = "--driver", paramLabel = "NAME", description = "Who drove.")
+    private Optional<String> driver = Optional.empty();
+
+    @Option(names = "--setup", paramLabel = "N", description = "Number of the setup that was driven.")
+    private Optional<Integer> setup = Optional.empty();
+
+    @Mixin
+    private ConditionOptions conditions;
+
+    @Mixin
+    private LogbookOption logbook;
+
+    @Override
+    public Integer call() {
+        if (driver.isEmpty() && setup.isEmpty() && !conditions.given()) {
+            throw new BadOption(
+                    "nothing is to be corrected: give --driver, --setup, --tyre-age, --track-temperature or --fuel.");
+        }
+        String words = new Amending(logbook.place().open())
+                .amend(
+                        stint,
+                        new Amendment(
+                                driver,
+                                setup,
+                                conditions.tyreAgeLaps(),
+                                conditions.trackCelsius(),
+                                conditions.fuelKg()));
+        Output.print(spec, words + "\n");
+        return ExitCode.DONE;
+    }
+}
