@@ -287,7 +287,7 @@ final class DayAtTheCircuitTest {
                         "stint",
                         "note",
                         "verdict",
-                        "setup");
+                        "stint");
         assertThat(program.run("log")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).contains("Note. Stint 2: turns in at once, très bien");
 

@@ -53,7 +53,8 @@ final class KilledImportTest {
                             System.getProperty("java.class.path"),
                             Importer.class.getName(),
                             season.toString(),
-                            folder.resolve("laps-" + kill + "-").toString())
+                            folder.resolve("laps-" + kill + "-").toString(),
+                            "\n".repeat(kill + 1))
                     .redirectError(ProcessBuilder.Redirect.INHERIT)
                     .redirectOutput(said.toFile())
                     .start();
@@ -121,7 +122,7 @@ final class KilledImportTest {
             for (int i = 1; ; i++) {
                 Path file = Path.of(arguments[1] + i + ".csv");
                 try (Writer out = new OutputStreamWriter(Files.newOutputStream(file), StandardCharsets.UTF_8)) {
-                    out.write(String.join("\n", lines.subList(0, enough + i)) + "\n");
+                    out.write(String.join("\n", lines.subList(0, enough + i)) + arguments[2]); // no two files are alike
                 }
                 adding.add(
                         new AddRequest(
