@@ -18,6 +18,7 @@ import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
 import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
+import setwright.app.command.ExportCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.LogCommand;
 import setwright.app.command.MapCommand;
@@ -93,6 +94,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
+                .addSubcommand(new ExportCommand())
                 .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())

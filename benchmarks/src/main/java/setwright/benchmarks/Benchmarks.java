@@ -24,7 +24,7 @@ import org.openjdk.jmh.util.Statistics;
 /** The command {@code ./benchmark}: measures and prints a table. */
 public final class Benchmarks {
     private static final String HELP = """
-            Usage: ./benchmark [--laps] [--growth] [--quick] [--profile]
+            Usage: ./benchmark [--laps] [--growth] [--logbook] [--quick] [--profile]
 
             Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
             prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
@@ -34,6 +34,7 @@ public final class Benchmarks {
               --laps     the quasi-steady laps and the driving alone
               --growth   the whole diagnosis alone, from a file of 40 columns at 100 rows a second to the answer, by the number of
                          laps: in a Java machine that has just started, and in one that is warm
+              --logbook  a logbook of 10,000 stints alone: listed, and searched
               --quick    one short run each, to see that all works; its figures say little
               --profile  samples where the prediction spends its time, and prints that too
               -h, --help shows this text
@@ -41,7 +42,7 @@ public final class Benchmarks {
             The figures hold only while nothing else runs: the table shows the load of the machine, and the processor time of
             all threads together beside the time on the clock.
             """;
-    private static final Set<String> OPTIONS = Set.of("--laps", "--growth", "--quick", "--profile");
+    private static final Set<String> OPTIONS = Set.of("--laps", "--growth", "--logbook", "--quick", "--profile");
     /** As ./setwright starts the program. */
     private static final String[] JVM = {"-XX:+UseSerialGC", "-XX:MaxRAMPercentage=50"};
 
@@ -60,7 +61,7 @@ public final class Benchmarks {
         for (String word : words) {
             if (!OPTIONS.contains(word)) {
                 System.err.println("benchmark: unknown option " + word
-                        + "; options are --laps, --growth, --quick, --profile and --help");
+                        + "; options are --laps, --growth, --logbook, --quick, --profile and --help");
                 System.exit(USAGE);
             }
         }
@@ -80,7 +81,12 @@ public final class Benchmarks {
             }
             return;
         }
-        Collection<RunResult> results = measure(quick, words.contains("--laps"));
+        Collection<RunResult> results = words.contains("--logbook")
+                ? new Runner(options(quick)
+                                .include(LogbookBenchmark.class.getName())
+                                .build())
+                        .run()
+                : measure(quick, words.contains("--laps"));
         print(System.out, results, load, quick);
         if (words.contains("--profile")) {
             System.out.print(profile(quick));

@@ -30,7 +30,6 @@ import setwright.logbook.row.FittingRow;
 import setwright.logbook.row.ProposalRow;
 import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.SetupRow;
-import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.StintRow;
 import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialItemRow;
@@ -51,7 +50,6 @@ public final class Logbook {
             ProposalRow.class,
             RecordingRow.class,
             SetupRow.class,
-            StintLineRow.class,
             StintRow.class,
             TrialAsideRow.class,
             TrialItemRow.class,

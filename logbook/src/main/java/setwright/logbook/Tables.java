@@ -2,6 +2,7 @@ package setwright.logbook;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import setwright.logbook.database.Database;
@@ -21,6 +22,27 @@ import setwright.logbook.table.VerdictTable;
 
 /** The tables, within one transaction. */
 public final class Tables {
+    /** All tables, in an order in which each comes after those that it points to. */
+    public static final List<String> NAMES = List.of(
+            "circuit",
+            "driver",
+            "car",
+            "setup",
+            "fitting",
+            "recording",
+            "stint",
+            "diagnosis",
+            "finding",
+            "proposal",
+            "trial",
+            "trial_item",
+            "trial_aside",
+            "verdict",
+            "tried_effect",
+            "entry");
+    /** What a database keeps for its own searching. */
+    private static final String OF_THE_DATABASE = "word_list";
+
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private final Handle handle;
@@ -89,6 +111,22 @@ public final class Tables {
     /** Returns the story. */
     public EntryTable entries() {
         return handle.attach(EntryTable.class);
+    }
+
+    /**
+     * Returns all rows of a table, each with its columns by name.
+     *
+     * @param name  one of {@link #NAMES}
+     */
+    public List<Map<String, Object>> rows(String name) {
+        if (!NAMES.contains(name)) {
+            throw new IllegalArgumentException("there is no table " + name);
+        }
+        List<Map<String, Object>> rows = handle.createQuery("SELECT * FROM " + name + " ORDER BY 1, 2")
+                .mapToMap()
+                .list();
+        rows.forEach(row -> row.remove(OF_THE_DATABASE));
+        return rows;
     }
 
     /** Returns the entries that hold all words of a text, or words that begin like them, in order; none when the text has no word. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -315,6 +316,25 @@ abstract class LogbookContract {
                 6,
                 TrialRow.OPEN,
                 NOON);
+    }
+
+    @Test
+    void everyTableCanBeWrittenOut() {
+        logbook.with(this::stint);
+        logbook.with(tables ->
+                tables.entries().add(new EntryRow(0, NOON, "note", Optional.empty(), Optional.empty(), "a note")));
+        for (String name : Tables.NAMES) {
+            List<Map<String, Object>> rows = logbook.look(tables -> tables.rows(name));
+            assertThat(rows).as(name).isNotNull();
+        }
+        assertThat(logbook.look(tables -> tables.rows("stint")).get(0))
+                .containsEntry("best_s", 91.25)
+                .containsEntry("mean_s", null)
+                .containsEntry("added_at", "2026-03-01T12:00:00.250Z");
+        assertThat(logbook.look(tables -> tables.rows("entry")).get(0).keySet())
+                .containsExactlyInAnyOrder("id", "written_at", "kind", "car_id", "stint_id", "words");
+        assertThatThrownBy(() -> logbook.look(tables -> tables.rows("car; DROP TABLE car")))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

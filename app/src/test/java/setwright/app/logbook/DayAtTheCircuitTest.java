@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import setwright.app.command.ExitCode;
 import setwright.app.scoreboard.Home;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A day with the logbook, in order: laps come in, are judged, a change is planned, made, driven, judged and undone. Two runs of one car from another
@@ -299,6 +300,24 @@ final class DayAtTheCircuitTest {
 
     @Test
     @Order(14)
+    void everythingCanBeTakenOut() throws IOException {
+        Path out = folder.resolve("out");
+        assertThat(program.run("export", "--out", out)).as(program.complaint()).isEqualTo(ExitCode.DONE);
+        JsonNode stints = JsonMapper.shared().readTree(Files.readString(out.resolve("stint.json")));
+        assertThat(stints.size()).isEqualTo(2);
+        assertThat(stints.at("/0/best_s").asDouble()).isBetween(60.0, 70.0);
+        assertThat(Files.readString(out.resolve("entry.json"))).contains("très bien");
+        String columns = JsonMapper.shared()
+                .readTree(Files.readString(out.resolve("recording.json")))
+                .at("/0/file")
+                .asString();
+        assertThat(out.resolve("recordings").resolve(columns)).exists();
+        assertThat(program.run("export", "--out", out)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(program.complaint()).contains("is not empty");
+    }
+
+    @Test
+    @Order(15)
     void aFileThatWasChangedIsRefused() throws IOException {
         try (Stream<Path> kept = Files.list(logbook.resolve("recordings"))) {
             for (Path file : kept.toList()) {

@@ -11,6 +11,7 @@ import setwright.app.command.AmendCommand;
 import setwright.app.command.BriefCommand;
 import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
+import setwright.app.command.ExportCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.LogCommand;
 import setwright.app.command.PredictCommand;
@@ -54,6 +55,7 @@ final class Program {
                 .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
+                .addSubcommand(new ExportCommand())
                 .addSubcommand(new BriefCommand(files, desk, Proposer::propose))
                 .addSubcommand(new DiagnoseCommand(files, desk, Proposer::propose))
                 .addSubcommand(new ProposeCommand(files, desk, Proposer::propose))

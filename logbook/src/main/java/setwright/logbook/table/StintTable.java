@@ -6,6 +6,7 @@ import org.jdbi.v3.sqlobject.customizer.Bind;
 import org.jdbi.v3.sqlobject.customizer.BindMethods;
 import org.jdbi.v3.sqlobject.statement.SqlQuery;
 import org.jdbi.v3.sqlobject.statement.SqlUpdate;
+import org.jdbi.v3.sqlobject.statement.UseRowMapper;
 import setwright.logbook.row.StintLineRow;
 import setwright.logbook.row.StintRow;
 
@@ -47,6 +48,7 @@ public interface StintTable {
                     + " stint.added_at FROM stint JOIN recording ON recording.id = stint.recording_id"
                     + " JOIN driver ON driver.id = stint.driver_id JOIN car ON car.id = stint.car_id"
                     + " JOIN setup ON setup.id = stint.setup_id JOIN circuit ON circuit.id = stint.circuit_id ORDER BY stint.id")
+    @UseRowMapper(StintLineMapper.class)
     List<StintLineRow> lines();
 
     /** Corrects what people said of a stint. */
