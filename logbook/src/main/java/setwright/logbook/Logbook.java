@@ -18,7 +18,6 @@ import org.jdbi.v3.core.mapper.reflect.SnakeCaseColumnNameMatcher;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jdbi.v3.sqlobject.SqlObjectPlugin;
 import setwright.logbook.database.Database;
-import setwright.logbook.database.TimeText;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.CircuitRow;
@@ -36,6 +35,7 @@ import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.TriedEffectRow;
 import setwright.logbook.row.VerdictRow;
+import setwright.logbook.table.TimeText;
 
 /** An open logbook. Safe for several threads; several processes may have the same one open. */
 public final class Logbook {

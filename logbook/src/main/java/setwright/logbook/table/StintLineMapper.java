@@ -2,7 +2,6 @@ package setwright.logbook.table;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -23,7 +22,7 @@ public final class StintLineMapper implements RowMapper<StintLineRow> {
                 row.getInt(8),
                 known(row, 9),
                 known(row, 10),
-                Instant.parse(row.getString(11)));
+                TimeText.read(row.getString(11)));
     }
 
     private static OptionalDouble known(ResultSet row, int place) throws SQLException {
