@@ -228,11 +228,14 @@ final class AnswersIT {
 
     @Test
     void wrongUsageIsExitCodeTwo() throws Exception {
-        assertThat(run("diagnose").exitCode()).isEqualTo(2);
+        assertThat(run("diagnose", "3", "--car", "car.yaml").exitCode()).isEqualTo(2);
         assertThat(run("diagnose", recording.toString(), "--units", "cubits").exitCode())
                 .isEqualTo(2);
         assertThat(run("diagnose", recording.toString(), "--colour").exitCode()).isEqualTo(2);
         assertThat(run("car").exitCode()).isEqualTo(2);
+        Outcome nothing = run("diagnose");
+        assertThat(nothing.exitCode()).isEqualTo(3);
+        assertThat(nothing.messages()).contains("there is no logbook in setwright-logbook yet", "setwright add");
     }
 
     private static List<String> corners(JsonNode json) {

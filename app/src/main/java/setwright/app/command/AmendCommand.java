@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import setwright.app.logbook.Amending;
 import setwright.app.logbook.Amending.Amendment;
+import setwright.app.text.Sentence;
 
 /** Corrects what was said of a stint. */
 @Command(
@@ -51,7 +52,7 @@ public final class AmendCommand implements Callable<Integer> {
                                 conditions.tyreAgeLaps(),
                                 conditions.trackCelsius(),
                                 conditions.fuelKg()));
-        Output.print(spec, words + "\n");
+        Output.print(spec, Sentence.write(words, Output.terminal(spec)));
         return ExitCode.DONE;
     }
 }

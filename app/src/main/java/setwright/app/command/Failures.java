@@ -36,7 +36,8 @@ public final class Failures implements IExecutionExceptionHandler {
     public int handleExecutionException(Exception failure, CommandLine commandLine, ParseResult arguments) {
         Told told = tell(failure);
         PrintWriter messages = commandLine.getErr();
-        messages.println("setwright: " + told.message().replaceAll("\\s*\\R\\s*", " "));
+        messages.println(
+                "setwright: " + told.message().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", ""));
         if (environment.getOrDefault(TRACE, "").equals("1")) {
             failure.printStackTrace(messages);
         }

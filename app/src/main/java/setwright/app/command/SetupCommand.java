@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 import setwright.app.json.SetupJsonWriter;
 import setwright.app.logbook.SetupDesk;
 import setwright.app.logbook.SetupStep;
+import setwright.app.text.Sentence;
 import setwright.app.text.SetupText;
 
 /** The setups of the cars in the logbook. */
@@ -157,7 +158,7 @@ public final class SetupCommand implements Runnable {
     }
 
     private int said(SetupStep step) {
-        Output.print(spec, SetupText.write(step, Output.terminal(spec)));
+        Output.print(spec, Sentence.write(step.words(), Output.terminal(spec)));
         return ExitCode.DONE;
     }
 }

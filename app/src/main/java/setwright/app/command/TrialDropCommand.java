@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import setwright.app.logbook.LogbookTrials;
 import setwright.app.predict.ChangePredictor;
+import setwright.app.text.Sentence;
 import setwright.logbook.Logbook;
 import setwright.logbook.row.TrialRow;
 
@@ -40,7 +41,10 @@ public final class TrialDropCommand implements Callable<Integer> {
     public Integer call() {
         Logbook opened = logbook.place().open();
         TrialRow trial = new LogbookTrials(opened, desk.open(opened), predictor).drop(car);
-        Output.print(spec, "Trial " + trial.id() + " (" + trial.changeWords() + ") is given up.\n");
+        Output.print(
+                spec,
+                Sentence.write(
+                        "Trial " + trial.id() + " (" + trial.changeWords() + ") is given up.", Output.terminal(spec)));
         return ExitCode.DONE;
     }
 }

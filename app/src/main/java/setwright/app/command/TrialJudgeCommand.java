@@ -143,8 +143,9 @@ public final class TrialJudgeCommand implements Callable<Integer> {
         if (judged.isEmpty()) {
             spec.commandLine()
                     .getErr()
-                    .println("setwright: no run with the change counts yet. Make the change (setwright setup change),"
-                            + " drive, and read the recording in (setwright add).");
+                    .println(
+                            "setwright: a trial needs runs without the change and with it that count. Make the change (setwright setup change),"
+                                    + " drive, and read the recording in (setwright add).");
             return ExitCode.NOT_ENOUGH_EVIDENCE;
         }
         return show(judged.get());

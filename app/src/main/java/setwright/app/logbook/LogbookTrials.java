@@ -207,25 +207,28 @@ public final class LogbookTrials {
     /**
      * Judges the trial of a car that is under way, with all runs that are in the logbook.
      *
-     * @return empty as long as there is no run with the change
+     * @return empty as long as there is no run with the change, or none without
      */
     public Optional<TrialAnswer> judge(Optional<String> car, Progress progress) throws IOException {
         TrialRunsFinder.Runs found =
                 logbook.look(tables -> TrialRunsFinder.find(tables, underWay(tables, DrivenCar.known(tables, car))));
-        if (found.changed().isEmpty()) {
+        if (found.changed().isEmpty() || found.changed().size() == found.runs().size()) {
             return Optional.empty();
         }
         List<RunSetup> setups = found.runs().stream()
                 .map(run -> new RunSetup(run.name(), Setups.sheet(run.setup())))
                 .toList();
         Optional<String> together = Optional.of(found.trial().together()).filter(why -> !why.isEmpty());
-        TrialChanges changes = TrialChanges.of(setups, together);
+        TrialChanges changes = new TrialChanges(
+                found.changes(),
+                found.runs().stream().map(found.changed()::contains).toList());
         List<Answer> answers = new ArrayList<>();
         for (KeptStint run : found.runs()) {
             answers.add(desk.new KeptLaps(run).answer(progress));
         }
         progress.step("holding the runs against each other");
-        Optional<Prediction> predicted = TrialRunner.predict(changes.changes(), answers.get(0), predictor)
+        Optional<Prediction> predicted = TrialRunner.predict(
+                        changes.changes(), answers.get(changes.firstWithout()), predictor)
                 .map(prediction -> logbook.look(tables -> before(tables, found)).update(prediction));
         TrialAnswer answer = TrialRunner.judge(
                         changes,

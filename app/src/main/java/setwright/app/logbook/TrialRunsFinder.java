@@ -40,6 +40,7 @@ final class TrialRunsFinder {
      * @param trial       as planned
      * @param runs        that count, in the order in which they came in
      * @param changed     those of them with the change
+     * @param changes     what it is
      * @param aside       why each other stint of the car does not count, in a sentence
      * @param seenBefore  share of the planned runs at the last verdict on other runs
      * @param seen        share of them now, at least that
@@ -48,6 +49,7 @@ final class TrialRunsFinder {
             TrialRow trial,
             List<KeptStint> runs,
             List<KeptStint> changed,
+            List<SetupDifference> changes,
             List<String> aside,
             double seenBefore,
             double seen) {
@@ -95,19 +97,14 @@ final class TrialRunsFinder {
         if (stint.stint().goodLaps() < FEWEST_LAPS) {
             return Optional.of("fewer than " + FEWEST_LAPS + " of its laps can be judged");
         }
-        return judgedBefore(tables, stint.stint(), tables.trials().items(trial.id()), trial)
+        return judgedBefore(tables, stint.stint(), changes(), trial.id())
                 .map(earlier -> "judged in trial " + earlier.id() + " of the same change");
     }
 
-    private static Optional<TrialRow> judgedBefore(
-            Tables tables, StintRow stint, List<setwright.logbook.row.TrialItemRow> items, TrialRow trial) {
-        return judgedBefore(
-                tables,
-                stint,
-                items.stream()
-                        .map(item -> new SetupDifference(item.item(), item.fromValue(), item.toValue(), item.unit()))
-                        .toList(),
-                trial.id());
+    private List<SetupDifference> changes() {
+        return tables.trials().items(trial.id()).stream()
+                .map(item -> new SetupDifference(item.item(), item.fromValue(), item.toValue(), item.unit()))
+                .toList();
     }
 
     /** Returns the earlier trial of the same change in which a stint was judged: its laps would count twice. */
@@ -131,6 +128,6 @@ final class TrialRunsFinder {
                 .max()
                 .orElse(0.0);
         double now = Math.min(1.0, (runs.size() - 1.0) / planned);
-        return new Runs(trial, runs, changed, aside, last, Math.max(last, now));
+        return new Runs(trial, runs, changed, changes(), aside, last, Math.max(last, now));
     }
 }

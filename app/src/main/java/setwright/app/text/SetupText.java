@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import setwright.app.logbook.SetupDesk.Compared;
 import setwright.app.logbook.SetupDesk.Shown;
-import setwright.app.logbook.SetupStep;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.core.car.SetupItem;
@@ -77,13 +76,6 @@ public final class SetupText {
                 compared.words().isEmpty()
                         ? List.of("They are alike.")
                         : List.of(compared.words().split(", ")));
-        return lines.text();
-    }
-
-    /** Returns what happened to the setup of a car, ending with a line break. */
-    public static String write(SetupStep step, Terminal terminal) {
-        TextLines lines = new TextLines(terminal);
-        lines.wide(step.words());
         return lines.text();
     }
 

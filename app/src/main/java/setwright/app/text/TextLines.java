@@ -25,6 +25,11 @@ final class TextLines {
         lines.add("");
     }
 
+    /** Adds a line as it is. */
+    void plain(String line) {
+        lines.add(line);
+    }
+
     /** Adds text over the whole width. */
     void wide(String text) {
         Wrap.lines(text, terminal.width())

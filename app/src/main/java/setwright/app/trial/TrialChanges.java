@@ -23,6 +23,11 @@ public record TrialChanges(List<SetupDifference> changes, List<Boolean> changed)
         changed = List.copyOf(changed);
     }
 
+    /** Returns which run comes first without the change: the laps that it was made after. */
+    public int firstWithout() {
+        return changed.indexOf(false);
+    }
+
     /**
      * The setup of a run.
      *

@@ -59,7 +59,7 @@ public final class TrialRunner {
                 names,
                 answers,
                 setups.stream().map(RunSetup::conditions).toList(),
-                predict(changes.changes(), answers.get(0), predictor),
+                predict(changes.changes(), answers.get(changes.firstWithout()), predictor),
                 request.looks());
     }
 
@@ -79,7 +79,8 @@ public final class TrialRunner {
             List<RunConditions> conditions,
             Optional<Prediction> predicted,
             Looks looks) {
-        Optional<TrialTarget> target = TrialTarget.of(answers.get(0).diagnosis());
+        Optional<TrialTarget> target =
+                TrialTarget.of(answers.get(changes.firstWithout()).diagnosis());
         List<Diagnosed> runs = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             runs.add(new Diagnosed(

@@ -79,6 +79,7 @@ final class TrialRunsFinderTest {
 
         assertThat(runs.key()).isEqualTo(first + "," + changed + "," + again);
         assertThat(runs.changed()).extracting(KeptStint::number).containsExactly(changed);
+        assertThat(runs.changes()).isEqualTo(BAR);
         assertThat(String.join(" ", runs.aside()))
                 .contains("driven by Bo", "fewer than 2 of its laps", "rear_bar 4 to 5", "left out, red flag");
         assertThat(runs.aside()).hasSize(4);
