@@ -88,7 +88,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new CommandLine(new TrialCommand())
                         .addSubcommand(new TrialPlanCommand(diagnoser, desk, Proposer::propose, LapReplay::predict))
                         .addSubcommand(new TrialJudgeCommand(diagnoser, desk, LapReplay::predict))
-                        .addSubcommand(new TrialDropCommand(desk, LapReplay::predict))
+                        .addSubcommand(new TrialDropCommand())
                         .addSubcommand(new TrialTriedCommand()))
                 .addSubcommand(new AddCommand())
                 .addSubcommand(new AmendCommand())

@@ -153,11 +153,7 @@ public final class Logbook {
     }
 
     private static String message(Throwable failure) {
-        Throwable root = failure;
-        while (root.getCause() != null) {
-            root = root.getCause();
-        }
-        String text = String.valueOf(root.getMessage()).lines().findFirst().orElse("unknown");
+        String text = LogbookProblem.rootOf(failure);
         if (text.contains("SQLITE_BUSY") || text.contains("SQLITE_LOCKED")) {
             return "somebody else has been writing to it for too long. Wait, then try again.";
         }

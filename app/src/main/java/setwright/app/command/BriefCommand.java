@@ -14,7 +14,6 @@ import picocli.CommandLine.Spec;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
-import setwright.app.evidence.Answer;
 import setwright.app.files.WholeFile;
 import setwright.app.logbook.KeptStint;
 import setwright.app.logbook.StintDesk.KeptLaps;
@@ -79,24 +78,18 @@ public final class BriefCommand implements Callable<Integer> {
         if (driver.isPresent() && laps instanceof KeptLaps) {
             throw new BadOption("a stint of the logbook has its driver already: leave out --driver.");
         }
-        Answer answer;
-        String page;
+        ProposalAnswer proposed;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 2)) {
-            answer = laps.answer(progress);
-            laps.found(answer);
-            progress.step("turning each item on the laps");
-            ProposalAnswer proposed =
-                    new ProposalAnswer(answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt()));
-            laps.proposed(proposed.proposal());
+            proposed = ProposalAnswer.of(laps, proposer, progress);
             progress.step("writing the sheets");
-            page = BriefReport.html(request(laps, proposed), Figures.forPage(units.system()));
+            String page = BriefReport.html(request(laps, proposed), Figures.forPage(units.system()));
             WholeFile.write(html, page);
             WholeFile.write(pdf, PdfFile.of(page));
         }
         PrintWriter messages = spec.commandLine().getErr();
         messages.println("Brief: " + html + " and " + pdf);
         messages.flush();
-        return Output.code(answer);
+        return Output.code(proposed.answer());
     }
 
     private BriefRequest request(LapSource laps, ProposalAnswer proposed) {

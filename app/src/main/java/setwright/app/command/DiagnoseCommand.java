@@ -99,7 +99,8 @@ public final class DiagnoseCommand implements Callable<Integer> {
                         "a stint of the logbook has its circuit, its map and its driver: leave out --save-circuit,"
                                 + " --write-map and --driver.");
             }
-            return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), desk)) : stints();
+            StintDesk stints = desk.open(choice.logbook().place().open());
+            return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), stints)) : several(stints);
         }
         List<Path> recordings = named.stream().map(Path::of).toList();
         DiagnoseRequest request = new DiagnoseRequest(
@@ -131,9 +132,10 @@ public final class DiagnoseCommand implements Callable<Integer> {
         return Output.code(answer);
     }
 
-    private int stints() throws IOException {
-        List<KeptLaps> laps =
-                named.stream().map(text -> choice.kept(Optional.of(text), desk)).toList();
+    private int several(StintDesk stints) throws IOException {
+        List<KeptLaps> laps = named.stream()
+                .map(text -> choice.kept(Optional.of(text), stints))
+                .toList();
         StintDesk.mustBelongTogether(laps.stream().map(KeptLaps::stint).toList());
         return several(progress -> {
             List<Answer> answers = new ArrayList<>();

@@ -10,6 +10,7 @@ import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.FileLaps;
 import setwright.app.diagnose.LapSource;
+import setwright.app.logbook.StintDesk;
 import setwright.app.logbook.StintDesk.KeptLaps;
 
 /** Which laps a call is about: a file with its companions, or a stint of the logbook. */
@@ -58,7 +59,7 @@ final class LapChoice {
     LapSource laps(
             CommandSpec spec, Optional<String> text, Diagnoser diagnoser, DeskOpener desk, Optional<String> whyCar) {
         if (namesStint(text)) {
-            return kept(text, desk);
+            return kept(text, desk.open(logbook.place().open()));
         }
         whyCar.ifPresent(why -> car.required(spec, why));
         return new FileLaps(
@@ -66,8 +67,8 @@ final class LapChoice {
                 DiagnoseRequest.of(Path.of(text.orElseThrow()), car.path(), reading.map(), reading.circuit()));
     }
 
-    /** Returns a stint of the logbook. */
-    KeptLaps kept(Optional<String> number, DeskOpener desk) {
+    /** Returns a stint of a logbook that is open. */
+    KeptLaps kept(Optional<String> number, StintDesk desk) {
         if (car.path().isPresent()
                 || reading.map().isPresent()
                 || reading.circuit().isPresent()) {
@@ -75,6 +76,6 @@ final class LapChoice {
                     "a stint of the logbook has its car, map and circuit already: leave out --car, --map and"
                             + " --circuit, or name a recording.");
         }
-        return desk.open(logbook.place().open()).laps(number.map(Long::valueOf));
+        return desk.laps(number.map(Long::valueOf));
     }
 }

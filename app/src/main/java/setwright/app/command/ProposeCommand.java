@@ -11,14 +11,12 @@ import picocli.CommandLine.Spec;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
-import setwright.app.evidence.Answer;
 import setwright.app.json.ProposalJsonWriter;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.Report;
 import setwright.app.report.change.ProposalReport;
 import setwright.app.text.ProposalText;
-import setwright.core.proposal.Proposal;
 
 /** Says what to change next, or that nothing is to be changed. */
 @Command(
@@ -59,16 +57,10 @@ public final class ProposeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         LapSource laps = choice.laps(spec, named, diagnoser, desk, CarOption.ITEMS);
         OutputFiles.check(choice.inputs(named), Map.of("--html", showing.html()));
-        Answer answer;
-        Proposal proposal;
+        ProposalAnswer proposed;
         try (Progress progress = ProgressLine.of(Diagnoser.STEPS + 1)) {
-            answer = laps.answer(progress);
-            laps.found(answer);
-            progress.step("turning each item on the laps");
-            proposal = proposer.propose(answer.diagnosis(), answer.car(), laps.learnt());
-            laps.proposed(proposal);
+            proposed = ProposalAnswer.of(laps, proposer, progress);
         }
-        ProposalAnswer proposed = new ProposalAnswer(answer, proposal);
         showing.show(
                 spec,
                 () -> page(proposed),

@@ -7,10 +7,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import setwright.app.logbook.LogbookTrials;
-import setwright.app.predict.ChangePredictor;
+import setwright.app.logbook.OpenTrial;
 import setwright.app.text.Sentence;
-import setwright.logbook.Logbook;
 import setwright.logbook.row.TrialRow;
 
 /** Gives up a trial. */
@@ -19,9 +17,6 @@ import setwright.logbook.row.TrialRow;
         description = "Gives up the trial that is under way in the logbook, so that other things may be changed.",
         mixinStandardHelpOptions = true)
 public final class TrialDropCommand implements Callable<Integer> {
-    private final DeskOpener desk;
-    private final ChangePredictor predictor;
-
     @Spec
     private CommandSpec spec;
 
@@ -31,16 +26,9 @@ public final class TrialDropCommand implements Callable<Integer> {
     @Mixin
     private LogbookOption logbook;
 
-    /** Makes the command with what does its work. */
-    public TrialDropCommand(DeskOpener desk, ChangePredictor predictor) {
-        this.desk = desk;
-        this.predictor = predictor;
-    }
-
     @Override
     public Integer call() {
-        Logbook opened = logbook.place().open();
-        TrialRow trial = new LogbookTrials(opened, desk.open(opened), predictor).drop(car);
+        TrialRow trial = new OpenTrial(logbook.place().open(), car).drop();
         Output.print(
                 spec,
                 Sentence.write(

@@ -17,6 +17,7 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.json.TrialJsonWriter;
 import setwright.app.logbook.LogbookTrials;
+import setwright.app.logbook.OpenTrial;
 import setwright.app.predict.ChangePredictor;
 import setwright.app.report.trial.TrialReport;
 import setwright.app.text.TrialText;
@@ -134,7 +135,7 @@ public final class TrialJudgeCommand implements Callable<Integer> {
         LogbookTrials trials = new LogbookTrials(opened, desk.open(opened), predictor);
         Optional<String> car = cars.stream().findFirst();
         if (!without.isEmpty()) {
-            trials.leaveOut(car, without, why.orElseThrow());
+            new OpenTrial(opened, car).leaveOut(without, why.orElseThrow());
         }
         Optional<TrialAnswer> judged;
         try (Progress progress = ProgressLine.of(MANY_STEPS)) {

@@ -13,12 +13,12 @@ import picocli.CommandLine.Spec;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
-import setwright.app.evidence.Answer;
 import setwright.app.json.PlanJsonWriter;
 import setwright.app.logbook.LogbookTrials;
-import setwright.app.logbook.StintDesk.KeptLaps;
+import setwright.app.logbook.StintDesk;
 import setwright.app.predict.ChangePredictor;
 import setwright.app.propose.ChangeProposer;
+import setwright.app.propose.ProposalAnswer;
 import setwright.app.text.PlanText;
 import setwright.app.trial.PlanAnswer;
 import setwright.app.units.Figures;
@@ -94,15 +94,14 @@ public final class TrialPlanCommand implements Callable<Integer> {
             throw new BadOption("a change of one's own is planned for stints of the logbook: read the recording in with"
                     + " setwright add, or leave out " + changes.get(0) + ".");
         }
-        Answer judged = laps.answer(progress);
-        progress.step("turning each item on the laps");
-        return PlanAnswer.of(judged, proposer.propose(judged.diagnosis(), judged.car()));
+        ProposalAnswer proposed = ProposalAnswer.of(laps, proposer, progress);
+        return PlanAnswer.of(proposed.answer(), proposed.proposal());
     }
 
     private PlanAnswer open(Optional<String> number, List<String> changes, Progress progress) throws Exception {
         Logbook logbook = choice.logbook().place().open();
-        KeptLaps laps = choice.kept(number, opened -> desk.open(logbook));
-        return new LogbookTrials(logbook, desk.open(logbook), predictor)
-                .plan(laps, changes, together, proposer, progress);
+        StintDesk stints = desk.open(logbook);
+        return new LogbookTrials(logbook, stints, predictor)
+                .plan(choice.kept(number, stints), changes, together, proposer, progress);
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 
 /** Writes a file aside and renames it, so that nobody ever sees half of it. */
 public final class WholeFile {
@@ -60,19 +61,19 @@ public final class WholeFile {
     public static void write(Path file, byte[] bytes) throws IOException {
         check(file);
         Path target = file.toAbsolutePath();
-        Path aside = aside(target.resolveSibling("." + target.getFileName()));
+        Path folder = Objects.requireNonNull(target.getParent(), "a file that was checked has a folder");
+        String name = String.valueOf(target.getFileName());
         try {
-            Files.write(aside, bytes);
-            flush(aside);
-            move(aside, target);
+            put(folder, name, aside -> {
+                Files.write(aside, bytes);
+                return name;
+            });
         } catch (FileSystemException e) {
             // Its own message would name the file aside, which nobody asked for.
             throw new IOException(
                     "cannot write " + file + ": its folder takes no files"
                             + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + ". Name another folder",
                     e);
-        } finally {
-            Files.deleteIfExists(aside);
         }
     }
 
@@ -93,25 +94,28 @@ public final class WholeFile {
      * @throws IOException when it cannot be written; nothing is there then
      */
     public static void write(Path folder, Content content) throws IOException {
-        Path aside = aside(folder.resolve(".incoming"));
         try {
-            String name = content.write(aside);
-            flush(aside);
-            move(aside, folder.resolve(name));
-            flush(folder);
+            put(folder, "incoming", content);
         } catch (FileSystemException e) {
             throw new IOException(
                     "cannot write into " + folder + (e.getReason() == null ? "" : " (" + e.getReason() + ")")
                             + ". Check that it is there, may be written to and has room",
                     e);
-        } finally {
-            Files.deleteIfExists(aside);
         }
     }
 
-    private static Path aside(Path name) {
-        return name.resolveSibling(name.getFileName() + "."
-                + ProcessHandle.current().pid() + "." + Thread.currentThread().getId() + ".part");
+    /** Aside, to the disk, then renamed. */
+    private static void put(Path folder, String name, Content content) throws IOException {
+        Path aside = folder.resolve("." + name + "." + ProcessHandle.current().pid() + "."
+                + Thread.currentThread().getId() + ".part");
+        try {
+            String known = content.write(aside);
+            flush(aside);
+            move(aside, folder.resolve(known));
+            flush(folder);
+        } finally {
+            Files.deleteIfExists(aside);
+        }
     }
 
     /** To the disk; a folder's names where the system can. */

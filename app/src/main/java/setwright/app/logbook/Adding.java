@@ -165,9 +165,7 @@ public final class Adding {
         Optional<DriverRow> last =
                 tables.stints().last().map(stint -> tables.drivers().get(stint.driverId()));
         String wanted = name.or(() -> last.map(DriverRow::name)).orElse(NOBODY);
-        return tables.drivers()
-                .named(wanted)
-                .orElseGet(() -> tables.drivers().get(tables.drivers().add(wanted)));
+        return tables.drivers().knownOrNew(wanted);
     }
 
     /** What was driven is noted; only a setup that nobody has seen before is also put onto the car: the car may have moved on since. */

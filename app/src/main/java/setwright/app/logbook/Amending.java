@@ -37,13 +37,8 @@ public final class Amending {
         return logbook.with(tables -> {
             KeptStint stint = KeptStint.find(tables, Optional.of(number));
             List<String> words = new ArrayList<>();
-            DriverRow driver = amendment
-                    .driver()
-                    .map(name -> tables.drivers()
-                            .named(name)
-                            .orElseGet(
-                                    () -> tables.drivers().get(tables.drivers().add(name))))
-                    .orElse(stint.driver());
+            DriverRow driver =
+                    amendment.driver().map(tables.drivers()::knownOrNew).orElse(stint.driver());
             if (driver.id() != stint.driver().id()) {
                 words.add("driver " + driver.name() + " (was " + stint.driver().name() + ")");
             }

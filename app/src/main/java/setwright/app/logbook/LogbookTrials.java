@@ -30,8 +30,6 @@ import setwright.intake.car.SheetText;
 import setwright.logbook.Logbook;
 import setwright.logbook.Tables;
 import setwright.logbook.problem.LogbookProblem;
-import setwright.logbook.row.CarRow;
-import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.VerdictRow;
 
@@ -61,7 +59,7 @@ public final class LogbookTrials {
     public PlanAnswer plan(
             KeptLaps laps, List<String> words, Optional<String> together, ChangeProposer proposer, Progress progress)
             throws IOException {
-        noneUnderWay(laps.stint().car());
+        logbook.look(tables -> OpenTrial.none(tables, laps.stint().car()));
         Optional<String> why = together.map(String::strip).filter(text -> !text.isEmpty());
         List<SetupDifference> asked = asked(laps.stint(), words, why);
         Answer answer = laps.answer(progress);
@@ -75,13 +73,6 @@ public final class LogbookTrials {
         }
         TrialRow trial = logbook.with(tables -> open(tables, laps.stint(), plan));
         return plan.opened(new PlanAnswer.Opened(trial.id(), trial.plan(), trial.lapsARun()));
-    }
-
-    private void noneUnderWay(CarRow car) {
-        logbook.look(tables -> tables.trials().open(car.id())).ifPresent(trial -> {
-            throw new LogbookProblem("trial " + trial.id() + " (" + trial.changeWords() + ") of " + car.name()
-                    + " is under way. Judge it with: setwright trial judge; or give it up with: setwright trial drop.");
-        });
     }
 
     private static List<SetupDifference> asked(KeptStint stint, List<String> words, Optional<String> together) {
@@ -108,10 +99,7 @@ public final class LogbookTrials {
     }
 
     private static TrialRow open(Tables tables, KeptStint stint, PlanAnswer plan) {
-        tables.trials().open(stint.car().id()).ifPresent(other -> {
-            throw new LogbookProblem("trial " + other.id() + " of "
-                    + stint.car().name() + " was opened meanwhile. Give the command once more.");
-        });
+        OpenTrial.none(tables, stint.car()); // somebody else may have opened one meanwhile
         TrialRunsFinder.judgedBefore(tables, stint.stint(), plan.changes(), Long.MAX_VALUE)
                 .ifPresent(earlier -> {
                     throw new LogbookProblem(stint.name() + " was judged in trial " + earlier.id()
@@ -156,62 +144,12 @@ public final class LogbookTrials {
     }
 
     /**
-     * Gives up the trial of a car that is under way.
-     *
-     * @return what was given up
-     */
-    public TrialRow drop(Optional<String> car) {
-        return logbook.with(tables -> {
-            TrialRow trial = underWay(tables, DrivenCar.known(tables, car));
-            tables.trials().end(trial.id());
-            Diary.write(
-                    tables,
-                    Kind.TRIAL,
-                    trial.carId(),
-                    Optional.empty(),
-                    "Trial " + trial.id() + " (" + trial.changeWords() + ") is given up.");
-            return trial;
-        });
-    }
-
-    private static TrialRow underWay(Tables tables, CarRow car) {
-        return tables.trials()
-                .open(car.id())
-                .orElseThrow(() -> new LogbookProblem("no trial of " + car.name()
-                        + " is under way. Plan one with: setwright trial plan; or judge files: setwright trial judge FILE FILE... --car"
-                        + " SHEET --car SHEET."));
-    }
-
-    /**
-     * Leaves stints out of the trial that is under way.
-     *
-     * @param why  in words, such as red flag
-     */
-    public void leaveOut(Optional<String> car, List<Long> stints, String why) {
-        logbook.with(tables -> {
-            TrialRow trial = underWay(tables, DrivenCar.known(tables, car));
-            for (long stint : stints) {
-                KeptStint.find(tables, Optional.of(stint));
-                tables.trials().leaveOut(new TrialAsideRow(trial.id(), stint, why));
-                Diary.write(
-                        tables,
-                        Kind.TRIAL,
-                        trial.carId(),
-                        Optional.of(stint),
-                        "Stint " + stint + " is left out of trial " + trial.id() + ": " + why + ".");
-            }
-            return trial;
-        });
-    }
-
-    /**
      * Judges the trial of a car that is under way, with all runs that are in the logbook.
      *
      * @return empty as long as there is no run with the change, or none without
      */
     public Optional<TrialAnswer> judge(Optional<String> car, Progress progress) throws IOException {
-        TrialRunsFinder.Runs found =
-                logbook.look(tables -> TrialRunsFinder.find(tables, underWay(tables, DrivenCar.known(tables, car))));
+        TrialRunsFinder.Runs found = logbook.look(tables -> TrialRunsFinder.find(tables, OpenTrial.of(tables, car)));
         if (found.changed().isEmpty() || found.changed().size() == found.runs().size()) {
             return Optional.empty();
         }

@@ -5,10 +5,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import setwright.app.logbook.Diary.Kind;
 import setwright.app.units.Figures;
-import setwright.core.trial.TrialVerdict;
 import setwright.logbook.Logbook;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
@@ -86,27 +84,6 @@ public final class StoryDesk {
     public record Tried(CarRow car, TrialRow trial, Optional<VerdictRow> verdict, List<TriedEffectRow> effects) {
         public Tried {
             effects = List.copyOf(effects);
-        }
-
-        /** Returns whether it was decided, one way or the other. */
-        public boolean decided() {
-            return verdict.filter(last -> !last.verdict().equals(TrialVerdict.UNDECIDED.words()))
-                    .isPresent();
-        }
-
-        /** Returns the share of predictions whose interval held what was measured, allowing for the measurement's own error; empty without any. */
-        public OptionalDouble held() {
-            List<TriedEffectRow> told = effects.stream()
-                    .filter(effect -> effect.predicted().isPresent())
-                    .toList();
-            return told.stream()
-                    .mapToDouble(effect -> holds(effect) ? 1.0 : 0.0)
-                    .average();
-        }
-
-        private static boolean holds(TriedEffectRow effect) {
-            return effect.measuredHigh() >= effect.predictedLow().orElseThrow()
-                    && effect.measuredLow() <= effect.predictedHigh().orElseThrow();
         }
     }
 

@@ -55,7 +55,7 @@ final class TrialRunsFinder {
             double seen) {
         /** Returns their numbers, with commas. */
         String key() {
-            return runs.stream().map(run -> String.valueOf(run.number())).collect(Collectors.joining(","));
+            return TrialRunsFinder.key(runs);
         }
     }
 
@@ -119,9 +119,13 @@ final class TrialRunsFinder {
                 .findFirst();
     }
 
+    private static String key(List<KeptStint> runs) {
+        return runs.stream().map(run -> String.valueOf(run.number())).collect(Collectors.joining(","));
+    }
+
     private Runs found() {
         double planned = trial.plan().length() - 1.0;
-        String key = runs.stream().map(run -> String.valueOf(run.number())).collect(Collectors.joining(","));
+        String key = key(runs);
         double last = tables.verdicts().ofTrial(trial.id()).stream()
                 .filter(verdict -> !verdict.runs().equals(key))
                 .mapToDouble(VerdictRow::planShare)

@@ -63,7 +63,7 @@ final class Program {
                 .addSubcommand(new CommandLine(new TrialCommand())
                         .addSubcommand(new TrialPlanCommand(files, desk, Proposer::propose, LapReplay::predict))
                         .addSubcommand(new TrialJudgeCommand(files, desk, LapReplay::predict))
-                        .addSubcommand(new TrialDropCommand(desk, LapReplay::predict))
+                        .addSubcommand(new TrialDropCommand())
                         .addSubcommand(new TrialTriedCommand()))
                 .setExecutionExceptionHandler(new Failures(Map.of()))
                 .setOut(new PrintWriter(results))

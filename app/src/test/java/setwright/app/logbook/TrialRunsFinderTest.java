@@ -12,8 +12,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import setwright.app.predict.LapReplay;
-import setwright.core.judgement.Diagnostician;
 import setwright.core.trial.SetupDifference;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.TrialRow;
@@ -72,8 +70,7 @@ final class TrialRunsFinderTest {
         set("front_bar=9");
         long again = fixture.stint("Ines", 7);
         long flagged = fixture.stint("Ines", 7);
-        new LogbookTrials(fixture.logbook, new StintDesk(fixture.logbook, Diagnostician::diagnose), LapReplay::predict)
-                .leaveOut(CAR, List.of(flagged), "red flag");
+        new OpenTrial(fixture.logbook, CAR).leaveOut(List.of(flagged), "red flag");
 
         TrialRunsFinder.Runs runs = runs(trial);
 

@@ -7,17 +7,39 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.params.provider.Arguments;
 
-/** Pages made of examples, opened in a browser and kept where a person can look at them. */
-public final class ExamplePages implements AutoCloseable {
+/**
+ * Pages made of examples, opened in a browser and kept where a person can look at them. Registered with a test class, it starts the browser before
+ * the first test and ends it after the last; after each, nothing must have been fetched and nothing complained.
+ */
+public final class ExamplePages implements BeforeAllCallback, AfterEachCallback, AfterAllCallback {
     private static final Path FOLDER = Path.of("target", "example-pages");
 
     private final Map<String, Path> pages = new LinkedHashMap<>();
-    private final Chromium chromium = Chromium.start();
+    private Optional<Chromium> chromium = Optional.empty();
+
+    @Override
+    public void beforeAll(ExtensionContext context) {
+        chromium = Optional.of(Chromium.start());
+    }
+
+    @Override
+    public void afterEach(ExtensionContext context) {
+        assertThat(chromium.orElseThrow().faults()).isEmpty();
+    }
+
+    @Override
+    public void afterAll(ExtensionContext context) {
+        chromium.ifPresent(Chromium::close);
+    }
 
     /** Returns each name with each width from a telephone to a large screen. */
     public static Stream<Arguments> atAllWidths(String... names) {
@@ -33,7 +55,7 @@ public final class ExamplePages implements AutoCloseable {
 
     /** Opens a page and keeps its picture. */
     public Page open(String name, int width) {
-        Page page = chromium.open(pages.getOrDefault(name, FOLDER), width, true);
+        Page page = chromium.orElseThrow().open(pages.getOrDefault(name, FOLDER), width, true);
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(FOLDER.resolve(name + "-" + width + ".png"))
                 .setFullPage(true));
@@ -45,15 +67,5 @@ public final class ExamplePages implements AutoCloseable {
         assertThat(open(name, width)
                         .evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
                 .isEqualTo(0);
-    }
-
-    /** Returns what pages fetched or complained of. */
-    public List<String> faults() {
-        return chromium.faults();
-    }
-
-    @Override
-    public void close() {
-        chromium.close();
     }
 }

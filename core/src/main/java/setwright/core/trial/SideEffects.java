@@ -12,7 +12,6 @@ import setwright.core.handling.SpeedClass;
 import setwright.core.replay.Pool;
 import setwright.core.trial.Trial.Besides;
 import setwright.core.trial.Trial.Sector;
-import setwright.core.trial.TrialModel.Estimated;
 
 /** What a change did elsewhere: to the balance of other phases and corners, and to the parts of the lap. */
 final class SideEffects {
@@ -20,12 +19,10 @@ final class SideEffects {
 
     private final List<TrialRun> runs;
     private final TrialModel model;
-    private final FuelEffect fuel;
 
-    SideEffects(List<TrialRun> runs, TrialModel model, FuelEffect fuel) {
+    SideEffects(List<TrialRun> runs, TrialModel model) {
         this.runs = runs;
         this.model = model;
-        this.fuel = fuel;
     }
 
     /**
@@ -70,27 +67,10 @@ final class SideEffects {
                     .mapToDouble(lap -> lap.sectorsS().get(part))
                     .average()
                     .orElse(Double.NaN);
-            double known = knownShare * mean;
-            model.of(
-                            (run, lap) -> OptionalDouble.of(
-                                    fuel.partS(run, lap, lap.sectorsS().get(part))),
-                            known)
-                    .map(estimated -> lessSure(estimated, part, known))
-                    .ifPresent(change -> found.add(new Sector(part + 1, change, false)));
+            model.ofTime(lap -> lap.sectorsS().get(part), knownShare * mean)
+                    .ifPresent(estimated -> found.add(new Sector(part + 1, estimated.change(), false)));
         }
         return holm(found, Sector::timeS, (one, clear) -> new Sector(one.number(), one.timeS(), clear));
-    }
-
-    /** What is not known of the fuel counts as error. */
-    private TrialEffect lessSure(Estimated estimated, int part, double known) {
-        return model.of(
-                        (run, lap) -> OptionalDouble.of(
-                                fuel.dearerPartS(run, lap, lap.sectorsS().get(part))),
-                        known)
-                .map(dearer -> estimated
-                        .change()
-                        .lessSure(dearer.change().value() - estimated.change().value()))
-                .orElse(estimated.change());
     }
 
     /** Step down from the clearest one (Holm, Scandinavian Journal of Statistics 6, 1979). */

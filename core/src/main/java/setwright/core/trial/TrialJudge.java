@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
@@ -26,9 +25,9 @@ public final class TrialJudge {
     private static final int FEWEST_LAPS = 2;
     private static final int MOST_LAPS = 40;
     private static final int MOST_RUNS = 10;
+
     private final List<TrialRun> runs;
     private final Optional<TrialTarget> target;
-    private final FuelEffect fuel;
     private final TrialModel model;
     private final double lapS;
     private final double level;
@@ -41,8 +40,7 @@ public final class TrialJudge {
                 .mapToDouble(TrialLap::timeS)
                 .average()
                 .orElse(Double.NaN);
-        this.fuel = FuelEffect.of(runs, lapS);
-        this.model = new TrialModel(runs, fuel);
+        this.model = new TrialModel(runs, FuelEffect.of(runs, lapS));
         this.level = target.isPresent() ? 0.5 * looks.level() : looks.level();
     }
 
@@ -64,7 +62,7 @@ public final class TrialJudge {
     }
 
     private Trial judge(int cold) {
-        Optional<Estimated> time = enough() ? time() : Optional.empty();
+        Optional<Estimated> time = enough() ? model.ofTime(TrialLap::timeS, RUN_SHARE * lapS) : Optional.empty();
         if (time.isEmpty()) {
             return tooFew();
         }
@@ -73,7 +71,7 @@ public final class TrialJudge {
                 found -> found.change().times(target.map(TrialTarget::wanted).orElse(1.0)));
         TrialEffect lap = time.get().change();
         TrialVerdict verdict = verdict(lap, cure);
-        SideEffects side = new SideEffects(runs, model, fuel);
+        SideEffects side = new SideEffects(runs, model);
         return new Trial(
                 verdict,
                 reason(verdict, lap, cure),
@@ -89,18 +87,6 @@ public final class TrialJudge {
                 time.get().fit().withinDeviation(),
                 verdict == TrialVerdict.UNDECIDED ? Optional.of(more(time.get(), balance)) : Optional.empty(),
                 doubts(time.get(), cure, cold));
-    }
-
-    /** With the fuel taken out; what is not known of that counts as error of the change. */
-    private Optional<Estimated> time() {
-        double scatter = RUN_SHARE * lapS;
-        Optional<Estimated> found = model.of((run, lap) -> OptionalDouble.of(fuel.timeS(run, lap)), scatter);
-        if (!fuel.known() || found.isEmpty()) {
-            return found;
-        }
-        return model.of((run, lap) -> OptionalDouble.of(fuel.dearerS(run, lap)), scatter)
-                .map(dearer -> found.get()
-                        .lessSure(dearer.change().value() - found.get().change().value()));
     }
 
     private boolean enough() {

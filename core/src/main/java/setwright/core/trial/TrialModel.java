@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.ToDoubleFunction;
 import setwright.core.numerics.MixedFit;
 import setwright.core.numerics.MixedModel;
 
@@ -26,6 +27,7 @@ final class TrialModel {
 
     private final List<TrialRun> runs;
     private final TrialPlan plan;
+    private final FuelEffect fuel;
     private final Surroundings surroundings;
     private final boolean order;
     private final int columns;
@@ -33,6 +35,7 @@ final class TrialModel {
     TrialModel(List<TrialRun> runs, FuelEffect fuel) {
         this.runs = runs;
         this.plan = new TrialPlan(runs.stream().map(TrialRun::changed).toList());
+        this.fuel = fuel;
         this.surroundings = Surroundings.of(runs, plan, fuel);
         this.order = plan.takesOutTheDay();
         this.columns = IN_RUN + 1 + (order ? 1 : 0) + (surroundings.temperature() ? 1 : 0);
@@ -60,6 +63,24 @@ final class TrialModel {
         Estimated lessSure(double deviation) {
             return new Estimated(change.lessSure(deviation), day, fit);
         }
+    }
+
+    /**
+     * Estimates the time of a lap or of a part of it, with the fuel on board taken out; what is not known of that counts as error of the change.
+     *
+     * @param timeS            of a lap's part, or of all of it, s
+     * @param knownDeviation   what is known of its scatter between runs, s
+     * @return empty as for {@link #of}
+     */
+    Optional<Estimated> ofTime(ToDoubleFunction<TrialLap> timeS, double knownDeviation) {
+        Optional<Estimated> found =
+                of((run, lap) -> OptionalDouble.of(fuel.partS(run, lap, timeS.applyAsDouble(lap))), knownDeviation);
+        if (!fuel.known() || found.isEmpty()) {
+            return found;
+        }
+        return of((run, lap) -> OptionalDouble.of(fuel.dearerPartS(run, lap, timeS.applyAsDouble(lap))), knownDeviation)
+                .map(dearer -> found.get()
+                        .lessSure(dearer.change().value() - found.get().change().value()));
     }
 
     /**

@@ -105,11 +105,6 @@ public sealed interface Database permits SqliteDatabase, PostgresDatabase {
         if (text.contains("not resolved locally")) {
             return "a newer setwright has written it. Use that one, or name another place with --logbook.";
         }
-        Throwable root = e;
-        while (root.getCause() != null) {
-            root = root.getCause();
-        }
-        return String.valueOf(root.getMessage()).lines().findFirst().orElse(text)
-                + ". Check that it can be reached and written to.";
+        return LogbookProblem.rootOf(e) + ". Check that it can be reached and written to.";
     }
 }

@@ -13,4 +13,13 @@ public final class LogbookProblem extends RuntimeException {
     public LogbookProblem(String message, Throwable cause) {
         super(message, cause);
     }
+
+    /** Returns the first line of what lies at the bottom of a failure. */
+    public static String rootOf(Throwable failure) {
+        Throwable root = failure;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        return String.valueOf(root.getMessage()).lines().findFirst().orElse("unknown");
+    }
 }

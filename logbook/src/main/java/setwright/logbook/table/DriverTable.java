@@ -15,6 +15,11 @@ public interface DriverTable {
     @SqlQuery("SELECT * FROM driver WHERE name = :name")
     Optional<DriverRow> named(@Bind("name") String name);
 
+    /** Returns the driver of that name, new or known. */
+    default DriverRow knownOrNew(String name) {
+        return named(name).orElseGet(() -> get(add(name)));
+    }
+
     /** Returns a driver. */
     @SqlQuery("SELECT * FROM driver WHERE id = :id")
     DriverRow get(@Bind("id") long id);

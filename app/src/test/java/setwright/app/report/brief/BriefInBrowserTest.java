@@ -11,10 +11,9 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,7 +27,9 @@ import setwright.app.units.UnitSystem;
 /** The brief as a driver and an engineer meet it: on a screen and on paper. */
 final class BriefInBrowserTest {
     private static final String STRANGE = "<script>alert(1)</script> & \u0416\u0443\u043a\u043e\u0432\u0430";
-    private static ExamplePages pages;
+
+    @RegisterExtension
+    static final ExamplePages pages = new ExamplePages();
 
     private static String brief(ProposalAnswer answer, String driver) {
         return BriefReport.html(
@@ -38,21 +39,8 @@ final class BriefInBrowserTest {
 
     @BeforeAll
     static void start() throws IOException {
-        pages = new ExamplePages();
         pages.keep("brief", brief(ExampleProposal.answer(), "Ines"));
         pages.keep("brief-none", brief(ExampleProposal.none(), STRANGE));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (pages != null) {
-            pages.close();
-        }
-    }
-
-    @AfterEach
-    void nothingWasFetchedAndNothingComplained() {
-        assertThat(pages.faults()).isEmpty();
     }
 
     static Stream<Arguments> pagesAndWidths() {

@@ -6,10 +6,9 @@ import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,28 +28,17 @@ import setwright.core.technique.TechniqueFinder;
 /** The pages of a predicted change and of an identified car as a person meets them. */
 final class PredictionInBrowserTest {
     private static final Figures METRIC = Figures.forPage(UnitSystem.METRIC);
-    private static ExamplePages pages;
+
+    @RegisterExtension
+    static final ExamplePages pages = new ExamplePages();
 
     @BeforeAll
     static void start() throws IOException {
-        pages = new ExamplePages();
         pages.keep("predict", PredictionReport.html(ExamplePrediction.one(), METRIC));
         pages.keep("predict-all", PredictionReport.html(ExamplePrediction.all(), METRIC));
         pages.keep("propose", ProposalReport.html(ExampleProposal.answer(), METRIC));
         pages.keep("propose-none", ProposalReport.html(ExampleProposal.none(), METRIC));
         pages.keep("car-fit", CarFitReport.html(ExampleCarFit.answer(), METRIC));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (pages != null) {
-            pages.close();
-        }
-    }
-
-    @AfterEach
-    void nothingWasFetchedAndNothingComplained() {
-        assertThat(pages.faults()).isEmpty();
     }
 
     static Stream<Arguments> pagesAndWidths() {

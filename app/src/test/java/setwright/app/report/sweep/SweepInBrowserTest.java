@@ -5,10 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,26 +19,15 @@ import setwright.app.units.UnitSystem;
 /** The pages of sweeps as a person meets them. */
 final class SweepInBrowserTest {
     private static final Figures METRIC = Figures.forPage(UnitSystem.METRIC);
-    private static ExamplePages pages;
+
+    @RegisterExtension
+    static final ExamplePages pages = new ExamplePages();
 
     @BeforeAll
     static void start() throws IOException {
-        pages = new ExamplePages();
         pages.keep("sweep-one", SweepReport.html(ExampleSweep.one(), METRIC));
         pages.keep("sweep-two", SweepReport.html(ExampleSweep.two(), METRIC));
         pages.keep("sweep-flat", SweepReport.html(ExampleSweep.flat(), METRIC));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (pages != null) {
-            pages.close();
-        }
-    }
-
-    @AfterEach
-    void nothingWasFetchedAndNothingComplained() {
-        assertThat(pages.faults()).isEmpty();
     }
 
     static Stream<Arguments> pagesAndWidths() {

@@ -5,10 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,24 +18,12 @@ import setwright.app.units.UnitSystem;
 
 /** The page of a trial as a person meets it. */
 final class TrialInBrowserTest {
-    private static ExamplePages pages;
+    @RegisterExtension
+    static final ExamplePages pages = new ExamplePages();
 
     @BeforeAll
     static void start() throws IOException {
-        pages = new ExamplePages();
         pages.keep("trial", TrialReport.html(ExampleTrial.answer(), Figures.forPage(UnitSystem.METRIC)));
-    }
-
-    @AfterAll
-    static void stop() {
-        if (pages != null) {
-            pages.close();
-        }
-    }
-
-    @AfterEach
-    void nothingWasFetchedAndNothingComplained() {
-        assertThat(pages.faults()).isEmpty();
     }
 
     static Stream<Arguments> pagesAndWidths() {
