@@ -99,7 +99,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
                         "a stint of the logbook has its circuit, its map and its driver: leave out --save-circuit,"
                                 + " --write-map and --driver.");
             }
-            StintDesk stints = desk.open(choice.logbook().place().open());
+            StintDesk stints = desk.open(choice.openLogbook());
             return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), stints)) : several(stints);
         }
         List<Path> recordings = named.stream().map(Path::of).toList();

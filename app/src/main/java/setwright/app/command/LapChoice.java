@@ -12,6 +12,7 @@ import setwright.app.diagnose.FileLaps;
 import setwright.app.diagnose.LapSource;
 import setwright.app.logbook.StintDesk;
 import setwright.app.logbook.StintDesk.KeptLaps;
+import setwright.logbook.Logbook;
 
 /** Which laps a call is about: a file with its companions, or a stint of the logbook. */
 final class LapChoice {
@@ -59,7 +60,7 @@ final class LapChoice {
     LapSource laps(
             CommandSpec spec, Optional<String> text, Diagnoser diagnoser, DeskOpener desk, Optional<String> whyCar) {
         if (namesStint(text)) {
-            return kept(text, desk.open(logbook.place().open()));
+            return kept(text, desk.open(openLogbook()));
         }
         whyCar.ifPresent(why -> car.required(spec, why));
         return new FileLaps(
@@ -67,8 +68,8 @@ final class LapChoice {
                 DiagnoseRequest.of(Path.of(text.orElseThrow()), car.path(), reading.map(), reading.circuit()));
     }
 
-    /** Returns a stint of a logbook that is open. */
-    KeptLaps kept(Optional<String> number, StintDesk desk) {
+    /** Opens the logbook that the call's stints are in. */
+    Logbook openLogbook() {
         if (car.path().isPresent()
                 || reading.map().isPresent()
                 || reading.circuit().isPresent()) {
@@ -76,6 +77,11 @@ final class LapChoice {
                     "a stint of the logbook has its car, map and circuit already: leave out --car, --map and"
                             + " --circuit, or name a recording.");
         }
+        return logbook.place().open();
+    }
+
+    /** Returns a stint of a logbook that is open; the last one without a number. */
+    KeptLaps kept(Optional<String> number, StintDesk desk) {
         return desk.laps(number.map(Long::valueOf));
     }
 }

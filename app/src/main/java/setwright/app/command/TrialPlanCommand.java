@@ -99,7 +99,7 @@ public final class TrialPlanCommand implements Callable<Integer> {
     }
 
     private PlanAnswer open(Optional<String> number, List<String> changes, Progress progress) throws Exception {
-        Logbook logbook = choice.logbook().place().open();
+        Logbook logbook = choice.openLogbook();
         StintDesk stints = desk.open(logbook);
         return new LogbookTrials(logbook, stints, predictor)
                 .plan(choice.kept(number, stints), changes, together, proposer, progress);
