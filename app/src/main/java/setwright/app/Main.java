@@ -24,6 +24,7 @@ import setwright.app.command.LogCommand;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
 import setwright.app.command.ProposeCommand;
+import setwright.app.command.ServeCommand;
 import setwright.app.command.SetupCommand;
 import setwright.app.command.SimulateCommand;
 import setwright.app.command.SweepCommand;
@@ -96,6 +97,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new ExportCommand())
                 .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))
+                .addSubcommand(new ServeCommand(desk, Proposer::propose, LapReplay::predict))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new SimulateCommand())

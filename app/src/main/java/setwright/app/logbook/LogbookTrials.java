@@ -10,6 +10,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.logbook.Diary.Kind;
 import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.predict.ChangePredictor;
+import setwright.app.predict.WrongChange;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.trial.PlanAnswer;
 import setwright.app.trial.TrialAnswer;
@@ -59,15 +60,37 @@ public final class LogbookTrials {
     public PlanAnswer plan(
             KeptLaps laps, List<String> words, Optional<String> together, ChangeProposer proposer, Progress progress)
             throws IOException {
-        logbook.look(tables -> OpenTrial.none(tables, laps.stint().car()));
-        Optional<String> why = together.map(String::strip).filter(text -> !text.isEmpty());
-        List<SetupDifference> asked = asked(laps.stint(), words, why);
+        Asked asked = asked(laps, words, together);
         Answer answer = laps.answer(progress);
         laps.found(answer);
         progress.step("turning each item on the laps");
+        return plan(laps, answer, asked, proposer);
+    }
+
+    /**
+     * Plans the trial of a change on laps that were judged already, and opens it, as above.
+     *
+     * @param words  the change, at least one item
+     */
+    public PlanAnswer plan(KeptLaps laps, Answer answer, List<String> words, Optional<String> together) {
+        return plan(laps, answer, asked(laps, words, together), (diagnosis, car, learnt) -> {
+            throw new WrongChange("no change is named that could be tried. Name one, such as front_bar=3.");
+        });
+    }
+
+    private record Asked(List<SetupDifference> changes, Optional<String> why) {}
+
+    private Asked asked(KeptLaps laps, List<String> words, Optional<String> together) {
+        logbook.look(tables -> OpenTrial.none(tables, laps.stint().car()));
+        Optional<String> why = together.map(String::strip).filter(text -> !text.isEmpty());
+        return new Asked(asked(laps.stint(), words, why), why);
+    }
+
+    private PlanAnswer plan(KeptLaps laps, Answer answer, Asked wanted, ChangeProposer proposer) {
+        List<SetupDifference> asked = wanted.changes();
         PlanAnswer plan = asked.isEmpty()
                 ? PlanAnswer.of(answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt()))
-                : PlanAnswer.of(answer, asked, why, expected(laps, asked, answer));
+                : PlanAnswer.of(answer, asked, wanted.why(), expected(laps, asked, answer));
         if (plan.changes().isEmpty() || plan.plans().isEmpty()) {
             return plan;
         }

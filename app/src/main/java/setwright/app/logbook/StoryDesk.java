@@ -38,6 +38,16 @@ public final class StoryDesk {
         });
     }
 
+    /** Returns what was written about a stint, in order. */
+    public List<EntryRow> about(long stint) {
+        return logbook.look(tables -> tables.entries().ofStint(stint));
+    }
+
+    /** Returns all cars, in the order in which they came. */
+    public List<CarRow> cars() {
+        return logbook.look(tables -> tables.cars().all());
+    }
+
     /** Returns all that was ever written, in order. */
     public List<EntryRow> all() {
         return logbook.look(tables -> tables.entries().all());

@@ -19,8 +19,7 @@ import setwright.core.circuit.ReferenceLine;
  * @param labels  corner numbers, placed in per cent of the box
  */
 public record CircuitMap(String aspect, Markup track, List<Label> labels) {
-    private static final double WIDTH = 1000.0;
-    private static final double MARGIN = 75.0;
+    private static final double WIDTH = MapFrame.WIDTH;
     /** Distances at which a label is tried, in drawing units, and how near two labels may come. */
     private static final double[] AWAY = {44.0, -44.0, 66.0, -66.0, 90.0, -90.0};
 
@@ -31,7 +30,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
     public record Label(int corner, String left, String top, String sign, String css, String facts) {}
 
     static CircuitMap of(BalanceTable table, ReferenceLine line, CornerFacts facts) {
-        Frame frame = Frame.around(line);
+        MapFrame frame = MapFrame.around(line);
         Svg svg = new Svg()
                 .open(
                         "svg",
@@ -80,7 +79,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
                 labels(table, frame, line, facts));
     }
 
-    private static String path(Frame frame, ReferenceLine line, double fromM, double toM) {
+    private static String path(MapFrame frame, ReferenceLine line, double fromM, double toM) {
         if (!(toM > fromM)) {
             return "";
         }
@@ -92,7 +91,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
         return path.to(frame.x(line, toM), frame.y(line, toM)).text();
     }
 
-    private static void start(Svg svg, Frame frame, ReferenceLine line) {
+    private static void start(Svg svg, MapFrame frame, ReferenceLine line) {
         double dx = frame.x(line, 6.0) - frame.x(line, 0.0);
         double dy = frame.y(line, 6.0) - frame.y(line, 0.0);
         double length = Math.max(1e-9, Math.hypot(dx, dy));
@@ -123,7 +122,7 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
                         .text());
     }
 
-    private static List<Label> labels(BalanceTable table, Frame frame, ReferenceLine line, CornerFacts facts) {
+    private static List<Label> labels(BalanceTable table, MapFrame frame, ReferenceLine line, CornerFacts facts) {
         List<double[]> taken = new ArrayList<>();
         List<Label> labels = new ArrayList<>();
         for (Row row : table.rows()) {
@@ -142,7 +141,8 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
     }
 
     /** Outside of the corner first; the first place that is clear of other labels and of the track. */
-    private static double[] place(Frame frame, ReferenceLine line, double station, double turn, List<double[]> taken) {
+    private static double[] place(
+            MapFrame frame, ReferenceLine line, double station, double turn, List<double[]> taken) {
         double x = frame.x(line, station);
         double y = frame.y(line, station);
         double tx = frame.x(line, station + 2.0) - frame.x(line, station - 2.0);
@@ -175,66 +175,11 @@ public record CircuitMap(String aspect, Markup track, List<Label> labels) {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static double nearestTrack(double[] at, Frame frame, ReferenceLine line) {
+    private static double nearestTrack(double[] at, MapFrame frame, ReferenceLine line) {
         double least = Double.POSITIVE_INFINITY;
         for (double s = 0.0; s < line.lengthM(); s += 8.0) {
             least = Math.min(least, Math.hypot(frame.x(line, s) - at[0], frame.y(line, s) - at[1]));
         }
         return least;
-    }
-
-    /** Where ground coordinates fall on the drawing; a circuit longer than wide is laid on its side. */
-    private record Frame(boolean turned, double left, double top, double scale, double height) {
-
-        static Frame around(ReferenceLine line) {
-            double[] x = new double[line.nodeCount()];
-            double[] y = new double[line.nodeCount()];
-            for (int i = 0; i < x.length; i++) {
-                x[i] = line.x(i);
-                y[i] = line.y(i);
-            }
-            double[] rangeX = range(x);
-            double[] rangeY = range(y);
-            boolean turned = rangeY[1] - rangeY[0] > rangeX[1] - rangeX[0];
-            double across = turned ? rangeY[1] - rangeY[0] : rangeX[1] - rangeX[0];
-            double down = turned ? rangeX[1] - rangeX[0] : rangeY[1] - rangeY[0];
-            double scale = (WIDTH - 2.0 * MARGIN) / Math.max(1.0, across);
-            return new Frame(
-                    turned,
-                    turned ? rangeY[0] : rangeX[0],
-                    turned ? rangeX[0] : rangeY[1],
-                    scale,
-                    Math.max(300.0, down * scale + 2.0 * MARGIN));
-        }
-
-        private static double[] range(double[] values) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (double value : values) {
-                low = Math.min(low, value);
-                high = Math.max(high, value);
-            }
-            return new double[] {low, high};
-        }
-
-        double x(ReferenceLine line, double station) {
-            return MARGIN + scale * ((turned ? at(line, station, false) : at(line, station, true)) - left);
-        }
-
-        /** Downwards: north is up, or east is down when turned, which keeps left corners left. */
-        double y(ReferenceLine line, double station) {
-            return MARGIN + scale * (turned ? at(line, station, true) - top : top - at(line, station, false));
-        }
-
-        private static double at(ReferenceLine line, double station, boolean first) {
-            double position = line.wrap(station) / line.stepM();
-            int node = (int) Math.floor(position);
-            double share = position - node;
-            int here = node % line.nodeCount();
-            int next = (node + 1) % line.nodeCount();
-            return first
-                    ? line.x(here) * (1.0 - share) + line.x(next) * share
-                    : line.y(here) * (1.0 - share) + line.y(next) * share;
-        }
     }
 }

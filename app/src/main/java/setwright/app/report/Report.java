@@ -20,7 +20,8 @@ public final class Report {
         return Page.render("report.jte", view(answer, figures));
     }
 
-    static ReportView view(Answer answer, Figures figures) {
+    /** Returns what the document shows. */
+    public static ReportView view(Answer answer, Figures figures) {
         Diagnosis diagnosis = answer.diagnosis();
         Stint stint = diagnosis.stint();
         BalanceTable table = BalanceTable.of(diagnosis);

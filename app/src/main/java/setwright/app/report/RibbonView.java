@@ -3,6 +3,7 @@ package setwright.app.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.evidence.BalanceTable.Cell;
 import setwright.app.evidence.BalanceTable.Row;
@@ -15,6 +16,8 @@ import setwright.core.handling.Phase;
  * @param cells  in driving order
  */
 public record RibbonView(List<Place> cells) {
+    /** Yardsticks that fill half the height. */
+    private static final double FULL = 4.0;
 
     /**
      * A corner on the ribbon.
@@ -31,6 +34,9 @@ public record RibbonView(List<Place> cells) {
     /**
      * A phase on the ribbon: a bar up for understeer, down for oversteer.
      *
+     * @param phase   in words
+     * @param deg     the imbalance in deg; null where none is shown
+     * @param fullDeg that fills half the height
      * @param width   relative width
      * @param css     style classes of its colour
      * @param up      height above the middle, per cent
@@ -39,7 +45,17 @@ public record RibbonView(List<Place> cells) {
      * @param notch   whether the hands did something unusual there in most laps
      * @param letsGo  style class of an axle that lets go there in most laps; empty when none does
      */
-    public record PhaseBar(String width, String css, int up, int down, String sign, boolean notch, String letsGo) {}
+    public record PhaseBar(
+            String phase,
+            @Nullable String deg,
+            String fullDeg,
+            String width,
+            String css,
+            int up,
+            int down,
+            String sign,
+            boolean notch,
+            String letsGo) {}
 
     static RibbonView of(BalanceTable table, CornerFacts facts) {
         return new RibbonView(
@@ -64,9 +80,12 @@ public record RibbonView(List<Place> cells) {
     private static PhaseBar bar(Cell cell, Row row, double yardstickRad) {
         Shade shade = Shade.of(cell, yardstickRad);
         double median = cell.excess().median();
-        int height = (int) Math.round(100.0 * Math.min(1.0, Math.abs(median) / (4.0 * yardstickRad)));
+        int height = (int) Math.round(100.0 * Math.min(1.0, Math.abs(median) / (FULL * yardstickRad)));
         boolean show = row.repeatable() && Double.isFinite(median);
         return new PhaseBar(
+                cell.phase().words(),
+                show ? degrees(median) : null,
+                degrees(FULL * yardstickRad),
                 weight(cell.timeS()),
                 shade.css(),
                 show && median > 0.0 ? height : 0,
@@ -90,6 +109,10 @@ public record RibbonView(List<Place> cells) {
 
     private static boolean unusual(CornerPass pass, Phase phase) {
         return pass.hands().stream().anyMatch(event -> event.phase() == phase);
+    }
+
+    private static String degrees(double rad) {
+        return String.format(Locale.ROOT, "%.4f", Math.toDegrees(rad));
     }
 
     private static String weight(double timeS) {

@@ -54,6 +54,15 @@ public final class Chromium implements AutoCloseable {
 
     /** Opens a file in a window of its own, with or without scripts. */
     public Page open(Path file, int width, boolean script) {
+        return open(file.toUri().toString(), width, script);
+    }
+
+    /** Opens an address in a window of its own. */
+    public Page window(String address, int width) {
+        return open(address, width, true);
+    }
+
+    private Page open(String address, int width, boolean script) {
         Page page = browser.newContext(new Browser.NewContextOptions()
                         .setViewportSize(width, 900)
                         .setColorScheme(ColorScheme.LIGHT)
@@ -62,8 +71,17 @@ public final class Chromium implements AutoCloseable {
         page.onConsoleMessage(message -> complaints.add(message.text()));
         page.onPageError(complaints::add);
         page.onRequest(request -> requests.add(request.url()));
-        page.navigate(file.toUri().toString());
+        page.navigate(address);
         return page;
+    }
+
+    /** Returns what pages complained of, and what they asked for from elsewhere than this server. */
+    public List<String> faultsBeside(String server) {
+        return faults().stream()
+                .filter(fault -> !fault.startsWith(server))
+                .filter(fault -> !fault.matches(
+                        "Failed to load resource: .* status of 4[0-9]{2} .*")) // refusals, told on the page
+                .toList();
     }
 
     /** Returns what pages complained of, and what they asked for from elsewhere. */

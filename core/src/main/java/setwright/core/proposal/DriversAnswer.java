@@ -22,7 +22,6 @@ import setwright.core.replay.Effect;
 import setwright.core.replay.LapEffect;
 import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
-import setwright.core.replay.Predictor;
 
 /*
  * Design note. A replay keeps the driver's use of the limiting axle and so knows of grip, drag and weight; it does not know that a car
@@ -114,12 +113,7 @@ public final class DriversAnswer {
     /** Returns what changes would do to a diagnosed car, each by itself: replayed, with the driver's answer. */
     public static List<Prediction> foresee(
             Diagnosis diagnosis, CarSheet sheet, CarBelief car, List<List<SetupChange>> candidates) {
-        DriversAnswer answer = of(diagnosis);
-        return Predictor.of(diagnosis.stint(), diagnosis.trace(), diagnosis.passes(), sheet, car)
-                .predict(candidates)
-                .stream()
-                .map(answer::to)
-                .toList();
+        return new Foresight(diagnosis, sheet, car).foresee(candidates);
     }
 
     /** Returns a replayed prediction with the driver's answer in it, corner by corner. */

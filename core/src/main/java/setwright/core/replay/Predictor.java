@@ -34,9 +34,11 @@ public final class Predictor {
     private final EffectLayout layout;
     private final double lengthM;
     private final double leastLateral;
+    private final List<DrivenDraw> ready;
 
     private Predictor(
             CarSheet sheet, CarBelief belief, List<DrivenLap> laps, Stint stint, EffectLayout layout, double least) {
+        this.ready = List.of();
         this.sheet = sheet;
         this.belief = belief;
         this.laps = laps;
@@ -80,6 +82,32 @@ public final class Predictor {
         return new Predictor(sheet, belief, laps, stint, EffectLayout.of(stint, passes), DrivenLap.leastLateral(trace));
     }
 
+    private Predictor(Predictor plain, List<DrivenDraw> ready) {
+        this.sheet = plain.sheet;
+        this.belief = plain.belief;
+        this.laps = plain.laps;
+        this.corners = plain.corners;
+        this.layout = plain.layout;
+        this.lengthM = plain.lengthM;
+        this.leastLateral = plain.leastLateral;
+        this.ready = ready;
+    }
+
+    /**
+     * Returns one that has done beforehand what does not depend on the change: the same answers, several times sooner, at the price of
+     * memory (some tens of megabytes). It is to be asked by one thread at a time.
+     */
+    public Predictor ready() {
+        double[][] cars = belief.draw(DRAWS, SEED);
+        CarAssembler assembler = new CarAssembler(sheet);
+        return new Predictor(
+                this,
+                IntStream.range(0, DRAWS)
+                        .parallel()
+                        .mapToObj(number -> drawn(number, cars[number], assembler))
+                        .toList());
+    }
+
     /**
      * Predicts changes, each by itself.
      *
@@ -103,7 +131,10 @@ public final class Predictor {
         candidates.forEach(candidate -> samples.add(new EffectSamples(layout, draws)));
         CarAssembler assembler = new CarAssembler(sheet);
         List<CarSheet> setups = candidates.stream().map(sheet::with).toList();
-        IntStream.range(0, draws).parallel().forEach(draw -> replay(draw, cars[draw], assembler, setups, samples));
+        IntStream.range(0, draws).parallel().forEach(number -> {
+            DrivenDraw draw = number < ready.size() ? ready.get(number) : drawn(number, cars[number], assembler);
+            replay(number, draw, assembler, setups, samples, lengthM);
+        });
         CarModel driven = assembler.build(belief.middle());
         double[] speeds = speeds();
         double topSpeed = laps.stream()
@@ -127,22 +158,20 @@ public final class Predictor {
                 .toList();
     }
 
-    private void replay(
-            int draw, double[] parameters, CarAssembler assembler, List<CarSheet> setups, List<EffectSamples> samples) {
-        DrivenLap lap = laps.get(draw % laps.size());
-        CarModel driven = assembler.build(parameters);
-        LapRun run = LapRun.of(driven, lap, leastLateral).prepared();
-        TimeGain time = new TimeGain(lap, driven);
-        double[] scale = new double[lap.size()];
-        double[] balance = new double[lap.size()];
+    private static void replay(
+            int number,
+            DrivenDraw draw,
+            CarAssembler assembler,
+            List<CarSheet> setups,
+            List<EffectSamples> samples,
+            double lengthM) {
         for (int c = 0; c < setups.size(); c++) {
-            CarModel changed = assembler.build(setups.get(c), parameters);
-            double[] loads = run.loadsOf(changed);
-            run.margins(changed, loads, scale);
-            double[] faster = time.faster(scale, changed);
-            run.balances(changed, loads, faster, balance);
-            samples.get(c).put(draw, lap, balance, time.time(), lengthM);
+            draw.replay(number, assembler.build(setups.get(c), draw.parameters()), samples.get(c), lengthM);
         }
+    }
+
+    private DrivenDraw drawn(int number, double[] parameters, CarAssembler assembler) {
+        return new DrivenDraw(parameters, assembler, laps.get(number % laps.size()), leastLateral);
     }
 
     /** Mean speed over the laps in each bin of the lap plot, m/s. */

@@ -74,6 +74,31 @@ final class PredictorTest {
     }
 
     @Test
+    void oneThatIsReadyAnswersTheSameAgainAndAgain() {
+        Predictor ready = PREDICTOR.ready();
+        for (String item : List.of("rear_wing", "rear_bar", "rear_wing")) {
+            Prediction first = turned(item, 1);
+            Prediction again = ready.predict(List.of(change(item, 1))).get(0);
+            assertThat(again.phases()).isEqualTo(first.phases());
+            assertThat(again.corners()).isEqualTo(first.corners());
+            assertThat(again.lapTimeS()).isEqualTo(first.lapTimeS());
+        }
+    }
+
+    @Test
+    void fewerDrawsOfOneThatIsReadySayNearlyTheSame() {
+        Effect all = turned("rear_wing", 1).lapTimeS();
+        Effect some = PREDICTOR
+                .ready()
+                .predict(List.of(change("rear_wing", 1)), 50)
+                .get(0)
+                .lapTimeS();
+        // The middle of 50 draws scatters by 1.25 / sqrt(50) of their standard deviation; four times that is chance's
+        // end.
+        assertThat(some.central()).isEqualTo(all.central(), within(4.0 * 1.25 / Math.sqrt(50.0) * all.deviation()));
+    }
+
+    @Test
     void oppositeSmallChangesHaveOppositeEffects() {
         for (String item : List.of("front_bar", "rear_spring", "rear_wing")) {
             double up = mid(turned(item, 1));

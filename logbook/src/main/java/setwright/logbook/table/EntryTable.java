@@ -19,6 +19,10 @@ public interface EntryTable {
     @SqlQuery("SELECT * FROM entry WHERE written_at >= :from AND written_at < :to ORDER BY id")
     List<EntryRow> between(@Bind("from") Instant from, @Bind("to") Instant to);
 
+    /** Returns what was written about a stint, in order. */
+    @SqlQuery("SELECT * FROM entry WHERE stint_id = :stint ORDER BY id")
+    List<EntryRow> ofStint(@Bind("stint") long stint);
+
     /** Returns the last one. */
     @SqlQuery("SELECT * FROM entry ORDER BY id DESC LIMIT 1")
     Optional<EntryRow> last();

@@ -48,7 +48,12 @@ public final class ProposalReport {
 
     /** Returns the document; the proposal has a target. */
     public static String html(ProposalAnswer answer, Figures figures) {
-        return Page.render("propose.jte", new ProposalReport(answer, figures).view());
+        return Page.render("propose.jte", view(answer, figures));
+    }
+
+    /** Returns what the document shows. */
+    public static ProposalView view(ProposalAnswer answer, Figures figures) {
+        return new ProposalReport(answer, figures).view();
     }
 
     private Stream<Candidate> all() {

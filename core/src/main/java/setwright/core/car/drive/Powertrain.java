@@ -81,20 +81,20 @@ public final class Powertrain {
 
     /** Returns the gear, counted from 0, of a driver who accelerates: the lowest below the engine speed at which he changes up. */
     public int drivingGear(double speedMps) {
-        for (int gear = 0; gear < ratios.length; gear++) {
-            if (engineRadPerS(gear, speedMps) < shiftRadPerS) {
-                return gear;
-            }
-        }
-        return ratios.length - 1;
+        return gearBelow(shiftRadPerS, speedMps);
     }
 
     /**
      * Returns the gear, counted from 0, in which a driver brakes and turns in: the lowest that stays below the limiter.
      */
     public int lowestGear(double speedMps) {
+        return gearBelow(limitRadPerS, speedMps);
+    }
+
+    private int gearBelow(double engine, double speedMps) {
+        double shaft = speedMps / tyreRadiusM * finalDrive; // once: asked at every moment of every replayed lap
         for (int gear = 0; gear < ratios.length; gear++) {
-            if (engineRadPerS(gear, speedMps) < limitRadPerS) {
+            if (shaft * ratios[gear] < engine) {
                 return gear;
             }
         }

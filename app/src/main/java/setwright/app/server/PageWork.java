@@ -1,0 +1,21 @@
+package setwright.app.server;
+
+import setwright.app.logbook.StintDesk;
+import setwright.app.predict.ChangePredictor;
+import setwright.app.propose.ChangeProposer;
+import setwright.logbook.Logbook;
+
+/**
+ * What the page works with.
+ *
+ * @param logbook        that it shows
+ * @param desk           of the same logbook
+ * @param proposer       says what to change
+ * @param predictor      says what a change would do
+ * @param longestUpload  bytes of a single file that the browser may send
+ */
+public record PageWork(
+        Logbook logbook, StintDesk desk, ChangeProposer proposer, ChangePredictor predictor, long longestUpload) {
+    /** Bytes of a file that the browser may send, unless somebody says otherwise: a day at 400 Hz. */
+    public static final long USUAL_UPLOAD = 2L << 30;
+}

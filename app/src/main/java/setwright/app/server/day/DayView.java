@@ -1,0 +1,37 @@
+package setwright.app.server.day;
+
+import java.util.List;
+import setwright.app.server.view.Frame;
+
+/**
+ * Everything the first page shows.
+ *
+ * @param frame   around it
+ * @param stints  the newest first
+ * @param cars    names of those known
+ * @param drivers names of those known, the last first
+ */
+public record DayView(Frame frame, List<StintRow> stints, List<String> cars, List<String> drivers) {
+    public DayView {
+        stints = List.copyOf(stints);
+        cars = List.copyOf(cars);
+        drivers = List.copyOf(drivers);
+    }
+
+    /**
+     * A stint of the list.
+     *
+     * @param number  its own
+     * @param when    it came in
+     * @param what    its recording
+     */
+    public record StintRow(
+            long number,
+            String when,
+            String driver,
+            String circuit,
+            String car,
+            String laps,
+            String best,
+            String what) {}
+}

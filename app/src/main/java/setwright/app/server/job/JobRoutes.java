@@ -1,0 +1,42 @@
+package setwright.app.server.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.sse.SseClient;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Tells the page of jobs as they go on, and stops them. */
+public final class JobRoutes {
+    private final Jobs jobs;
+
+    /** Makes them. */
+    public JobRoutes(Jobs jobs) {
+        this.jobs = jobs;
+    }
+
+    /** Adds them to a server. */
+    public void addTo(RoutesConfig routes) {
+        routes.get("/jobs", context -> context.json(jobs.all()));
+        routes.sse("/jobs/stream", this::follow);
+        routes.post("/jobs/{id}/stop", this::stop);
+    }
+
+    private void follow(SseClient client) {
+        client.keepAlive();
+        Consumer<List<Job>> listener = all -> client.sendEvent("jobs", all);
+        client.onClose(() -> jobs.forget(listener));
+        jobs.listen(listener);
+        jobs.tell();
+    }
+
+    private void stop(Context context) {
+        String id = context.pathParam("id");
+        if (!id.matches("[0-9]{1,18}")) {
+            throw new NotFoundResponse("There is no job of that number.");
+        }
+        jobs.stop(Long.parseLong(id));
+        context.json(jobs.all());
+    }
+}

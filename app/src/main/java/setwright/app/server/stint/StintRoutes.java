@@ -1,0 +1,174 @@
+package setwright.app.server.stint;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentType;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Optional;
+import setwright.app.logbook.KeptStint;
+import setwright.app.logbook.LogbookTrials;
+import setwright.app.logbook.StintDesk.KeptLaps;
+import setwright.app.logbook.StoryDesk;
+import setwright.app.logbook.TrialStatus;
+import setwright.app.propose.ProposalAnswer;
+import setwright.app.report.Page;
+import setwright.app.report.Report;
+import setwright.app.report.brief.BriefReport;
+import setwright.app.report.brief.BriefRequest;
+import setwright.app.server.guard.Headers;
+import setwright.app.server.job.Job;
+import setwright.app.server.view.Frame;
+import setwright.app.trial.PlanAnswer;
+import setwright.logbook.Logbook;
+import setwright.logbook.problem.LogbookProblem;
+
+/** Answers what is asked of a stint. */
+public final class StintRoutes {
+    private final Logbook logbook;
+    private final StintShelf shelf;
+    private final LogbookTrials trials;
+    private final String token;
+
+    /** Makes them for a logbook. */
+    public StintRoutes(Logbook logbook, StintShelf shelf, LogbookTrials trials, String token) {
+        this.logbook = logbook;
+        this.shelf = shelf;
+        this.trials = trials;
+        this.token = token;
+    }
+
+    /** What the page asks to be tried. */
+    record TrialWish(List<String> changes, String together) {}
+
+    /** What came of it. */
+    record Told(String message) {}
+
+    /** Adds them to a server. */
+    public void addTo(RoutesConfig routes) {
+        routes.get("/stints/{number}", this::page);
+        routes.get(
+                "/stints/{number}/change",
+                context -> context.html(Page.render("live/change.jte", change(ready(context), context))));
+        routes.get(
+                "/stints/{number}/about",
+                context -> context.json(LapColumns.of(ready(context).answer()).about()));
+        routes.get(
+                "/stints/{number}/samples",
+                context -> context.contentType(ContentType.APPLICATION_OCTET_STREAM)
+                        .result(LapColumns.of(ready(context).answer()).samples()));
+        routes.get("/stints/{number}/what-if", this::whatIf);
+        routes.post("/stints/{number}/trial", this::openTrial);
+        routes.get("/stints/{number}/brief", this::brief);
+    }
+
+    private void page(Context context) {
+        KeptLaps laps = kept(context);
+        Optional<OpenStint> ready = shelf.ready(laps);
+        if (ready.isEmpty()) {
+            Job job = shelf.open(laps);
+            context.html(Page.render(
+                    "live/waiting.jte",
+                    new WaitingStint(
+                            Frame.of(context, token, name(laps.stint()), "stints", facts(laps.stint())),
+                            laps.stint().number(),
+                            story(laps.stint().number()),
+                            job.id())));
+            return;
+        }
+        OpenStint stint = ready.get();
+        long job = stint.proposal().isPresent() ? 0 : shelf.open(laps).id();
+        KeptStint kept = laps.stint();
+        context.html(Page.render(
+                "live/stint.jte",
+                new LiveStint(
+                        Frame.of(context, token, name(kept), "stints", facts(kept)),
+                        kept.number(),
+                        Report.view(stint.answer(), Frame.figures(context)),
+                        change(stint, context),
+                        TrialPart.of(trial(kept), kept.car().name()),
+                        story(kept.number()),
+                        job)));
+    }
+
+    private static String name(KeptStint stint) {
+        return "Stint " + stint.number();
+    }
+
+    private static List<String> facts(KeptStint stint) {
+        return List.of(
+                name(stint),
+                stint.driver().name(),
+                stint.circuit().name(),
+                stint.stint().goodLaps() + " of " + stint.stint().laps() + " laps used",
+                stint.car().name() + ", setup " + stint.setup().number());
+    }
+
+    private List<String> story(long stint) {
+        return new StoryDesk(logbook)
+                .about(stint).stream().map(entry -> entry.words()).toList();
+    }
+
+    private Optional<TrialStatus> trial(KeptStint stint) {
+        return TrialStatus.of(logbook, stint.car().id());
+    }
+
+    private ChangePart change(OpenStint stint, Context context) {
+        return ChangePart.of(stint, trial(stint.laps().stint()), Frame.figures(context));
+    }
+
+    private void whatIf(Context context) {
+        List<String> words = context.queryParams("turn");
+        OpenStint stint = ready(context);
+        context.json(WhatIf.of(stint, words, context.queryParam("rough") != null, Frame.figures(context))
+                .orElseThrow(() -> new LogbookProblem("nothing can be predicted from these laps: "
+                        + stint.answer().diagnosis().reason() + ".")));
+    }
+
+    private void openTrial(Context context) {
+        TrialWish wish = context.bodyAsClass(TrialWish.class);
+        OpenStint stint = ready(context);
+        PlanAnswer plan = trials.plan(stint.laps(), stint.answer(), wish.changes(), Optional.of(wish.together()));
+        PlanAnswer.Opened opened = plan.opened()
+                .orElseThrow(
+                        () -> new LogbookProblem(
+                                "too few laps tell this driver's scatter, so that no plan can be made. Drive more laps as the car is."));
+        context.json(new Told("Trial " + opened.number() + " is planned: runs " + opened.order() + " of "
+                + opened.laps() + " laps, this stint is the first."));
+    }
+
+    private void brief(Context context) {
+        OpenStint stint = ready(context);
+        KeptStint kept = stint.laps().stint();
+        ProposalAnswer proposed = new ProposalAnswer(
+                stint.answer(),
+                stint.proposal()
+                        .orElseThrow(
+                                () -> new LogbookProblem("the items are still being turned. Wait, then ask again.")));
+        Headers.document(
+                context,
+                BriefReport.html(
+                        new BriefRequest(
+                                kept.name(),
+                                kept.driver().name(),
+                                kept.circuit().name(),
+                                kept.car().name() + ", setup " + kept.setup().number(),
+                                proposed),
+                        Frame.figures(context)));
+    }
+
+    private KeptLaps kept(Context context) {
+        String number = context.pathParam("number");
+        if (!number.matches("[0-9]{1,18}")) {
+            throw new NotFoundResponse("There is no stint of that number.");
+        }
+        return shelf.kept(Long.parseLong(number));
+    }
+
+    private OpenStint ready(Context context) {
+        KeptLaps laps = kept(context);
+        return shelf.ready(laps)
+                .orElseThrow(() -> new LogbookProblem(
+                        laps.name() + " is not open any more. Load its page again; it is then read anew."));
+    }
+}
