@@ -80,7 +80,7 @@ public final class Main implements Runnable {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
         DeskOpener desk = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
         return new CommandLine(new Main())
-                .addSubcommand(new DemoCommand(diagnoser, Proposer::propose))
+                .addSubcommand(new DemoCommand(diagnoser, Proposer::propose, desk, LapReplay::predict))
                 .addSubcommand(new DiagnoseCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new MapCommand())
                 .addSubcommand(new PredictCommand(diagnoser, desk, LapReplay::predict))

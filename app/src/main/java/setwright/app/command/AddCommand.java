@@ -1,5 +1,6 @@
 package setwright.app.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,6 +91,7 @@ public final class AddCommand implements Callable<Integer> {
         for (Path file : files) {
             InputFiles.existing(file); // before any of them is read
         }
+        Optional<Path> sheet = car.map(Path::of).filter(Files::isRegularFile);
         OptionalInt version = setup.stream().mapToInt(Integer::intValue).findFirst();
         OptionalInt age = conditions.tyreAgeLaps();
         Adding adding = new Adding(logbook.place().begin());
@@ -99,7 +101,8 @@ public final class AddCommand implements Callable<Integer> {
                 Added one = adding.add(
                         new AddRequest(
                                 file,
-                                car,
+                                sheet,
+                                sheet.isPresent() ? Optional.empty() : car,
                                 version,
                                 name,
                                 driver,

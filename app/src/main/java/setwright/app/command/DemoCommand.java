@@ -2,6 +2,7 @@ package setwright.app.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -14,17 +15,23 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import setwright.app.demo.DemoLogbook;
 import setwright.app.demo.DemoRun;
 import setwright.app.demo.DemoStory;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.Progress;
 import setwright.app.files.WholeFile;
+import setwright.app.logbook.LogbookTrials;
+import setwright.app.logbook.StintDesk;
+import setwright.app.predict.ChangePredictor;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.report.Report;
 import setwright.app.report.demo.DemoReport;
+import setwright.app.server.PageWork;
 import setwright.app.text.DemoText;
 import setwright.app.units.Figures;
 import setwright.app.world.WorldCar;
+import setwright.logbook.Logbook;
 
 /** Tells the whole story on laps of an invented car at an invented circuit, driven on the spot. */
 @Command(
@@ -33,7 +40,8 @@ import setwright.app.world.WorldCar;
             "Tells the whole story on laps of an invented car at an invented circuit, driven on the spot: a driver too loose to"
                     + " judge, coached, findings, technique, one change, back to back, verdict, brief.",
             "",
-            "Writes the story as a page, and beside it the report of the coached laps with all its evidence."
+            "Writes the story as a page, and beside it the report of the coached laps with all its evidence. In a terminal it then"
+                    + " opens the local page with the stints of that day."
         },
         mixinStandardHelpOptions = true)
 public final class DemoCommand implements Callable<Integer> {
@@ -41,6 +49,8 @@ public final class DemoCommand implements Callable<Integer> {
 
     private final Diagnoser diagnoser;
     private final ChangeProposer proposer;
+    private final DeskOpener desk;
+    private final ChangePredictor predictor;
 
     @Spec
     private CommandSpec spec;
@@ -73,14 +83,28 @@ public final class DemoCommand implements Callable<Integer> {
     @Mixin
     private UnitsOption units;
 
+    @Option(
+            names = "--page",
+            negatable = true,
+            description =
+                    "Opens the local page with the day's stints at the end, or does not; unless given it does in a"
+                            + " terminal.")
+    private Optional<Boolean> page = Optional.empty();
+
+    @Mixin
+    private PageRun run;
+
     /** Makes the command with what does its work. */
-    public DemoCommand(Diagnoser diagnoser, ChangeProposer proposer) {
+    public DemoCommand(Diagnoser diagnoser, ChangeProposer proposer, DeskOpener desk, ChangePredictor predictor) {
         this.diagnoser = diagnoser;
         this.proposer = proposer;
+        this.desk = desk;
+        this.predictor = predictor;
     }
 
     @Override
     public Integer call() throws Exception {
+        run.check();
         Path evidence = beside(html);
         WholeFile.check(html);
         WholeFile.check(evidence);
@@ -88,7 +112,7 @@ public final class DemoCommand implements Callable<Integer> {
         Path folder =
                 keep.isPresent() ? Files.createDirectories(keep.get()) : Files.createTempDirectory("setwright-demo");
         try {
-            DemoRun run = new DemoRun(
+            DemoRun told = new DemoRun(
                     diagnoser,
                     proposer,
                     car,
@@ -99,22 +123,36 @@ public final class DemoCommand implements Callable<Integer> {
                     folder);
             DemoStory story;
             try (Progress progress = ProgressLine.of(DemoRun.STEPS)) {
-                story = run.tell(progress);
+                story = told.tell(progress);
             }
-            Figures page = Figures.forPage(units.system());
-            WholeFile.write(evidence, Report.html(story.coached().answer(), page));
-            WholeFile.write(html, DemoReport.html(story, String.valueOf(evidence.getFileName()), page));
+            Figures figures = Figures.forPage(units.system());
+            WholeFile.write(evidence, Report.html(story.coached().answer(), figures));
+            WholeFile.write(html, DemoReport.html(story, String.valueOf(evidence.getFileName()), figures));
             PrintWriter out = spec.commandLine().getOut();
             out.println(DemoText.write(story, Figures.forTerminal(units.system()), Output.terminal(spec)));
             out.println("Story, for a browser: " + html.toAbsolutePath().normalize());
             out.println("Its evidence: " + evidence.toAbsolutePath().normalize());
             out.flush();
+            if (page.orElseGet(() -> Output.isTerminal())) {
+                show(story, folder);
+            }
             return ExitCode.DONE;
         } finally {
-            if (keep.isEmpty()) {
-                remove(folder);
-            }
+            removeUnlessKept(folder);
         }
+    }
+
+    private void show(DemoStory story, Path folder) throws Exception {
+        Logbook logbook = Logbook.open(folder.resolve("logbook").toString(), Optional.empty(), true);
+        StintDesk stints = desk.open(logbook);
+        try (Progress progress = ProgressLine.of(DemoLogbook.STEPS)) {
+            new DemoLogbook(logbook, stints, new LogbookTrials(logbook, stints, predictor), folder)
+                    .enter(story, progress);
+        }
+        run.serve(
+                spec,
+                new PageWork(logbook, stints, proposer, predictor, PageWork.USUAL_UPLOAD),
+                () -> removeUnlessKept(folder));
     }
 
     /** The report lies beside the story: story.html and story-evidence.html. */
@@ -125,13 +163,20 @@ public final class DemoCommand implements Callable<Integer> {
         return story.resolveSibling(stem + "-evidence.html");
     }
 
-    private static void remove(Path folder) throws IOException {
-        List<Path> parts;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            parts = walk.sorted(Comparator.reverseOrder()).toList();
+    private void removeUnlessKept(Path folder) {
+        if (keep.isPresent() || !Files.exists(folder)) {
+            return;
         }
-        for (Path part : parts) {
-            Files.deleteIfExists(part);
+        try {
+            List<Path> parts;
+            try (Stream<Path> walk = Files.walk(folder)) {
+                parts = walk.sorted(Comparator.reverseOrder()).toList();
+            }
+            for (Path part : parts) {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

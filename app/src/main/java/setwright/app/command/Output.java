@@ -26,6 +26,11 @@ public final class Output {
         out.flush();
     }
 
+    /** Tells whether a person sees standard output at once. */
+    static boolean isTerminal() {
+        return Terminal.isTerminal(STANDARD_OUTPUT);
+    }
+
     /** Returns what standard output can show. */
     public static Terminal terminal(CommandSpec spec) {
         boolean isTerminal = Terminal.isTerminal(STANDARD_OUTPUT);

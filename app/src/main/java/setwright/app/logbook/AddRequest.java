@@ -9,7 +9,8 @@ import java.util.OptionalInt;
  * A recording that is to come in.
  *
  * @param file    the recording
- * @param car     its sheet, or the name of a car in the logbook; without it the car of the last stint
+ * @param sheet   of the car, with its setup; without it the car is one of the logbook
+ * @param car     name of a car in the logbook, when no sheet is given; without it the car of the last stint
  * @param setup   number of the version that was on the car; without it the one that is on it now
  * @param name    of a car that comes with its sheet; without it the sheet's description
  * @param driver  who drove; without it whoever drove last
@@ -21,6 +22,7 @@ import java.util.OptionalInt;
  */
 public record AddRequest(
         Path file,
+        Optional<Path> sheet,
         Optional<String> car,
         OptionalInt setup,
         Optional<String> name,
@@ -29,4 +31,20 @@ public record AddRequest(
         Optional<Path> map,
         OptionalInt tyreAgeLaps,
         OptionalDouble trackCelsius,
-        OptionalDouble fuelStartKg) {}
+        OptionalDouble fuelStartKg) {
+    /** Returns a recording of which nothing but the file, its car's sheet and three names are known. */
+    public static AddRequest of(Path file, Path sheet, String name, String driver, String at) {
+        return new AddRequest(
+                file,
+                Optional.of(sheet),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.of(name),
+                Optional.of(driver),
+                Optional.of(at),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+}

@@ -60,7 +60,7 @@ public final class Adding {
         if (known.isPresent()) {
             return known.get();
         }
-        DrivenCar car = DrivenCar.of(logbook, request.car(), request.setup(), request.name());
+        DrivenCar car = DrivenCar.of(logbook, request.sheet(), request.car(), request.setup(), request.name());
         Intake intake =
                 RecordingReader.read(request.file(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
         progress.step("laps and corners");

@@ -42,20 +42,21 @@ record DrivenCar(String name, SheetText text, CarSheet sheet, Optional<SetupRow>
     /**
      * Finds out which car is meant.
      *
-     * @param car    a sheet, or the name of a car in the logbook; without it the car of the last stint
+     * @param sheet  a file; without it the car is one of the logbook
+     * @param car    name of a car in the logbook; without it the car of the last stint
      * @param setup  number of the version that was on the car; without it the one that is on it now
      * @param name   of a car that comes with its sheet
      */
-    static DrivenCar of(Logbook logbook, Optional<String> car, OptionalInt setup, Optional<String> name)
+    static DrivenCar of(
+            Logbook logbook, Optional<Path> sheet, Optional<String> car, OptionalInt setup, Optional<String> name)
             throws IOException {
-        Optional<Path> file = car.map(Path::of).filter(Files::isRegularFile);
-        if (file.isPresent()) {
+        if (sheet.isPresent()) {
             if (setup.isPresent()) {
                 throw new LogbookProblem(
                         "--setup names a version in the logbook, --car a sheet with a setup of its own. Give one of them.");
             }
-            DrivenCar driven = fromSheet(file.get(), name);
-            logbook.look(tables -> driven.checkFacts(tables, file.get()));
+            DrivenCar driven = fromSheet(sheet.get(), name);
+            logbook.look(tables -> driven.checkFacts(tables, sheet.get()));
             return driven;
         }
         return logbook.look(tables -> {

@@ -21,6 +21,7 @@ import setwright.logbook.Logbook;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.FindingRow;
 import setwright.logbook.row.ProposalRow;
+import setwright.logbook.row.VerdictRow;
 
 /** Takes stints out of a logbook to be judged, and notes what was found in them. */
 public final class StintDesk {
@@ -105,6 +106,15 @@ public final class StintDesk {
                         .advice("Bring it back from a copy; it lies in the logbook's folder of recordings.")
                         .problem();
             }
+        }
+
+        /** Returns the last verdict on a change of this car, which predictions learn from; 0 when there is none. */
+        public long lastVerdict() {
+            return logbook.look(tables -> tables.trials().ofCar(stint.car().id()).stream()
+                    .flatMap(trial -> tables.verdicts().last(trial.id()).stream())
+                    .mapToLong(VerdictRow::id)
+                    .max()
+                    .orElse(0L));
         }
 
         @Override

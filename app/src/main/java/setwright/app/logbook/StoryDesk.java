@@ -18,6 +18,9 @@ import setwright.logbook.row.VerdictRow;
 
 /** Reads the story of a logbook, and takes notes. */
 public final class StoryDesk {
+    /** A page of writing. */
+    private static final int LONGEST_NOTE = 4000;
+
     private final Logbook logbook;
 
     /** Makes one for a logbook. */
@@ -70,7 +73,11 @@ public final class StoryDesk {
      */
     public void note(String words, Optional<Long> stint) {
         if (words.isBlank()) {
-            throw new LogbookProblem("the note is empty. Write it behind the command, in quotes.");
+            throw new LogbookProblem("the note is empty.");
+        }
+        if (words.length() > LONGEST_NOTE) {
+            throw new LogbookProblem(
+                    "the note has " + words.length() + " letters; " + LONGEST_NOTE + " are the most. Make two of it.");
         }
         logbook.with(tables -> {
             Optional<KeptStint> about = stint.map(number -> KeptStint.find(tables, Optional.of(number)));

@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.util.JavalinBindException;
 import java.util.List;
 import java.util.Objects;
 import org.slf4j.Logger;
@@ -16,6 +17,7 @@ import setwright.app.failure.Trouble;
 import setwright.app.logbook.LogbookTrials;
 import setwright.app.report.Page;
 import setwright.app.server.day.DayRoutes;
+import setwright.app.server.day.MapRoutes;
 import setwright.app.server.day.Uploads;
 import setwright.app.server.guard.Guard;
 import setwright.app.server.guard.Headers;
@@ -55,6 +57,7 @@ public final class PageServer implements AutoCloseable {
                     context -> context.contentType(ContentType.TEXT_CSS)
                             .result(Page.style().text()));
             new DayRoutes(work.logbook(), uploads, jobs, guard.token()).addTo(routes);
+            new MapRoutes(work.logbook(), uploads).addTo(routes);
             new StintRoutes(work.logbook(), new StintShelf(work.desk(), work.proposer(), jobs), trials, guard.token())
                     .addTo(routes);
             new TrialRoutes(work.logbook(), trials, jobs, guard.token()).addTo(routes);
@@ -62,11 +65,6 @@ public final class PageServer implements AutoCloseable {
             new JobRoutes(jobs).addTo(routes);
             routes.exception(HttpResponseException.class, this::refused);
             routes.exception(Exception.class, this::failed);
-            routes.error(HttpStatus.NOT_FOUND, context -> {
-                if (Objects.requireNonNullElse(context.result(), "").isEmpty() || isDefault(context)) {
-                    tell(context, HttpStatus.NOT_FOUND, "There is no such page.");
-                }
-            });
         });
     }
 
@@ -82,7 +80,10 @@ public final class PageServer implements AutoCloseable {
             server.javalin.start(HOST, port);
         } catch (RuntimeException e) {
             server.close();
-            throw new PortTaken(port, e);
+            if (e instanceof JavalinBindException) {
+                throw new PortTaken(port, e);
+            }
+            throw e;
         }
         return server;
     }
@@ -115,13 +116,21 @@ public final class PageServer implements AutoCloseable {
         });
     }
 
-    private static boolean isDefault(Context context) {
-        return Objects.requireNonNullElse(context.result(), "").startsWith("Endpoint ")
-                || "Not Found".equals(context.result());
-    }
-
+    /** What the server's library says by itself is no help; ours is. */
     private void refused(HttpResponseException refusal, Context context) {
-        tell(context, HttpStatus.forStatus(refusal.getStatus()), Objects.requireNonNullElse(refusal.getMessage(), ""));
+        String message = Objects.requireNonNullElse(refusal.getMessage(), "");
+        HttpStatus status = HttpStatus.forStatus(refusal.getStatus());
+        boolean ours = message.contains(" ") && message.endsWith(".");
+        tell(
+                context,
+                status,
+                ours
+                        ? message
+                        : switch (status) {
+                            case NOT_FOUND -> "There is no such page.";
+                            case CONTENT_TOO_LARGE -> "That is longer than any request of this page.";
+                            default -> "This is nothing that the page asks for.";
+                        });
     }
 
     private void failed(Exception failure, Context context) {
@@ -152,7 +161,14 @@ public final class PageServer implements AutoCloseable {
         if (Objects.requireNonNullElse(context.header("Accept"), "").contains("text/html")) {
             context.html(Page.render(
                     "live/trouble.jte",
-                    new TroubleView(Frame.of(context, guard.token(), "Not this way", "", List.of()), message)));
+                    new TroubleView(
+                            Frame.of(
+                                    context,
+                                    status == HttpStatus.FORBIDDEN ? "" : guard.token(),
+                                    "Not this way",
+                                    "",
+                                    List.of()),
+                            message)));
         } else {
             context.json(new TroubleJson(message));
         }

@@ -127,7 +127,8 @@ final class KilledImportTest {
                 adding.add(
                         new AddRequest(
                                 file,
-                                Optional.of(CASE.resolve("car.yaml").toString()),
+                                Optional.of(CASE.resolve("car.yaml")),
+                                Optional.empty(),
                                 OptionalInt.empty(),
                                 Optional.of("Heron"),
                                 Optional.of("Ines"),

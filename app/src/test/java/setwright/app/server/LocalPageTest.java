@@ -10,6 +10,7 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -160,6 +161,65 @@ final class LocalPageTest {
                         .answer())
                 .startsWith("HTTP/1.1 200");
         assertThat(notes()).isEqualTo(before + 1);
+    }
+
+    @Test
+    void whoIsRefusedIsNotGivenTheToken() throws IOException {
+        assertThat(request("GET /")
+                        .header("Host", "evil.example")
+                        .header("Accept", "text/html")
+                        .answer())
+                .startsWith("HTTP/1.1 403")
+                .contains("That did not work.")
+                .doesNotContain(token());
+    }
+
+    @Test
+    void otherSitesAskForNothingButByALink() throws IOException {
+        for (String site : List.of("cross-site", "same-site")) {
+            assertThat(request("GET /jobs/stream")
+                            .fromThisMachine()
+                            .header("Sec-Fetch-Site", site)
+                            .header("Sec-Fetch-Mode", "no-cors")
+                            .header("Sec-Fetch-Dest", "image")
+                            .answer())
+                    .startsWith("HTTP/1.1 403");
+            assertThat(request("GET /")
+                            .fromThisMachine()
+                            .header("Sec-Fetch-Site", site)
+                            .header("Sec-Fetch-Mode", "navigate")
+                            .header("Sec-Fetch-Dest", "document")
+                            .answer())
+                    .startsWith("HTTP/1.1 200");
+        }
+    }
+
+    @Test
+    void theNameOfACarIsNoFile() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret.txt"), "nobody's business\n");
+        String token = token();
+        String key = post("/uploads?name=a.csv", token, "t;v\n0;1\n").replaceAll("(?s).*\"key\":\"([^\"]+)\".*", "$1");
+        post(
+                "/recordings",
+                token,
+                "{\"recording\":\"" + key + "\",\"sheet\":\"\",\"map\":\"\",\"car\":\"" + secret
+                        + "\",\"driver\":\"\",\"circuit\":\"\"}");
+        String jobs = request("GET /jobs/stream")
+                .fromThisMachine()
+                .header("Accept", "text/event-stream")
+                .answerUntil("It has none yet");
+        assertThat(jobs)
+                .contains("neither a car sheet nor a car of the logbook")
+                .doesNotContain("nobody's business");
+    }
+
+    private static String post(String path, String token, String body) throws IOException {
+        return request("POST " + path)
+                .fromThisMachine()
+                .header("Origin", origin())
+                .header("Setwright-Token", token)
+                .body(body.getBytes(StandardCharsets.UTF_8))
+                .answer();
     }
 
     @Test

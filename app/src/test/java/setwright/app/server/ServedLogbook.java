@@ -3,8 +3,6 @@ package setwright.app.server;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import setwright.app.diagnose.Progress;
 import setwright.app.logbook.AddRequest;
 import setwright.app.logbook.Adding;
@@ -43,20 +41,7 @@ public final class ServedLogbook implements AutoCloseable {
 
     /** Reads a recording in. */
     public void add(Path recording, Path car, String name, String driver, String circuit) throws IOException {
-        new Adding(logbook)
-                .add(
-                        new AddRequest(
-                                recording,
-                                Optional.of(car.toString()),
-                                OptionalInt.empty(),
-                                Optional.of(name),
-                                Optional.of(driver),
-                                Optional.of(circuit),
-                                Optional.empty(),
-                                OptionalInt.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()),
-                        Progress.silent());
+        new Adding(logbook).add(AddRequest.of(recording, car, name, driver, circuit), Progress.silent());
     }
 
     /** Returns the logbook. */

@@ -125,6 +125,26 @@ final class StoryInBrowserTest {
 
     @Test
     @Order(3)
+    void howARecordingIsUnderstoodIsShownAndCorrectedAgainstItsPhysics() {
+        go("");
+        page.setInputFiles("#recordings", CASE.resolve("stint1.csv.gz"));
+        page.setInputFiles("input[name=sheet]", CASE.resolve("car_stint1.yaml"));
+        press("See how it is understood");
+        page.waitForSelector(".understood");
+        String all = page.locator(".understood").textContent();
+        assertThat(all).contains("its header reads like speed", "correlation");
+        assertAccessible();
+        picture("understood");
+        page.locator("tr:has(th:text-is('yaw rate')) input[type=checkbox]").click();
+        page.waitForSelector("#understood .wrong");
+        assertThat(page.locator("#understood .wrong").textContent()).contains("yaw rate");
+        page.locator("button[aria-label='Leave out gear']").click();
+        page.waitForSelector("text=Corrected, and tested against the data");
+        assertThat(page.locator(".understood th:text-is('gear')").count()).isZero();
+    }
+
+    @Test
+    @Order(4)
     void lapsComeInThroughTheBrowser() {
         go("");
         page.setInputFiles("#recordings", CASE.resolve("stint1.csv.gz"));
@@ -144,7 +164,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(4)
+    @Order(5)
     void theSameRecordingIsKnown() {
         go("");
         page.setInputFiles("#recordings", CASE.resolve("stint1.csv.gz"));
@@ -154,7 +174,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(5)
+    @Order(6)
     void aStintIsReadWhileThePageWaitsThenArgues() {
         go("");
         page.click(".stints a");
@@ -173,7 +193,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(6)
+    @Order(7)
     void onePlaceIsTheSameEverywhere() {
         Locator second = page.locator(".ribbon .place").nth(1);
         String corner = second.getAttribute("data-corner");
@@ -199,7 +219,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(7)
+    @Order(8)
     void tracesZoomMoveAndTellTheFigureUnderTheCursor() {
         page.click("#whole-lap");
         double whole = width();
@@ -239,7 +259,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(8)
+    @Order(9)
     void aLapIsOneClickAway() {
         page.locator(".lap").nth(2).click();
         assertThat(page.locator(".lap[aria-pressed=true]").count()).isEqualTo(1);
@@ -258,7 +278,38 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(9)
+    @Order(10)
+    void whatProvesAClaimIsOneClickAway() {
+        page.locator(".laps .details a[data-lap], #laps a[data-lap], #driving a[data-lap]")
+                .first()
+                .click();
+        String lap = page.locator(".lap[aria-pressed=true]").textContent();
+        assertThat(lap).isNotEmpty();
+        page.click("#whole-lap");
+        page.waitForCondition(() -> page.locator(".marks .mark").count() > 50);
+        assertThat(page.locator(".marks .chosen-lap").count()).isPositive();
+        Locator mark = page.locator(".marks .mark:not(.chosen-lap)").first();
+        String other = mark.getAttribute("data-lap");
+        mark.dispatchEvent("click"); // marks of several laps may lie on each other
+        assertThat(page.locator(".lap[aria-pressed=true]").textContent()).startsWith(other);
+    }
+
+    @Test
+    @Order(11)
+    void theMapShowsMoreThanBalance() {
+        page.locator("#map-shows").selectOption("speed");
+        assertThat(page.locator("#map-words").textContent()).contains("Speed of the typical lap", "km/h");
+        assertThat(page.locator(".map .shade").count()).isGreaterThan(5);
+        page.locator("#map-shows").selectOption("offset");
+        assertThat(page.locator("#map-words").textContent()).contains("lines of all laps");
+        page.locator("#map-shows").selectOption("hands");
+        assertThat(page.locator("#map-words").textContent()).contains("gestures of the hands");
+        page.locator("#map-shows").selectOption("balance");
+        assertThat(page.locator(".map .shade, .map .hands-dot").count()).isZero();
+    }
+
+    @Test
+    @Order(12)
     void anItemIsTurnedAndItsEffectIsDrawn() {
         turn("front_bar", -5);
         page.waitForSelector("#turned[data-full-ms]");
@@ -281,7 +332,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(10)
+    @Order(13)
     void severalItemsNeedAReasonAndOneIsTriedWithAClick() {
         turn("front_bar", -1);
         button("Try this back to back").waitFor();
@@ -307,7 +358,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(11)
+    @Order(14)
     void theSecondRunComesInAndTheTrialIsJudged() {
         go("");
         page.setInputFiles("#recordings", CASE.resolve("stint2.csv.gz"));
@@ -330,7 +381,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(12)
+    @Order(15)
     void whatIsProposedIsShownWithAClickAndATrialCanBeGivenUp() throws IOException {
         Path other = Home.cases().resolve("practice-01");
         served.add(other.resolve("stint1.csv.gz"), other.resolve("car.yaml"), "hill climber", "Ada", "Harbour");
@@ -346,6 +397,7 @@ final class StoryInBrowserTest {
         press("Try this back to back");
         page.waitForSelector("#trial-acts");
         press("Give it up");
+        press("Really give it up");
         page.waitForSelector("text=No trial is under way.");
         page.waitForSelector("#live-traces[data-ready]");
         go("stints/1");
@@ -353,7 +405,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(13)
+    @Order(16)
     void notesAreTakenAndFound() {
         page.fill("#logbook input[name=words]", HOSTILE + " felt a gust in corner 3");
         page.click("#logbook button");
@@ -375,7 +427,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(14)
+    @Order(17)
     void theSheetsOpen() {
         go("stints/1/brief");
         assertThat(page.locator("h1").first().textContent()).isNotEmpty();
@@ -386,25 +438,29 @@ final class StoryInBrowserTest {
     }
 
     @ParameterizedTest
-    @Order(15)
+    @Order(18)
     @ValueSource(ints = {360, 768, 1280, 2560, 3840})
     void theMarginsHoldEverything(int width) {
         page.setViewportSize(width, 900);
-        for (String path : List.of("", "stints/1", "story", "tried")) {
+        for (String path : List.of("", "stints/3", "story", "tried")) {
             go(path);
             if (path.startsWith("stints")) {
                 page.waitForSelector("#live-traces[data-ready]");
+                turn("rear_wing", 1);
+                page.waitForSelector(".turned-corners");
             }
             assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
                     .as(path + " at " + width)
                     .isEqualTo(0);
-            picture((path.isEmpty() ? "first" : path.replace('/', '-')) + "-" + width);
+            if (width == 360 || width == 2560) {
+                picture((path.isEmpty() ? "first" : path.replace('/', '-')) + "-" + width);
+            }
         }
         page.setViewportSize(1280, 900);
     }
 
     @Test
-    @Order(16)
+    @Order(19)
     void nightAndUnitsAreKept() {
         go("stints/1");
         page.waitForSelector("#live-traces[data-ready]");
@@ -421,7 +477,7 @@ final class StoryInBrowserTest {
     }
 
     @Test
-    @Order(17)
+    @Order(20)
     void scriptsAndStylesAreSmall() {
         go("stints/1");
         page.waitForSelector("#live-traces[data-ready]");

@@ -126,7 +126,7 @@ public final class Predictor {
      * @return one prediction for each, in the same order
      */
     public List<Prediction> predict(List<List<SetupChange>> candidates, int draws) {
-        double[][] cars = belief.draw(draws, SEED);
+        double[][] cars = draws <= ready.size() ? new double[0][] : belief.draw(draws, SEED);
         List<EffectSamples> samples = new ArrayList<>();
         candidates.forEach(candidate -> samples.add(new EffectSamples(layout, draws)));
         CarAssembler assembler = new CarAssembler(sheet);

@@ -106,9 +106,8 @@ public final class DayRoutes {
         Path recording = file(wish.recording());
         AddRequest request = new AddRequest(
                 recording,
-                wish.sheet().isEmpty()
-                        ? given(wish.car())
-                        : Optional.of(file(wish.sheet()).toString()),
+                given(wish.sheet()).map(this::file),
+                wish.sheet().isEmpty() ? given(wish.car()) : Optional.empty(),
                 OptionalInt.empty(),
                 wish.sheet().isEmpty() ? Optional.empty() : given(wish.car()),
                 given(wish.driver()),
@@ -126,12 +125,15 @@ public final class DayRoutes {
     }
 
     private void add(AddRequest request, Wish wish, JobProgress progress) throws IOException {
-        Added added = new Adding(logbook).add(request, progress);
-        progress.ready(
-                Figures.capital(added.stint().name()) + (added.known() ? " is this recording already." : " is in."),
-                "/stints/" + added.stint().number());
-        for (String key : List.of(wish.recording(), wish.sheet(), wish.map())) {
-            uploads.drop(key);
+        try {
+            Added added = new Adding(logbook).add(request, progress);
+            progress.ready(
+                    Figures.capital(added.stint().name()) + (added.known() ? " is this recording already." : " is in."),
+                    "/stints/" + added.stint().number());
+        } finally {
+            for (String key : List.of(wish.recording(), wish.sheet(), wish.map())) {
+                uploads.drop(key);
+            }
         }
     }
 

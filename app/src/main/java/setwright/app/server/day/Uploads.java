@@ -6,9 +6,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -18,7 +18,9 @@ import java.util.stream.Stream;
 /** Files that the browser sent, each in a folder of its own until it was read; gone with the server. */
 public final class Uploads implements AutoCloseable {
     private static final int LONGEST_NAME = 80;
+    private static final int ENDING = 12;
     private static final int BUFFER = 1 << 16;
+    private static final int MOST_FILES = 200;
 
     private final Path folder;
     private final long mostBytes;
@@ -47,10 +49,14 @@ public final class Uploads implements AutoCloseable {
      * @throws ContentTooLargeResponse when it is too long; nothing is kept then
      */
     public String take(String name, InputStream content) throws IOException {
+        if (files.size() >= MOST_FILES) {
+            throw new ContentTooLargeResponse("Too many files wait to be read in. Read in those that were sent first.");
+        }
         String key = UUID.randomUUID().toString();
         Path own = Files.createDirectory(folder.resolve(key));
-        Path file = own.resolve(harmless(name));
+        Path file;
         try {
+            file = own.resolve(harmless(name));
             copy(content, file);
         } catch (IOException | RuntimeException e) {
             delete(own);
@@ -90,21 +96,33 @@ public final class Uploads implements AutoCloseable {
         delete(folder);
     }
 
-    /** Letters, digits, space, dot, dash and underline; no folder, nothing hidden. */
+    /** Letters, digits, space, dot, dash and underline, as far as this machine can write them; no folder, nothing hidden. */
     static String harmless(String name) {
         String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-        String kept = last.replaceAll("[^\\p{L}\\p{N} ._-]", "_").replaceAll("^[. ]+", "");
-        String ending =
-                kept.contains(".") ? kept.substring(kept.lastIndexOf('.')).toLowerCase(Locale.ROOT) : "";
-        return kept.isBlank()
-                ? "recording.csv"
-                : kept.length() <= LONGEST_NAME
-                        ? kept
-                        : kept.substring(0, LONGEST_NAME - Math.min(ending.length(), 10))
-                                + ending.substring(0, Math.min(ending.length(), 10));
+        String kept = cut(last.replaceAll("[^\\p{L}\\p{N} ._-]", "_").replaceAll("^[. ]+", ""));
+        if (kept.isBlank()) {
+            return "recording.csv";
+        }
+        try {
+            return Path.of(kept).toString();
+        } catch (InvalidPathException e) {
+            return kept.replaceAll("[^A-Za-z0-9 ._-]", "_");
+        }
+    }
+
+    /** A long name loses its middle: its ending tells what the file is. */
+    private static String cut(String name) {
+        int[] letters = name.codePoints().toArray();
+        if (letters.length <= LONGEST_NAME) {
+            return name;
+        }
+        return new String(letters, 0, LONGEST_NAME - ENDING) + new String(letters, letters.length - ENDING, ENDING);
     }
 
     private static void delete(Path place) {
+        if (!Files.exists(place)) {
+            return;
+        }
         try (Stream<Path> all = Files.walk(place)) {
             all.sorted(Comparator.reverseOrder()).forEach(file -> {
                 try {

@@ -25,6 +25,9 @@ public final class Guard {
     public static final String TOKEN_HEADER = "Setwright-Token";
 
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD);
+    /** Where a request came from as browsers tell it (W3C, Fetch Metadata Request Headers); the address bar counts as our own. */
+    private static final Set<String> OWN = Set.of("same-origin", "none");
+
     private static final int TOKEN_BYTES = 32;
 
     private final IntSupplier port;
@@ -56,6 +59,12 @@ public final class Guard {
         List<String> hosts = List.of("127.0.0.1:" + port.getAsInt(), "localhost:" + port.getAsInt());
         if (!hosts.contains(Objects.requireNonNullElse(request.header("Host"), ""))) {
             throw new ForbiddenResponse("This page answers only on this machine, at http://" + hosts.get(0) + "/.");
+        }
+        String from = Objects.requireNonNullElse(request.header("Sec-Fetch-Site"), "none");
+        boolean followedALink = "navigate".equals(request.header("Sec-Fetch-Mode"))
+                && "document".equals(request.header("Sec-Fetch-Dest"));
+        if (!OWN.contains(from) && !followedALink) {
+            throw new ForbiddenResponse("Only a page of this program may ask for this.");
         }
         if (READING.contains(request.method())) {
             return;

@@ -5,11 +5,19 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.sse.SseClient;
 import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /** Tells the page of jobs as they go on, and stops them. */
 public final class JobRoutes {
+    /** Tabs that may follow at once; nobody has as many. */
+    private static final int MOST_CLIENTS = 64;
+
     private final Jobs jobs;
+    private final AtomicInteger clients = new AtomicInteger();
+    /** Another one each time the program is started: a page of an earlier run notices. */
+    private final String run = UUID.randomUUID().toString();
 
     /** Makes them. */
     public JobRoutes(Jobs jobs) {
@@ -24,9 +32,18 @@ public final class JobRoutes {
     }
 
     private void follow(SseClient client) {
+        if (clients.incrementAndGet() > MOST_CLIENTS) {
+            clients.decrementAndGet();
+            client.close();
+            return;
+        }
         client.keepAlive();
         Consumer<List<Job>> listener = all -> client.sendEvent("jobs", all);
-        client.onClose(() -> jobs.forget(listener));
+        client.onClose(() -> {
+            clients.decrementAndGet();
+            jobs.forget(listener);
+        });
+        client.sendEvent("run", run);
         jobs.listen(listener);
         jobs.tell();
     }

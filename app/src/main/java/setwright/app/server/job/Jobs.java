@@ -128,7 +128,7 @@ public final class Jobs implements AutoCloseable {
             change(id, job -> job.over(Job.State.DONE, job.message()));
         } catch (CancellationException e) {
             change(id, job -> job.over(Job.State.STOPPED, "Stopped."));
-        } catch (Exception | StackOverflowError | OutOfMemoryError e) { // the next job shall not suffer for it
+        } catch (Exception | Error e) { // whatever it is, it is told, and the next job does not suffer for it
             Trouble trouble = Trouble.of(e);
             if (trouble.kind() == Trouble.Kind.FAULT) {
                 LOG.warn("a job failed", e);

@@ -19,13 +19,20 @@ import setwright.core.judgement.Diagnosis;
  *
  * @param stint     number
  * @param proposal  null as long as items are still being turned
+ * @param trouble   why nothing is proposed though items were to be turned; empty when all is well
  * @param knobs     items that can be turned
  * @param chosen    the proposed change as a request would name it; empty without one
  * @param locked    why no other change may be tried now; empty when one may
  * @param untold    why nothing can be predicted; empty when it can
  */
 public record ChangePart(
-        long stint, @Nullable ProposalView proposal, List<Knob> knobs, String chosen, String locked, String untold) {
+        long stint,
+        @Nullable ProposalView proposal,
+        String trouble,
+        List<Knob> knobs,
+        String chosen,
+        String locked,
+        String untold) {
     public ChangePart {
         knobs = List.copyOf(knobs);
     }
@@ -54,7 +61,7 @@ public record ChangePart(
             String range,
             String obstacle) {}
 
-    static ChangePart of(OpenStint stint, Optional<TrialStatus> trial, Figures figures) {
+    static ChangePart of(OpenStint stint, String trouble, Optional<TrialStatus> trial, Figures figures) {
         Diagnosis diagnosis = stint.answer().diagnosis();
         CarSheet car = stint.answer().car();
         return new ChangePart(
@@ -62,6 +69,7 @@ public record ChangePart(
                 stint.proposal()
                         .map(proposal -> ProposalReport.view(new ProposalAnswer(stint.answer(), proposal), figures))
                         .orElse(null),
+                trouble,
                 car.setup().stream().map(item -> knob(item, car)).toList(),
                 stint.proposal()
                         .flatMap(proposal -> proposal.chosen())

@@ -29,8 +29,15 @@ final class LapColumns {
      * @param laps     in driving order
      * @param corners  in driving order
      * @param map      the line on the drawing of the circuit, every 5 m from the start line
+     * @param marks    what happened where
      */
-    record About(double lengthM, List<String> columns, List<LapAbout> laps, List<CornerAbout> corners, MapLine map) {}
+    record About(
+            double lengthM,
+            List<String> columns,
+            List<LapAbout> laps,
+            List<CornerAbout> corners,
+            MapLine map,
+            List<LapMark> marks) {}
 
     /**
      * A lap.
@@ -101,7 +108,8 @@ final class LapColumns {
                         stint.circuit().corners().stream()
                                 .map(LapColumns::about)
                                 .toList(),
-                        map(stint.circuit().line())),
+                        map(stint.circuit().line()),
+                        LapMark.of(answer.diagnosis().passes())),
                 buffer.array());
     }
 

@@ -11,7 +11,9 @@ public final class OpenStint {
     private final KeptLaps laps;
     private final Answer answer;
     private Optional<Foresight> foresight = Optional.empty();
-    private volatile Optional<Proposal> proposal = Optional.empty();
+    private Optional<Proposal> proposal = Optional.empty();
+    private long knownVerdict = -1;
+    private Optional<LapColumns> columns = Optional.empty();
 
     OpenStint(KeptLaps laps, Answer answer) {
         this.laps = laps;
@@ -28,9 +30,17 @@ public final class OpenStint {
         return answer;
     }
 
-    /** Returns what is proposed; empty as long as items are still being turned. */
-    public Optional<Proposal> proposal() {
-        return proposal;
+    /** Returns what is proposed; empty as long as items are still being turned, and once a later verdict has taught more. */
+    public synchronized Optional<Proposal> proposal() {
+        return proposal.filter(known -> knownVerdict == laps.lastVerdict());
+    }
+
+    /** Returns what is drawn over distance or time. */
+    synchronized LapColumns columns() {
+        if (columns.isEmpty()) {
+            columns = Optional.of(LapColumns.of(answer));
+        }
+        return columns.get();
     }
 
     /** Returns what answers questions of other setups; empty where the car could not be fitted. */
@@ -44,8 +54,14 @@ public final class OpenStint {
         return foresight;
     }
 
-    void proposed(Proposal found) {
+    /**
+     * Keeps what was proposed.
+     *
+     * @param verdict  the last one that it knew of
+     */
+    synchronized void proposed(Proposal found, long verdict) {
         proposal = Optional.of(found);
+        knownVerdict = verdict;
     }
 
     /** Tells whether nothing that it was judged by has changed since: its car, its setup, its circuit. */

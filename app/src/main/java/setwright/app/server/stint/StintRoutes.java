@@ -11,6 +11,7 @@ import setwright.app.logbook.LogbookTrials;
 import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.logbook.StoryDesk;
 import setwright.app.logbook.TrialStatus;
+import setwright.app.predict.WrongChange;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.Page;
 import setwright.app.report.Report;
@@ -52,12 +53,13 @@ public final class StintRoutes {
                 context -> context.html(Page.render("live/change.jte", change(ready(context), context))));
         routes.get(
                 "/stints/{number}/about",
-                context -> context.json(LapColumns.of(ready(context).answer()).about()));
+                context -> context.json(ready(context).columns().about()));
         routes.get(
                 "/stints/{number}/samples",
                 context -> context.contentType(ContentType.APPLICATION_OCTET_STREAM)
-                        .result(LapColumns.of(ready(context).answer()).samples()));
+                        .result(ready(context).columns().samples()));
         routes.get("/stints/{number}/what-if", this::whatIf);
+        routes.post("/stints/{number}/propose", context -> context.json(shelf.propose(ready(context))));
         routes.post("/stints/{number}/trial", this::openTrial);
         routes.get("/stints/{number}/brief", this::brief);
     }
@@ -77,7 +79,7 @@ public final class StintRoutes {
             return;
         }
         OpenStint stint = ready.get();
-        long job = stint.proposal().isPresent() ? 0 : shelf.open(laps).id();
+        long job = job(stint);
         KeptStint kept = laps.stint();
         context.html(Page.render(
                 "live/stint.jte",
@@ -89,6 +91,27 @@ public final class StintRoutes {
                         TrialPart.of(trial(kept), kept.car().name()),
                         story(kept.number()),
                         job)));
+    }
+
+    /** The job that turns items on a stint; none when it is done, or was stopped or failed: then somebody has to ask again. */
+    private long job(OpenStint stint) {
+        if (stint.proposal().isPresent()) {
+            return 0;
+        }
+        Optional<Job> last = shelf.job(stint.laps());
+        return trouble(stint).isEmpty()
+                ? last.filter(job -> !job.state().over())
+                        .orElseGet(() -> shelf.propose(stint))
+                        .id()
+                : 0;
+    }
+
+    private String trouble(OpenStint stint) {
+        return shelf.job(stint.laps())
+                .filter(job -> stint.proposal().isEmpty())
+                .filter(job -> job.state() == Job.State.FAILED || job.state() == Job.State.STOPPED)
+                .map(Job::message)
+                .orElse("");
     }
 
     private static String name(KeptStint stint) {
@@ -114,11 +137,14 @@ public final class StintRoutes {
     }
 
     private ChangePart change(OpenStint stint, Context context) {
-        return ChangePart.of(stint, trial(stint.laps().stint()), Frame.figures(context));
+        return ChangePart.of(stint, trouble(stint), trial(stint.laps().stint()), Frame.figures(context));
     }
 
     private void whatIf(Context context) {
         List<String> words = context.queryParams("turn");
+        if (words.isEmpty()) {
+            throw new WrongChange("nothing is turned: name an item, such as front_bar=3.");
+        }
         OpenStint stint = ready(context);
         context.json(WhatIf.of(stint, words, context.queryParam("rough") != null, Frame.figures(context))
                 .orElseThrow(() -> new LogbookProblem("nothing can be predicted from these laps: "

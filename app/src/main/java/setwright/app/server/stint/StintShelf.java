@@ -1,5 +1,6 @@
 package setwright.app.server.stint;
 
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -44,15 +45,30 @@ public final class StintShelf {
 
     /** Sees to it that a stint is read and judged, and that something is proposed for it. */
     public Job open(KeptLaps laps) {
-        long number = laps.stint().number();
         return jobs.start(
-                "stint " + number + " setup " + laps.stint().setup().id(),
+                key(laps),
                 "Reading " + laps.name(),
                 Diagnoser.STEPS + 1,
-                progress -> read(laps, progress));
+                progress -> propose(read(laps, progress), progress));
     }
 
-    private void read(KeptLaps laps, JobProgress progress) throws Exception {
+    /** Sees to it that something is proposed for a stint that was read already. */
+    public Job propose(OpenStint stint) {
+        return jobs.start(
+                key(stint.laps()), "Turning items on " + stint.laps().name(), 1, progress -> propose(stint, progress));
+    }
+
+    /** Returns the last job about a stint. */
+    public Optional<Job> job(KeptLaps laps) {
+        return jobs.find(key(laps));
+    }
+
+    private static String key(KeptLaps laps) {
+        return "stint " + laps.stint().number() + " setup "
+                + laps.stint().setup().id();
+    }
+
+    private OpenStint read(KeptLaps laps, JobProgress progress) throws IOException {
         Answer answer = laps.answer(progress);
         laps.found(answer);
         OpenStint stint = new OpenStint(laps, answer);
@@ -63,10 +79,17 @@ public final class StintShelf {
             }
         }
         progress.ready(laps.name() + " is read.", "/stints/" + laps.stint().number());
+        return stint;
+    }
+
+    private void propose(OpenStint stint, JobProgress progress) {
+        KeptLaps laps = stint.laps();
         progress.step("turning each item on the laps");
-        Proposal proposal = proposer.propose(answer.diagnosis(), answer.car(), laps.learnt());
+        long verdict = laps.lastVerdict();
+        Proposal proposal =
+                proposer.propose(stint.answer().diagnosis(), stint.answer().car(), laps.learnt());
         laps.proposed(proposal);
-        stint.proposed(proposal);
+        stint.proposed(proposal, verdict);
         stint.foresight(); // so that the first question is answered as soon as the others
     }
 }

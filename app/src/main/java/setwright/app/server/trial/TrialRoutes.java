@@ -5,11 +5,11 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.logbook.LogbookTrials;
 import setwright.app.logbook.OpenTrial;
@@ -29,16 +29,20 @@ import setwright.app.units.Figures;
 import setwright.logbook.Logbook;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
+import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.TriedEffectRow;
 import setwright.logbook.row.VerdictRow;
 
 /** Answers what is asked of trials. */
 public final class TrialRoutes {
+    private static final int KEPT = 3;
+
     private final Logbook logbook;
     private final LogbookTrials trials;
     private final Jobs jobs;
     private final String token;
-    private final Map<Long, TrialAnswer> judged = new ConcurrentHashMap<>();
+    /** The last verdicts with what they rest on. */
+    private final Map<Long, TrialAnswer> judged = new LinkedHashMap<>();
 
     /** Makes them for a logbook. */
     public TrialRoutes(Logbook logbook, LogbookTrials trials, Jobs jobs, String token) {
@@ -87,19 +91,33 @@ public final class TrialRoutes {
         TrialAnswer answer = trials.judge(Optional.of(car), progress)
                 .orElseThrow(() -> new LogbookProblem(
                         "there is no run with the change yet, or none without. Drive one, then read it in."));
-        judged.put(number, answer);
+        synchronized (judged) {
+            judged.put(number, answer);
+            if (judged.size() > KEPT) {
+                judged.remove(judged.keySet().iterator().next());
+            }
+        }
         progress.ready("Trial " + number + ": " + answer.trial().verdict().words() + ".", "/trials/" + number);
     }
 
     /** Shows a verdict with its picture, as long as the server remembers what it rests on. */
     private void verdict(Context context) {
         String number = context.pathParam("number");
-        TrialAnswer answer = number.matches("[0-9]{1,18}") ? judged.get(Long.parseLong(number)) : null;
+        TrialAnswer answer = number.matches("[0-9]{1,18}")
+                ? atHand(Long.parseLong(number))
+                        .orElseThrow(() -> new NotFoundResponse("The picture of trial " + number
+                                + " is not at hand any more; what was predicted and measured is under Tried."))
+                : null;
         if (answer == null) {
-            throw new NotFoundResponse(
-                    "The picture of that trial is not at hand. Judge it again, or see what was tried at /tried.");
+            throw new NotFoundResponse("There is no trial of that number.");
         }
         Headers.document(context, TrialReport.html(answer, Frame.figures(context)));
+    }
+
+    private Optional<TrialAnswer> atHand(long trial) {
+        synchronized (judged) {
+            return Optional.ofNullable(judged.get(trial));
+        }
     }
 
     private void tried(Context context) {
@@ -113,12 +131,15 @@ public final class TrialRoutes {
                         all.stream().map(tried -> view(tried, figures)).toList())));
     }
 
-    private static TrialView view(Tried tried, Figures figures) {
+    private TrialView view(Tried tried, Figures figures) {
         return new TrialView(
                 tried.trial().id(),
                 tried.car().name(),
                 tried.trial().changeWords(),
-                tried.verdict().map(VerdictRow::verdict).orElse("not judged"),
+                atHand(tried.trial().id()).isPresent(),
+                tried.verdict()
+                        .map(VerdictRow::verdict)
+                        .orElse(tried.trial().state().equals(TrialRow.OPEN) ? "under way" : "not judged"),
                 tried.verdict().map(VerdictRow::reason).map(Figures::sentence).orElse(""),
                 tried.effects().stream().map(effect -> view(effect, figures)).toList());
     }

@@ -20,12 +20,19 @@ public record TriedView(Frame frame, List<TrialView> trials) {
      * @param number   of the trial
      * @param car      name
      * @param change   in words
+     * @param picture  whether its picture is at hand
      * @param verdict  in words
      * @param reason   in a sentence; empty when it was never judged
      * @param effects  predicted beside measured
      */
     public record TrialView(
-            long number, String car, String change, String verdict, String reason, List<EffectView> effects) {
+            long number,
+            String car,
+            String change,
+            boolean picture,
+            String verdict,
+            String reason,
+            List<EffectView> effects) {
         public TrialView {
             effects = List.copyOf(effects);
         }

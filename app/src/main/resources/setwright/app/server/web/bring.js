@@ -1,6 +1,7 @@
 // Recordings come in: chosen or dropped, sent one after the other, read by jobs.
 import { post } from "./ask.js";
 import { jobsNow } from "./jobs.js";
+import { wireUnderstanding } from "./understand.js";
 
 async function send(file) {
   return (await (await post(`/uploads?name=${encodeURIComponent(file.name)}`, file)).json()).key;
@@ -31,6 +32,16 @@ export function wireBringing() {
     recordings.files = event.dataTransfer.files;
   });
 
+  const known = wireUnderstanding(async () => {
+    const file = recordings.files[0];
+    if (!file) {
+      recordings.focus();
+      throw new Error("Choose a recording first.");
+    }
+    const sheet = field("sheet").files[0];
+    return { file, recording: await send(file), sheet: sheet ? await send(sheet) : "", car: field("car").value };
+  });
+
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     const button = form.querySelector("button");
@@ -48,7 +59,7 @@ export function wireBringing() {
         const key = await send(file);
         // Sent anew for each: a file is thrown away once it was read.
         const sheet = field("sheet").files[0] ? await send(field("sheet").files[0]) : "";
-        const map = field("map").files[0] ? await send(field("map").files[0]) : "";
+        const map = known.map && known.file === file ? known.map : field("map").files[0] ? await send(field("map").files[0]) : "";
         const job = await (await post("/recordings", {
           recording: key, sheet, map, car: field("car").value, driver: field("driver").value, circuit: field("circuit").value,
         })).json();

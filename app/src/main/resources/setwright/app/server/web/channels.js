@@ -6,6 +6,7 @@ const speed = imperial ? { unit: "mph", factor: 3600 / 1609.344 } : { unit: "km/
 const distance = imperial ? { unit: "ft", factor: 1 / 0.3048 } : { unit: "m", factor: 1 };
 
 export const stationUnit = distance;
+export const speedUnit = speed;
 
 /** Those with a range of their own keep it; others show what the window holds. */
 export const channels = [

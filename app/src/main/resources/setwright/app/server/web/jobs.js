@@ -36,7 +36,7 @@ function wait(jobs) {
     const job = jobs.find((one) => String(one.id) === part.dataset.follow);
     const shown = part.querySelector(".follow");
     if (!job || !shown) continue;
-    if (job.link === location.pathname) {
+    if (job.link === part.dataset.link) {
       part.removeAttribute("data-follow"); // once is enough
       location.reload();
       return;
@@ -52,16 +52,41 @@ let last = [];
 /** The jobs as they were told last. */
 export const jobsNow = () => last;
 
+let run = null;
+
+function connect(told) {
+  const stream = new EventSource("/jobs/stream");
+  stream.addEventListener("run", (event) => {
+    if (run && run !== event.data) location.reload(); // the program was started anew
+    run = event.data;
+    say("");
+  });
+  stream.addEventListener("jobs", (event) => told(JSON.parse(event.data)));
+  stream.addEventListener("error", () => say("The program does not answer. If it was stopped, start it again; this page then goes on."));
+  return stream;
+}
+
+/** Follows them while the page is seen: browsers allow six connections to a server, however many tabs there are. */
 export function followJobs() {
   const place = document.getElementById("jobs");
   render(list([]), place);
-  const stream = new EventSource("/jobs/stream");
-  stream.addEventListener("jobs", (event) => {
-    const jobs = JSON.parse(event.data);
+  const told = (jobs) => {
     last = jobs;
     render(list(jobs), place);
     wait(jobs);
     document.dispatchEvent(new CustomEvent("jobs", { detail: jobs }));
-  });
-  addEventListener("pagehide", () => stream.close());
+  };
+  let stream = null;
+  const follow = () => {
+    if (document.visibilityState === "hidden") {
+      stream?.close();
+      stream = null;
+    } else {
+      stream ??= connect(told);
+    }
+  };
+  document.addEventListener("visibilitychange", follow);
+  addEventListener("pagehide", () => stream?.close());
+  addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
+  follow();
 }

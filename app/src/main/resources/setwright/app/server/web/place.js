@@ -26,8 +26,9 @@ export function choose(corner) {
   tell();
 }
 
-export function chooseLap(lap) {
-  place.lap = place.lap === lap ? null : lap;
+/** Chooses a lap; chosen once more it is given up, unless it is to stay. */
+export function chooseLap(lap, stay = false) {
+  place.lap = place.lap === lap && !stay ? null : lap;
   tell();
 }
 
@@ -58,6 +59,9 @@ export function wirePlaces() {
   for (const button of document.querySelectorAll(".step")) {
     button.addEventListener("click", () => step(Number(button.dataset.step)));
   }
+  addEventListener("hashchange", () => {
+    if (location.hash.startsWith("#corner-")) choose(location.hash.slice("#corner-".length));
+  });
   const told = location.hash.startsWith("#corner-") ? location.hash.slice("#corner-".length) : null;
   const first = document.querySelector(".place.chosen")?.dataset.corner ?? all[0];
   place.corner = all.includes(told) ? told : first;

@@ -5,20 +5,32 @@ import { fetchLaps, indexAt, places, thinned, typical, valueAt } from "./columns
 import { channels, rangeOf, stationUnit } from "./channels.js";
 import { place, chooseLap } from "./place.js";
 import { wireMap } from "./map.js";
+import { drawMarks } from "./marks.js";
+import { wireClaims } from "./claims.js";
 
 const HEIGHT = 118;
-const AXIS = 58;
+const AXIS = 74;
 const STEP_M = 1;
 const STEP_S = 0.02;
 const LEAST_WINDOW = { station: 10, time: 0.3 };
 const ZOOM = 1.25;
+const MARKS_MS = 60;
+const COARSE = 3;
+const SETTLE_MS = 120;
 
 const state = { data: null, over: "station", window: [0, 1], whole: [0, 1], every: false, plots: [], ranges: [], shown: [], curves: new Map(), refM: null };
 let host;
 
 const good = () => state.data.laps.filter((lap) => lap.good);
 const best = () => good().reduce((one, other) => (other.timeS < one.timeS ? other : one), good()[0]);
-const css = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+
+/** Colours as day or night has them; asked for once, not at every frame. */
+const colours = new Map();
+function css(name) {
+  if (!colours.has(name)) colours.set(name, getComputedStyle(document.documentElement).getPropertyValue(name).trim());
+  return colours.get(name);
+}
+
 const factor = () => (state.over === "station" ? stationUnit.factor : 1);
 
 /** Where a lap's samples lie along the axis: stations, or seconds since it passed the place that all laps are laid over each other at. */
@@ -165,20 +177,44 @@ function setWindow(from, to) {
   // A corner may begin before the start line: as far as laps reach.
   begin = Math.max(Math.min(begin, most - width), least);
   state.window = [begin, begin + width];
-  draw();
+  draw(COARSE);
+  clearTimeout(state.settling);
+  state.settling = setTimeout(draw, SETTLE_MS, 1);
 }
 
-function draw() {
+/** Draws the window, a column of the screen wide or coarser: while it moves nobody sees more, and each frame is sooner there. */
+function draw(coarse) {
   const laps = single();
   for (let k = 0; k < state.plots.length; k++) {
     const plot = state.plots[k];
-    const columns = Math.max(50, Math.round(plot.over.clientWidth || plot.width - AXIS));
+    const columns = Math.max(50, Math.round((plot.width - AXIS) / coarse));
     const data = dataOf(state.shown[k], laps, columns);
     state.ranges[k] = rangeOf(state.shown[k], data.slice(1));
     plot.setData(data, true);
   }
+  tellWindow();
+}
+
+function tellWindow() {
   host.dataset.from = state.window[0].toFixed(2);
   host.dataset.to = state.window[1].toFixed(2);
+  clearTimeout(state.marking);
+  state.marking = setTimeout(mark, MARKS_MS); // once the window stands still
+}
+
+/** Draws what happened where; stations become times where those are the axis. */
+function mark() {
+  const laps = new Map(good().map((lap) => [lap.number, lap]));
+  const length = state.data.lengthM;
+  const marks = [];
+  for (const one of state.data.marks) {
+    const lap = laps.get(one.lap);
+    if (!lap) continue;
+    const station = one.stationM >= length ? one.stationM - length : one.stationM;
+    const at = state.over === "station" ? station : valueAt(lap.columns.station, along(lap), station);
+    if (at !== null) marks.push({ ...one, at });
+  }
+  drawMarks(host.querySelector(".marks"), { marks, laps: [...laps.keys()], window: state.window, left: AXIS, best: best().number });
 }
 
 function build() {
@@ -192,8 +228,7 @@ function build() {
     plot.over.addEventListener("wheel", (event) => zoomAt(event, plot), { passive: false });
     return plot;
   });
-  host.dataset.from = state.window[0].toFixed(2);
-  host.dataset.to = state.window[1].toFixed(2);
+  tellWindow();
   host.dataset.ready = "yes";
 }
 
@@ -236,9 +271,10 @@ function show() {
       <label class="check"><input type="checkbox" .checked=${state.every} @change=${(event) => { state.every = event.target.checked; refresh(); }}> each lap on its own</label>
     </div>
     <p class="keys"><span><i class="key-typical"></i>typical lap (median)</span> <span><i class="key-band"></i>all laps</span> <span><i class="key-best"></i>best lap, ${best().number}</span>
-      ${chosen ? html`<span><i class="key-chosen"></i>lap ${chosen}</span>` : nothing}
+      ${chosen !== null ? html`<span><i class="key-chosen"></i>lap ${chosen}</span>` : nothing}
       <span class="hint">Drag across: that part. Ctrl and wheel: nearer. Shift and wheel: along. With the keyboard: + \u2212 0 and arrows.</span></p>
     <div class="plots" tabindex="0" role="group" aria-label="Traces; plus and minus zoom, arrows move, 0 shows the whole lap" @keydown=${keyed} @dblclick=${() => setWindow(...state.whole)}>${state.shown.map(box)}</div>
+    <div class="marks"></div>
     <details class="which"><summary>Which traces</summary><div class="laps-chosen">${channels.filter((channel) => state.data.columns.includes(channel.name)).map((channel) => html`
       <label class="check"><input type="checkbox" .checked=${channel.shown} @change=${(event) => { channel.shown = event.target.checked; refresh(); }}> ${channel.title}</label>`)}</div></details>`, host);
 }
@@ -284,6 +320,8 @@ export async function wireTraces() {
   state.window = state.whole;
   refresh();
   toCorner();
+  const numbers = (all) => new Set(all.map((one) => String(one.number)));
+  wireClaims(document.getElementById("main"), numbers(state.data.laps), numbers(state.data.corners));
   wireMap(state.data, (station) => {
     const x = state.over === "station" ? station : valueAt(best().columns.station, along(best()), station);
     const first = state.plots[0];
@@ -295,7 +333,14 @@ export async function wireTraces() {
     if (place.corner !== corner) toCorner();
     corner = place.corner;
   });
-  document.addEventListener("light", refresh);
+  document.addEventListener("light", () => {
+    colours.clear();
+    refresh();
+  });
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
+    colours.clear();
+    refresh();
+  });
   document.getElementById("whole-lap").addEventListener("click", () => {
     state.refM = 0;
     state.whole = wholeRange();
@@ -308,6 +353,9 @@ export async function wireTraces() {
     refresh();
     toCorner();
   });
+  const over = document.getElementById("over");
+  over.options[0].text = `distance, ${stationUnit.unit}`;
+  over.options[1].text = "time, s";
   let width = host.clientWidth;
   new ResizeObserver(() => {
     if (Math.abs(host.clientWidth - width) < 4) return;

@@ -10,6 +10,11 @@ export function wireTrial() {
   acts.addEventListener("click", async (event) => {
     const act = event.target.dataset.act;
     if (!act) return;
+    if (act === "drop" && event.target.dataset.sure !== "yes") {
+      event.target.dataset.sure = "yes";
+      event.target.textContent = "Really give it up";
+      return;
+    }
     try {
       const answer = await (await post(`/trials/${act}`, { car: acts.dataset.car })).json();
       if (act === "judge") {

@@ -1,6 +1,6 @@
 // Items of the setup as sliders: what another position would have done is asked for at once and drawn on the ribbon.
 import { html, render, nothing } from "./library/lit-html/lit-html.js";
-import { get, post } from "./ask.js";
+import { get, post, say } from "./ask.js";
 
 const MINUS = "\u2212";
 
@@ -86,8 +86,13 @@ async function tryIt() {
 
 /** How the ribbon would look: a line in each phase where its bar would end, and what the corner's time would do. */
 function onRibbon(what) {
+  document.querySelector(".ribbon .would-key")?.remove();
   for (const mark of document.querySelectorAll(".ribbon .would")) mark.remove();
   if (!what) return;
+  const key = document.createElement("span");
+  key.className = "would-key";
+  key.textContent = "lines: with what is turned; beside the number: its time, ms";
+  document.querySelector(".ribbon .key").prepend(key);
   for (const corner of what.corners) {
     const cell = document.querySelector(`.ribbon .place[data-corner="${corner.number}"]`);
     if (!cell) continue;
@@ -166,6 +171,11 @@ export function wireTurning() {
     knob.addEventListener("input", () => { label(knob); ask(); });
   }
   form().addEventListener("submit", (event) => event.preventDefault());
+  hint();
+}
+
+/** Says what to do, and offers the proposed change where there is one. */
+function hint() {
   const [item, value] = form().dataset.chosen.split("=");
   const knob = item ? knobs().find((one) => one.name === item) : null;
   const show = () => {
@@ -177,19 +187,33 @@ export function wireTurning() {
     ${knob ? html`<button type="button" @click=${show}>Show the proposed change</button>` : nothing}</p>`, shown());
 }
 
-/** Items are turned while the page is read already: what is proposed comes in when it is known. */
+/** Items are turned while the page is read already: what is proposed comes in when it is known; sliders stay as they are. */
 export function wireChangePart() {
   const part = document.getElementById("change-part");
-  if (!part || part.dataset.job === "0") return;
+  if (!part) return;
+  part.addEventListener("click", async (event) => {
+    const again = event.target.closest(".propose-again");
+    if (!again) return;
+    try {
+      await post(`/stints/${again.dataset.stint}/propose`, {});
+      location.reload();
+    } catch (e) {
+      say(e.message);
+    }
+  });
+  if (part.dataset.job === "0") return;
   document.addEventListener("jobs", async function come(event) {
     const job = event.detail.find((one) => String(one.id) === part.dataset.job);
     if (!job || job.state === "RUNNING" || job.state === "WAITING") return;
     document.removeEventListener("jobs", come);
     try {
       const text = await (await get(`/stints/${part.dataset.stint}/change`)).text();
-      const document_ = new DOMParser().parseFromString(text, "text/html"); // made by our own templates: escaped there
-      part.replaceChildren(...document_.body.childNodes);
-      wireTurning();
+      const made = new DOMParser().parseFromString(text, "text/html"); // by our own templates: escaped there
+      part.querySelector(".proposed").replaceWith(made.querySelector(".proposed"));
+      const chosen = made.getElementById("turn")?.dataset.chosen ?? "";
+      if (!form()) return;
+      form().dataset.chosen = chosen;
+      if (!turned().length) hint();
     } catch (e) {
       part.querySelector(".hint").textContent = e.message;
     }
