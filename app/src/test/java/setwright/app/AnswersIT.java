@@ -7,9 +7,14 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,6 +32,8 @@ final class AnswersIT {
     @TempDir
     private Path folder;
 
+    private static final Pattern ADDRESS = Pattern.compile("(?m)^http://127\\.0\\.0\\.1:[0-9]+/$");
+
     private Path recording;
     private Path car;
 
@@ -36,12 +43,30 @@ final class AnswersIT {
         car = unpack("car.yaml");
     }
 
-    /** The story is computed: its acts are there, and its figures come from laps that were driven for it. */
+    /**
+     * The story is computed: its acts are there, and its figures come from laps that were driven for it. It ends with the page, on which its
+     * stints and its trial are, until it is stopped.
+     */
     @Test
     void theDemoTellsTheWholeStoryAndEndsWithItsPages() throws Exception {
-        Outcome outcome = run("demo", "--keep", "laps");
-        assertThat(outcome.exitCode()).isZero();
-        assertThat(outcome.results())
+        Path results = folder.resolve("demo.txt");
+        Process demo = new ProcessBuilder(
+                        PROGRAM.toString(), "demo", "--keep", "laps", "--page", "--no-browser", "--port", "0")
+                .directory(folder.toFile())
+                .redirectOutput(results.toFile())
+                .redirectError(folder.resolve("demo-messages.txt").toFile())
+                .start();
+        Matcher address = ADDRESS.matcher(Files.readString(results));
+        while (demo.isAlive() && !address.reset(Files.readString(results)).find()) {
+            TimeUnit.MILLISECONDS.sleep(200);
+        }
+        String page = address.group();
+        String stints = text(page);
+        assertThat(stints).contains("as-he-came.csv", "coached.csv", "changed.csv", "before-again.csv");
+        assertThat(text(page + "story")).contains("Trial 1 is planned");
+        demo.toHandle().destroy();
+        assertThat(demo.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(Files.readString(results))
                 .contains(
                         "As the driver came",
                         "Coach the driver first",
@@ -50,14 +75,23 @@ final class AnswersIT {
                         "rear end too stiff in roll");
         Path report = folder.resolve("setwright-demo-report.html");
         Path evidence = folder.resolve("setwright-demo-report-evidence.html");
-        assertThat(outcome.results().strip())
+        assertThat(Files.readString(results))
                 .contains(report.toRealPath().toString())
-                .endsWith(evidence.toRealPath().toString());
+                .contains(evidence.toRealPath().toString());
         assertThat(report).content().startsWith("<!doctype html>").contains("Lap times", evidence.getFileName() + "");
         assertThat(evidence).content().startsWith("<!doctype html>").contains("id=\"corner-1\"");
         assertThat(folder.resolve("laps/coached.csv")).isNotEmptyFile();
         assertThat(folder.resolve("laps/coached-car.yaml")).isNotEmptyFile();
-        assertThat(outcome.messages()).isEmpty();
+        assertThat(folder.resolve("demo-messages.txt"))
+                .content()
+                .startsWith("The page of ")
+                .hasLineCount(1);
+    }
+
+    private static String text(String address) throws IOException {
+        try (InputStream in = URI.create(address).toURL().openStream()) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     @Test

@@ -11,12 +11,14 @@ import setwright.app.plot.Markup;
 
 /** What every page of the program is made with. */
 public final class Page {
+    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
+
     private Page() {}
 
     /** Returns the document that a template makes of its view. */
     public static String render(String template, Object view) {
         StringOutput output = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render(template, view, output);
+        ENGINE.render(template, view, output);
         return output.toString();
     }
 

@@ -1,8 +1,13 @@
 package setwright.app.server.stint;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import setwright.app.evidence.Answer;
 import setwright.app.logbook.StintDesk.KeptLaps;
+import setwright.app.report.Report;
+import setwright.app.report.ReportView;
+import setwright.app.units.Figures;
 import setwright.core.proposal.Foresight;
 import setwright.core.proposal.Proposal;
 
@@ -10,6 +15,7 @@ import setwright.core.proposal.Proposal;
 public final class OpenStint {
     private final KeptLaps laps;
     private final Answer answer;
+    private final Map<Figures, ReportView> reports = new HashMap<>();
     private Optional<Foresight> foresight = Optional.empty();
     private Optional<Proposal> proposal = Optional.empty();
     private long knownVerdict = -1;
@@ -33,6 +39,11 @@ public final class OpenStint {
     /** Returns what is proposed; empty as long as items are still being turned, and once a later verdict has taught more. */
     public synchronized Optional<Proposal> proposal() {
         return proposal.filter(known -> knownVerdict == laps.lastVerdict());
+    }
+
+    /** Returns the chain of reasoning as it is shown; put together once for each system of units. */
+    synchronized ReportView report(Figures figures) {
+        return reports.computeIfAbsent(figures, asked -> Report.view(answer, asked));
     }
 
     /** Returns what is drawn over distance or time. */

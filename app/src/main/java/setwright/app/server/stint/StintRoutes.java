@@ -14,7 +14,6 @@ import setwright.app.logbook.TrialStatus;
 import setwright.app.predict.WrongChange;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.report.Page;
-import setwright.app.report.Report;
 import setwright.app.report.brief.BriefReport;
 import setwright.app.report.brief.BriefRequest;
 import setwright.app.server.guard.Headers;
@@ -86,7 +85,7 @@ public final class StintRoutes {
                 new LiveStint(
                         Frame.of(context, token, name(kept), "stints", facts(kept)),
                         kept.number(),
-                        Report.view(stint.answer(), Frame.figures(context)),
+                        stint.report(Frame.figures(context)),
                         change(stint, context),
                         TrialPart.of(trial(kept), kept.car().name()),
                         story(kept.number()),

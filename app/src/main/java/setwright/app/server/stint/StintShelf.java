@@ -12,6 +12,8 @@ import setwright.app.propose.ChangeProposer;
 import setwright.app.server.job.Job;
 import setwright.app.server.job.JobProgress;
 import setwright.app.server.job.Jobs;
+import setwright.app.units.Figures;
+import setwright.app.units.UnitSystem;
 import setwright.core.proposal.Proposal;
 
 /** The stints that were looked at last; the one that nobody looked at for longest makes room. */
@@ -72,6 +74,7 @@ public final class StintShelf {
         Answer answer = laps.answer(progress);
         laps.found(answer);
         OpenStint stint = new OpenStint(laps, answer);
+        stint.report(Figures.forPage(UnitSystem.METRIC)); // most will ask for it, and at once
         synchronized (open) {
             open.put(laps.stint().number(), stint);
             if (open.size() > PLACES) {

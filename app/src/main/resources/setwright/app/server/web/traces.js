@@ -10,6 +10,7 @@ import { wireClaims } from "./claims.js";
 
 const HEIGHT = 118;
 const AXIS = 74;
+const BOLD = 2.5;
 const STEP_M = 1;
 const STEP_S = 0.02;
 const LEAST_WINDOW = { station: 10, time: 0.3 };
@@ -85,9 +86,8 @@ function dataOf(channel, laps, columns) {
 }
 
 function lineOf(lap) {
-  if (lap.number === place.lap) return { stroke: css("--chosen"), width: 2 };
-  if (lap === best()) return { stroke: css("--accent"), width: 1.5 };
-  return { stroke: css("--one-lap"), width: 1 };
+  const [colour, width] = lap.number === place.lap ? ["--chosen", 2] : lap === best() ? ["--accent", 1.5] : ["--one-lap", 1];
+  return { stroke: css(colour), width, full: width };
 }
 
 /** Corners behind the traces: where each begins, is tightest and ends. */
@@ -132,7 +132,7 @@ function optionsOf(k, laps, width) {
       { stroke: "transparent", points: { show: false } },
       { stroke: "transparent", points: { show: false } },
       ...laps.map((lap) => ({ ...lineOf(lap), points: { show: false } })),
-      { stroke: css("--typical"), width: 2.5, points: { show: false } },
+      { stroke: css("--typical"), width: BOLD, full: BOLD, points: { show: false } },
     ],
     bands: [{ series: [1, 2], fill: css("--band") }],
     hooks: {
@@ -177,19 +177,30 @@ function setWindow(from, to) {
   // A corner may begin before the start line: as far as laps reach.
   begin = Math.max(Math.min(begin, most - width), least);
   state.window = [begin, begin + width];
-  draw(COARSE);
+  draw(Math.min(2 * COARSE, Math.max(COARSE, Math.ceil(0.5 * single().length))));
   clearTimeout(state.settling);
   state.settling = setTimeout(draw, SETTLE_MS, 1);
 }
 
-/** Draws the window, a column of the screen wide or coarser: while it moves nobody sees more, and each frame is sooner there. */
+const isSeen = (plot) => {
+  const box = plot.root.getBoundingClientRect();
+  return box.bottom > 0 && box.top < innerHeight;
+};
+
+/**
+ * Draws the window, to a column of the screen or coarser. While it moves nobody sees more, nor what is out of view; and a browser without
+ * a graphics card draws thin lines twice as fast as bold ones.
+ */
 function draw(coarse) {
   const laps = single();
+  const wanted = state.plots.map((plot) => coarse === 1 || isSeen(plot)); // all asked before anything is drawn
   for (let k = 0; k < state.plots.length; k++) {
+    if (!wanted[k]) continue;
     const plot = state.plots[k];
     const columns = Math.max(50, Math.round((plot.width - AXIS) / coarse));
     const data = dataOf(state.shown[k], laps, columns);
     state.ranges[k] = rangeOf(state.shown[k], data.slice(1));
+    for (const series of plot.series) series.width = coarse === 1 ? series.full : Math.min(1, series.full ?? 1);
     plot.setData(data, true);
   }
   tellWindow();
