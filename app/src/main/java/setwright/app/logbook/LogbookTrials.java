@@ -176,6 +176,27 @@ public final class LogbookTrials {
         if (found.changed().isEmpty() || found.changed().size() == found.runs().size()) {
             return Optional.empty();
         }
+        TrialAnswer answer = weigh(found, progress);
+        logbook.with(tables -> keep(tables, found, answer));
+        return Optional.of(answer);
+    }
+
+    /**
+     * Reads the runs of a trial's last verdict once more; writes nothing.
+     *
+     * @throws LogbookProblem when it was never judged, or its runs are not as they were
+     */
+    public TrialAnswer review(long number, Progress progress) throws IOException {
+        return weigh(
+                logbook.look(tables -> TrialRunsFinder.judged(
+                        tables,
+                        tables.trials()
+                                .find(number)
+                                .orElseThrow(() -> new LogbookProblem("there is no trial " + number + ".")))),
+                progress);
+    }
+
+    private TrialAnswer weigh(TrialRunsFinder.Runs found, Progress progress) throws IOException {
         List<RunSetup> setups = found.runs().stream()
                 .map(run -> new RunSetup(run.name(), Setups.sheet(run.setup())))
                 .toList();
@@ -191,7 +212,7 @@ public final class LogbookTrials {
         Optional<Prediction> predicted = TrialRunner.predict(
                         changes.changes(), answers.get(changes.firstWithout()), predictor)
                 .map(prediction -> logbook.look(tables -> before(tables, found)).update(prediction));
-        TrialAnswer answer = TrialRunner.judge(
+        return TrialRunner.judge(
                         changes,
                         together,
                         found.runs().stream().map(KeptStint::name).toList(),
@@ -200,8 +221,6 @@ public final class LogbookTrials {
                         predicted,
                         new Looks(found.seenBefore(), found.seen()))
                 .without(found.aside());
-        logbook.with(tables -> keep(tables, found, answer));
-        return Optional.of(answer);
     }
 
     private static List<RunConditions> conditions(List<RunSetup> setups, List<KeptStint> runs) {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
 import setwright.core.trial.SetupDifference;
 import setwright.logbook.Tables;
+import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.StintRow;
 import setwright.logbook.row.TrialAsideRow;
 import setwright.logbook.row.TrialRow;
@@ -65,6 +66,35 @@ final class TrialRunsFinder {
             finder.sort(row);
         }
         return finder.found();
+    }
+
+    /** Returns the runs that a trial's last verdict rests on. */
+    static Runs judged(Tables tables, TrialRow trial) {
+        List<VerdictRow> verdicts = tables.verdicts().ofTrial(trial.id());
+        if (verdicts.isEmpty()) {
+            throw new LogbookProblem("trial " + trial.id() + " was never judged.");
+        }
+        VerdictRow last = verdicts.get(verdicts.size() - 1);
+        List<String> numbers = Arrays.asList(last.runs().split(","));
+        Runs all = find(tables, trial);
+        List<KeptStint> runs = all.runs().stream()
+                .filter(run -> numbers.contains(String.valueOf(run.number())))
+                .toList();
+        if (runs.size() != numbers.size()) {
+            throw new LogbookProblem("the runs of trial " + trial.id() + " are not as they were when it was judged.");
+        }
+        return new Runs(
+                trial,
+                runs,
+                all.changed().stream().filter(runs::contains).toList(),
+                all.changes(),
+                List.of(),
+                verdicts.stream()
+                        .filter(verdict -> !verdict.runs().equals(last.runs()))
+                        .mapToDouble(VerdictRow::planShare)
+                        .max()
+                        .orElse(0.0),
+                last.planShare());
     }
 
     private void sort(StintRow row) {

@@ -62,7 +62,7 @@ public record LapsView(
                 figures.lapTime(lap.timeS()),
                 Double.isFinite(best) ? figures.signed(lap.timeS() - best, 2) : "",
                 lap.good(),
-                lap.good() ? "used" : LapsWords.reason(lap));
+                lap.good() ? "used" : figures.shown(LapsWords.reason(lap)));
     }
 
     private static CalibrationRow calibration(Calibration c, Figures figures) {

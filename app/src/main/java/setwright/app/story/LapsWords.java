@@ -30,7 +30,7 @@ public final class LapsWords {
         List<String> details = new ArrayList<>();
         for (Lap lap : stint.laps()) {
             if (!lap.good()) {
-                details.add("Put aside: lap " + lap.number() + ", " + reason(lap) + ".");
+                details.add("Put aside: lap " + lap.number() + ", " + figures.shown(reason(lap)) + ".");
             }
         }
         Recording recording = stint.recording();

@@ -156,7 +156,7 @@ public final class PredictionWords {
     /** Returns what the prediction rests on that may be wrong, the driving first. */
     public List<String> doubts(Prediction prediction) {
         List<String> doubts = new ArrayList<>(driving());
-        prediction.doubts().stream().map(Figures::sentence).forEach(doubts::add);
+        prediction.doubts().stream().map(figures::told).forEach(doubts::add);
         return doubts;
     }
 

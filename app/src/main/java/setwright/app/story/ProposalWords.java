@@ -45,10 +45,10 @@ public final class ProposalWords {
     public List<String> reasons() {
         List<String> reasons = new ArrayList<>();
         proposal.target().ifPresent(target -> reasons.add("For " + problem(target) + "."));
-        reasons.add(Figures.sentence(proposal.reason()));
+        reasons.add(figures.told(proposal.reason()));
         proposal.chosen().ifPresent(chosen -> {
             reasons.addAll(effect(chosen));
-            chosen.prediction().reasons().stream().map(Figures::sentence).forEach(reasons::add);
+            chosen.prediction().reasons().stream().map(figures::told).forEach(reasons::add);
         });
         return reasons;
     }

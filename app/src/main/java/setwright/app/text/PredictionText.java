@@ -73,7 +73,7 @@ public final class PredictionText {
         if (!prediction.reasons().isEmpty()) {
             lines.gap();
             lines.paragraphs(
-                    "Why", prediction.reasons().stream().map(Figures::sentence).toList());
+                    "Why", prediction.reasons().stream().map(figures::told).toList());
         }
         List<String> doubts = words.doubts(prediction);
         if (!doubts.isEmpty()) {

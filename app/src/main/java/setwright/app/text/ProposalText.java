@@ -30,12 +30,14 @@ public final class ProposalText {
     private final Proposal proposal;
     private final ProposalWords words;
     private final TextLines lines;
+    private final Figures figures;
 
     private ProposalText(ProposalAnswer answer, Figures figures, Terminal terminal) {
         this.answer = answer;
         this.proposal = answer.proposal();
         this.words = new ProposalWords(answer, figures);
         this.lines = new TextLines(terminal);
+        this.figures = figures;
     }
 
     /** Returns the text, ending with a line break. */
@@ -43,12 +45,12 @@ public final class ProposalText {
         ProposalText text = new ProposalText(answer, figures, terminal);
         text.headline();
         text.laps();
-        text.technique(figures);
+        text.technique();
         text.reason();
         text.proposal.chosen().ifPresent(text::chosen);
         text.others();
         text.refused();
-        text.besides(figures);
+        text.besides();
         text.lines.gap();
         text.lines.faint(Story.CAUTION);
         return text.lines.text();
@@ -70,7 +72,7 @@ public final class ProposalText {
         lines.paragraph("Reason", proposal.reason());
     }
 
-    private void technique(Figures figures) {
+    private void technique() {
         List<String> technique = TechniqueWords.tell(
                 TechniqueFinder.find(
                         answer.answer().diagnosis(), answer.answer().car().drivenAxle()),
@@ -90,17 +92,15 @@ public final class ProposalText {
             lines.gap();
             lines.paragraphs(
                     "Why",
-                    chosen.prediction().reasons().stream()
-                            .map(Figures::sentence)
-                            .toList());
+                    chosen.prediction().reasons().stream().map(figures::told).toList());
         }
         lines.gap();
-        lines.paragraphs("Expect", proposal.expect());
+        lines.paragraphs("Expect", proposal.expect().stream().map(figures::told).toList());
         if (!chosen.prediction().doubts().isEmpty()) {
             lines.gap();
             lines.paragraphs(
                     "Doubts",
-                    chosen.prediction().doubts().stream().map(Figures::sentence).toList());
+                    chosen.prediction().doubts().stream().map(figures::told).toList());
         }
     }
 
@@ -154,7 +154,7 @@ public final class ProposalText {
                         .toList());
     }
 
-    private void besides(Figures figures) {
+    private void besides() {
         List<String> given = AdviceWords.given(
                 Adviser.review(answer.answer().diagnosis(), answer.answer().car()), figures);
         if (!given.isEmpty()) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -15,6 +16,9 @@ import java.util.stream.Collectors;
 public record Figures(UnitSystem units, String minus) {
     /** Shown where a value is not known. */
     public static final String UNKNOWN = "unknown";
+
+    private static final Pattern MINUS = Pattern.compile("(?<=[\\s(]|^)-(?=[0-9])");
+    private static final Pattern SPEED = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)(\\s)km/h");
 
     private static final MathContext SIX_DIGITS = new MathContext(6);
 
@@ -170,5 +174,28 @@ public record Figures(UnitSystem units, String minus) {
         }
         String first = capital(trimmed);
         return first.endsWith(".") || first.endsWith("?") || first.endsWith("!") ? first : first + ".";
+    }
+
+    /** Returns what the core says as a sentence, in the units and with the minus that are shown. */
+    public String told(String text) {
+        return shown(sentence(text));
+    }
+
+    /**
+     * Returns words of the core, which speaks of km/h and writes a plain minus, as they are shown.
+     *
+     * @param text  in metric units
+     */
+    public String shown(String text) {
+        String signs = MINUS.matcher(text).replaceAll(minus);
+        return units == UnitSystem.METRIC
+                ? signs
+                : SPEED.matcher(signs)
+                        .replaceAll(found -> String.format(
+                                        Locale.ROOT,
+                                        "%.0f",
+                                        units.speed(Double.parseDouble(found.group(1)) / UnitSystem.METRIC.speed(1.0)))
+                                + found.group(2)
+                                + units.speedUnit());
     }
 }

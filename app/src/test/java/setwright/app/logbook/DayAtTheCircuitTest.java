@@ -1,6 +1,7 @@
 package setwright.app.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,7 +22,13 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import setwright.app.command.ExitCode;
+import setwright.app.diagnose.Progress;
+import setwright.app.predict.LapReplay;
 import setwright.app.scoreboard.Home;
+import setwright.app.trial.TrialAnswer;
+import setwright.core.judgement.Diagnostician;
+import setwright.logbook.Logbook;
+import setwright.logbook.row.VerdictRow;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -186,8 +194,24 @@ final class DayAtTheCircuitTest {
         assertThat(program.complaint()).contains("no trial of Heron is under way");
     }
 
+    /** A verdict can be looked at again with all its laps, long after; nothing is judged or written by that. */
     @Test
     @Order(8)
+    void aVerdictIsLookedAtAgain() throws IOException {
+        Logbook open = Logbook.open(logbook.toString(), Optional.empty(), false);
+        LogbookTrials trials =
+                new LogbookTrials(open, new StintDesk(open, Diagnostician::diagnose), LapReplay::predict);
+        int entries = new StoryDesk(open).all().size();
+        TrialAnswer again = trials.review(1, Progress.silent());
+        VerdictRow before = open.look(tables -> tables.verdicts().last(1)).orElseThrow();
+        assertThat(again.trial().verdict().words()).isEqualTo(before.verdict()).isEqualTo("keep");
+        assertThat(again.trial().reason()).isEqualTo(before.reason());
+        assertThat(new StoryDesk(open).all()).hasSize(entries);
+        assertThatThrownBy(() -> trials.review(99, Progress.silent())).hasMessageContaining("there is no trial 99");
+    }
+
+    @Test
+    @Order(9)
     void whatWasTriedIsShownAndUsed() throws IOException {
         assertThat(program.run("trial", "tried", "--json")).isEqualTo(ExitCode.DONE);
         assertKeeps("trial-tried.schema.json");
@@ -207,7 +231,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(9)
+    @Order(10)
     void whatWasSaidOfAStintCanBeCorrected() {
         assertThat(program.run("add", FIRST, "--driver", "Bo")).isEqualTo(ExitCode.DONE);
         assertThat(program.complaint()).contains("stint 1 stays as it is", "setwright amend 1");
@@ -222,7 +246,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(10)
+    @Order(11)
     void aChangeIsUndone() throws IOException {
         assertThat(program.run("setup", "undo")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).isEqualTo("Heron: setup 1 is on the car again.\n");
@@ -245,7 +269,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(11)
+    @Order(12)
     void aSheetWithOtherFactsIsAskedAbout() throws IOException {
         String other =
                 Files.readString(BEFORE).replaceFirst("mass_with_driver_kg: [0-9.]+", "mass_with_driver_kg: 777");
@@ -262,7 +286,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(12)
+    @Order(13)
     void aBriefIsWritten() throws IOException {
         Path brief = folder.resolve("sheets");
         assertThat(program.run("brief", "1", "--out", brief)).isEqualTo(ExitCode.DONE);
@@ -273,7 +297,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(13)
+    @Order(14)
     void theStoryIsToldInOrderAndCanBeSearched() throws IOException {
         assertThat(program.run("log", "--json")).isEqualTo(ExitCode.DONE);
         assertKeeps("log.schema.json");
@@ -299,7 +323,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(14)
+    @Order(15)
     void everythingCanBeTakenOut() throws IOException {
         Path out = folder.resolve("out");
         assertThat(program.run("export", "--out", out)).as(program.complaint()).isEqualTo(ExitCode.DONE);
@@ -317,7 +341,7 @@ final class DayAtTheCircuitTest {
     }
 
     @Test
-    @Order(15)
+    @Order(16)
     void aFileThatWasChangedIsRefused() throws IOException {
         try (Stream<Path> kept = Files.list(logbook.resolve("recordings"))) {
             for (Path file : kept.toList()) {

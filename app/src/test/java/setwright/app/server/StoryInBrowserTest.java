@@ -155,7 +155,7 @@ final class StoryInBrowserTest {
         press("Read them in");
         page.waitForSelector("#sent a");
         assertThat(page.locator("#sent").textContent()).contains("Stint 1 is in.");
-        go("");
+        page.waitForSelector(".stints tbody tr");
         assertThat(page.locator(".stints tbody tr").count()).isEqualTo(1);
         assertThat(page.locator(".stints tbody").textContent()).contains(HOSTILE, "The Old Quarry");
         assertThat(page.locator("img").count()).isZero();
@@ -234,6 +234,9 @@ final class StoryInBrowserTest {
                 .isGreaterThan(from);
         page.keyboard().press("0");
         assertThat(width()).isEqualTo(whole);
+        page.keyboard().press("Shift+ArrowRight");
+        assertThat(page.locator(".trace output").first().textContent()).contains("typical");
+        assertThat(page.locator(".ribbon .place.under").count()).isLessThanOrEqualTo(1);
         Locator plot = page.locator("#live-traces .u-over").first();
         plot.scrollIntoViewIfNeeded();
         plot.hover();
@@ -470,6 +473,7 @@ final class StoryInBrowserTest {
         assertThat(page.locator("html").getAttribute("data-light")).isEqualTo("night");
         assertThat(page.locator(".trace figcaption").first().textContent()).contains("mph");
         assertThat(page.locator(".ribbon .status").textContent()).contains("mph");
+        assertThat(page.locator("main").textContent()).doesNotContain("km/h");
         assertAccessible();
         picture("night");
         page.locator("#light").selectOption("device");

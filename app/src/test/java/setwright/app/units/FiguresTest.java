@@ -45,4 +45,14 @@ final class FiguresTest {
         assertThat(Figures.sentence("the rear slides")).isEqualTo("The rear slides.");
         assertThat(Figures.sentence("")).isEmpty();
     }
+
+    /** 180 km/h are 111.8 mph: 1 mile is 1609.344 m (international yard and pound agreement, 1959). */
+    @Test
+    void whatTheCoreSaysIsShownInTheUnitsChosen() {
+        String said = "at 180 km/h it moves by -0.12 deg (-0.2 to 0.1), item-2 stays";
+        assertThat(Figures.forPage(UnitSystem.METRIC).told(said))
+                .isEqualTo("At 180 km/h it moves by \u22120.12 deg (\u22120.2 to 0.1), item-2 stays.");
+        assertThat(Figures.forPage(UnitSystem.IMPERIAL).told(said)).startsWith("At 112 mph it moves by \u22120.12 deg");
+        assertThat(Figures.forTerminal(UnitSystem.METRIC).shown(said)).isEqualTo(said);
+    }
 }

@@ -40,7 +40,7 @@ final class EngineerSheet {
                         .map(finding -> row(finding, figures))
                         .toList(),
                 change,
-                proposed.proposal().expect().stream().map(Figures::sentence).toList(),
+                proposed.proposal().expect().stream().map(figures::told).toList(),
                 proposed.proposal().refused().stream()
                         .limit(MOST_ROWS)
                         .map(EngineerSheet::refused)

@@ -74,7 +74,7 @@ public final class PredictionReport {
                 words.heading(prediction),
                 Stream.concat(
                                 Stream.of(words.rest(prediction)),
-                                prediction.reasons().stream().map(Figures::sentence))
+                                prediction.reasons().stream().map(figures::told))
                         .toList(),
                 words.doubts(prediction),
                 words.selectivity(prediction).orElse(""),

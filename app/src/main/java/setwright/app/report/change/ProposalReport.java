@@ -75,7 +75,7 @@ public final class ProposalReport {
                         .map(lever -> TechniqueRow.of(lever, figures))
                         .toList(),
                 AdviceWords.given(Adviser.review(answer.diagnosis(), answer.car()), figures),
-                proposal.expect(),
+                proposal.expect().stream().map(figures::told).toList(),
                 chosen.map(words::doubts).orElse(List.of()),
                 pools.stream()
                         .map(pool -> new Heading(heading(pool), besides(pool) ? "wide" : ""))

@@ -19,6 +19,7 @@ import setwright.app.report.brief.BriefRequest;
 import setwright.app.server.guard.Headers;
 import setwright.app.server.job.Job;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.Waiting;
 import setwright.app.trial.PlanAnswer;
 import setwright.logbook.Logbook;
 import setwright.logbook.problem.LogbookProblem;
@@ -70,11 +71,13 @@ public final class StintRoutes {
             Job job = shelf.open(laps);
             context.html(Page.render(
                     "live/waiting.jte",
-                    new WaitingStint(
+                    new Waiting(
                             Frame.of(context, token, name(laps.stint()), "stints", facts(laps.stint())),
-                            laps.stint().number(),
+                            name(laps.stint()) + " is being read.",
+                            "Its laps are cut, each corner is looked at, the car is fitted to them. This takes some seconds.",
                             story(laps.stint().number()),
-                            job.id())));
+                            job.id(),
+                            "/stints/" + laps.stint().number())));
             return;
         }
         OpenStint stint = ready.get();

@@ -57,13 +57,13 @@ record WhatIf(String headline, EffectJson lap, List<CornerJson> corners, List<St
         }
     }
 
-    private static final int ROUGH_DRAWS = 50;
+    private static final int ROUGH_DRAWS = 40;
 
     /**
      * Replays the laps with a change.
      *
      * @param words  what to turn, each such as {@code front_bar=3}; turned together
-     * @param rough  from a quarter of the draws, at once, while an item is still being moved
+     * @param rough  from a fifth of the draws, at once, while an item is still being moved
      * @return empty when these laps do not allow it
      */
     static Optional<WhatIf> of(OpenStint stint, List<String> words, boolean rough, Figures figures) {
@@ -84,7 +84,7 @@ record WhatIf(String headline, EffectJson lap, List<CornerJson> corners, List<St
                 words.heading(prediction),
                 EffectJson.of(prediction.lapTimeS()),
                 prediction.corners().stream().map(CornerJson::of).toList(),
-                prediction.reasons().stream().map(Figures::sentence).toList(),
+                prediction.reasons().stream().map(figures::told).toList(),
                 words.doubts(prediction));
     }
 }

@@ -27,12 +27,34 @@ export async function get(path, signal) {
 }
 
 export async function post(path, body) {
-  const raw = body instanceof Blob;
   return answered(await asked(() => fetch(path, {
     method: "POST",
-    headers: { Accept: "application/json", "Setwright-Token": token, "Content-Type": raw ? "application/octet-stream" : "application/json" },
-    body: raw ? body : JSON.stringify(body),
+    headers: { Accept: "application/json", "Setwright-Token": token, "Content-Type": "application/json" },
+    body: JSON.stringify(body),
   })));
+}
+
+/**
+ * Sends a file, and tells how much of it is there.
+ *
+ * @param told  hears shares from 0 to 1
+ */
+export function send(path, file, told) {
+  return new Promise((resolve, reject) => {
+    const request = new XMLHttpRequest(); // the only one that tells how far it has come
+    request.open("POST", path);
+    request.setRequestHeader("Accept", "application/json");
+    request.setRequestHeader("Setwright-Token", token);
+    request.setRequestHeader("Content-Type", "application/octet-stream");
+    request.responseType = "json";
+    request.upload.addEventListener("progress", (event) => told(event.loaded / Math.max(1, event.total)));
+    request.addEventListener("load", () => {
+      if (request.status === 200) resolve(request.response);
+      else reject(new Error(request.response?.message || "The program did not answer as it should."));
+    });
+    request.addEventListener("error", () => reject(new Error("The file did not arrive. Is the program still running, and is the file not too long?")));
+    request.send(file);
+  });
 }
 
 /** Says something where a screen reader hears it and everybody sees it. */

@@ -1,10 +1,27 @@
 // Recordings come in: chosen or dropped, sent one after the other, read by jobs.
-import { post } from "./ask.js";
+import { get, post, send } from "./ask.js";
 import { jobsNow } from "./jobs.js";
 import { wireUnderstanding } from "./understand.js";
 
-async function send(file) {
-  return (await (await post(`/uploads?name=${encodeURIComponent(file.name)}`, file)).json()).key;
+/** Sends a file and returns what it is asked for by. */
+async function sent(file, told = () => {}) {
+  return (await send(`/uploads?name=${encodeURIComponent(file.name)}`, file, told)).key;
+}
+
+const isSheet = (file) => /\.ya?ml$/i.test(file.name);
+
+/** Files as a field holds them. */
+function held(files) {
+  const transfer = new DataTransfer();
+  files.forEach((file) => transfer.items.add(file));
+  return transfer.files;
+}
+
+/** The list of stints as it is now. */
+async function showStints() {
+  const text = await (await get("/")).text();
+  const made = new DOMParser().parseFromString(text, "text/html"); // by our own template: escaped there
+  document.getElementById("stints").replaceWith(document.adoptNode(made.getElementById("stints")));
 }
 
 function line(list, words) {
@@ -19,7 +36,7 @@ export function wireBringing() {
   if (!form) return;
   const drop = document.getElementById("drop");
   const recordings = document.getElementById("recordings");
-  const sent = document.getElementById("sent");
+  const list = document.getElementById("sent");
   const field = (name) => form.elements.namedItem(name);
 
   for (const kind of ["dragover", "dragenter"]) {
@@ -29,8 +46,14 @@ export function wireBringing() {
   drop.addEventListener("drop", (event) => {
     event.preventDefault();
     drop.classList.remove("over");
-    recordings.files = event.dataTransfer.files;
+    const files = Array.from(event.dataTransfer.files);
+    const sheets = files.filter(isSheet);
+    recordings.files = held(files.filter((file) => !isSheet(file)));
+    if (sheets.length) field("sheet").files = held(sheets.slice(0, 1));
   });
+  for (const kind of ["dragover", "drop"]) { // beside the box the browser would leave the page for the file
+    addEventListener(kind, (event) => { if (event.dataTransfer?.types.includes("Files")) event.preventDefault(); });
+  }
 
   const known = wireUnderstanding(async () => {
     const file = recordings.files[0];
@@ -39,30 +62,32 @@ export function wireBringing() {
       throw new Error("Choose a recording first.");
     }
     const sheet = field("sheet").files[0];
-    return { file, recording: await send(file), sheet: sheet ? await send(sheet) : "", car: field("car").value };
+    return { file, recording: await sent(file), sheet: sheet ? await sent(sheet) : "", car: field("car").value };
   });
 
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     const button = form.querySelector("button");
     const files = Array.from(recordings.files);
-    sent.replaceChildren();
+    list.replaceChildren();
     if (!files.length) {
-      line(sent, "Choose a recording first.");
+      line(list, "Choose a recording first.");
       recordings.focus();
       return;
     }
     button.disabled = true;
     for (const file of files) {
-      const told = line(sent, `${file.name}: on its way`);
+      const told = line(list, `${file.name}: on its way`);
       try {
-        const key = await send(file);
+        const looked = known.file === file;
+        const key = looked ? known.key : await sent(file, (share) => { told.textContent = `${file.name}: ${Math.round(100 * share)} % sent`; });
         // Sent anew for each: a file is thrown away once it was read.
-        const sheet = field("sheet").files[0] ? await send(field("sheet").files[0]) : "";
-        const map = known.map && known.file === file ? known.map : field("map").files[0] ? await send(field("map").files[0]) : "";
+        const sheet = field("sheet").files[0] ? await sent(field("sheet").files[0]) : "";
+        const map = looked && known.map ? known.map : field("map").files[0] ? await sent(field("map").files[0]) : "";
         const job = await (await post("/recordings", {
           recording: key, sheet, map, car: field("car").value, driver: field("driver").value, circuit: field("circuit").value,
         })).json();
+        if (looked) known.file = null; // what was sent is thrown away once it was read
         told.textContent = `${file.name}: being read`;
         told.dataset.job = job.id;
         follow(jobsNow()); // it may be over before this is known
@@ -74,7 +99,7 @@ export function wireBringing() {
   });
 
   function follow(jobs) {
-    for (const told of sent.querySelectorAll("[data-job]")) {
+    for (const told of list.querySelectorAll("[data-job]")) {
       const job = jobs.find((one) => String(one.id) === told.dataset.job);
       if (!job) continue;
       if (job.state === "DONE" && job.link) {
@@ -83,6 +108,7 @@ export function wireBringing() {
         link.textContent = "Look at it";
         told.replaceChildren(`${job.message} `, link);
         delete told.dataset.job;
+        showStints();
       } else if (job.message) {
         told.textContent = job.message;
         told.classList.toggle("wrong", job.state === "FAILED");

@@ -30,6 +30,30 @@ export function indexAt(ascending, value) {
   return low;
 }
 
+const BLOCK = 8;
+const known = new WeakMap();
+
+/** Where the least and the greatest of each few samples stand, worked out once for each column of each lap. */
+function blocksOf(y) {
+  let blocks = known.get(y);
+  if (!blocks) {
+    const count = Math.floor(y.length / BLOCK);
+    blocks = { leastAt: new Uint32Array(count), mostAt: new Uint32Array(count) };
+    for (let b = 0; b < count; b++) {
+      let least = b * BLOCK;
+      let most = b * BLOCK;
+      for (let i = b * BLOCK; i < (b + 1) * BLOCK; i++) {
+        if (y[i] < y[least] || y[least] !== y[least]) least = i; // gaps are nobody's least
+        if (y[i] > y[most] || y[most] !== y[most]) most = i;
+      }
+      blocks.leastAt[b] = least;
+      blocks.mostAt[b] = most;
+    }
+    known.set(y, blocks);
+  }
+  return blocks;
+}
+
 /** Returns the value at a place between samples; null outside. */
 export function valueAt(x, y, place) {
   const i = indexAt(x, place);
@@ -74,6 +98,7 @@ export function thinned(x, y, from, to, columns) {
     }
     return out;
   }
+  const blocks = last - first > 4 * BLOCK * columns ? blocksOf(y) : null;
   let i = first;
   for (let c = 0; c < columns; c++) {
     const end = from + (c + 1) * width;
@@ -81,10 +106,19 @@ export function thinned(x, y, from, to, columns) {
     let most = -Infinity;
     let leastAt = 0;
     let mostAt = 0;
-    for (; i < last && x[i] < end; i++) {
+    while (i < last && x[i] < end) {
+      if (blocks && i % BLOCK === 0 && i + BLOCK < last && x[i + BLOCK] < end) {
+        const low = blocks.leastAt[i / BLOCK];
+        const high = blocks.mostAt[i / BLOCK];
+        if (y[low] < least) { least = y[low]; leastAt = low; }
+        if (y[high] > most) { most = y[high]; mostAt = high; }
+        i += BLOCK;
+        continue;
+      }
       const value = y[i];
       if (value < least) { least = value; leastAt = i; }
       if (value > most) { most = value; mostAt = i; }
+      i++;
     }
     if (least <= most) {
       out[2 * c] = leastAt <= mostAt ? least : most;

@@ -154,6 +154,7 @@ function optionsOf(k, laps, width) {
 
 /** Tells the figures under the cursor, and where that is on the map. */
 function pointed(x) {
+  state.pointed = x;
   const chosen = state.data.laps.find((lap) => lap.number === place.lap) ?? best();
   state.shown.forEach((channel, k) => {
     const curve = usual(channel);
@@ -161,7 +162,11 @@ function pointed(x) {
     const out = host.querySelectorAll("output")[k];
     out.textContent = x === null ? "" : `typical ${figure(valueAt(curve.x, curve.middle, x))}, lap ${chosen.number} ${figure(valueAt(along(chosen), chosen.columns[channel.name], x))} ${channel.unit}`;
   });
-  document.dispatchEvent(new CustomEvent("here", { detail: x === null ? null : stationAt(x) }));
+  const station = x === null ? null : stationAt(x);
+  document.dispatchEvent(new CustomEvent("here", { detail: station }));
+  const length = state.data.lengthM;
+  const under = station === null ? null : state.data.corners.find((corner) => [station, station - length, station + length].some((s) => s >= corner.startM && s <= corner.endM));
+  for (const cell of document.querySelectorAll(".ribbon .place")) cell.classList.toggle("under", cell.dataset.corner === String(under?.number));
 }
 
 function stationAt(x) {
@@ -257,10 +262,24 @@ function zoomAt(event, plot) {
   setWindow(x - (x - from) * scale, x + (to - x) * scale);
 }
 
+/** Puts the cursor of all traces at a place, as far as the window goes. */
+function pointAt(x) {
+  const first = state.plots[0];
+  if (!first) return;
+  const [from, to] = state.window;
+  first.setCursor({ left: first.valToPos(Math.min(to, Math.max(from, x)) * factor(), "x"), top: 10 });
+}
+
 function keyed(event) {
   const [from, to] = state.window;
   const width = to - from;
   const moved = { ArrowLeft: -0.1, ArrowRight: 0.1 }[event.key];
+  if (moved && event.shiftKey) {
+    event.preventDefault();
+    event.stopPropagation();
+    pointAt((state.pointed ?? 0.5 * (from + to)) + 0.1 * moved * width);
+    return;
+  }
   const scaled = { "+": 1 / ZOOM, "=": 1 / ZOOM, "-": ZOOM }[event.key];
   if (moved) setWindow(from + moved * width, to + moved * width);
   else if (scaled) setWindow(0.5 * (from + to) - 0.5 * width * scaled, 0.5 * (from + to) + 0.5 * width * scaled);
@@ -283,8 +302,8 @@ function show() {
     </div>
     <p class="keys"><span><i class="key-typical"></i>typical lap (median)</span> <span><i class="key-band"></i>all laps</span> <span><i class="key-best"></i>best lap, ${best().number}</span>
       ${chosen !== null ? html`<span><i class="key-chosen"></i>lap ${chosen}</span>` : nothing}
-      <span class="hint">Drag across: that part. Ctrl and wheel: nearer. Shift and wheel: along. With the keyboard: + \u2212 0 and arrows.</span></p>
-    <div class="plots" tabindex="0" role="group" aria-label="Traces; plus and minus zoom, arrows move, 0 shows the whole lap" @keydown=${keyed} @dblclick=${() => setWindow(...state.whole)}>${state.shown.map(box)}</div>
+      <span class="hint">Drag across: that part. Ctrl and wheel: nearer. Shift and wheel: along. With the keyboard: + \u2212 0 and arrows; Shift and arrows move the cursor.</span></p>
+    <div class="plots" tabindex="0" role="group" aria-label="Traces; plus and minus zoom, arrows move, Shift and arrows move the cursor, 0 shows the whole lap" @keydown=${keyed} @dblclick=${() => setWindow(...state.whole)}>${state.shown.map(box)}</div>
     <div class="marks"></div>
     <details class="which"><summary>Which traces</summary><div class="laps-chosen">${channels.filter((channel) => state.data.columns.includes(channel.name)).map((channel) => html`
       <label class="check"><input type="checkbox" .checked=${channel.shown} @change=${(event) => { channel.shown = event.target.checked; refresh(); }}> ${channel.title}</label>`)}</div></details>`, host);
@@ -335,8 +354,7 @@ export async function wireTraces() {
   wireClaims(document.getElementById("main"), numbers(state.data.laps), numbers(state.data.corners));
   wireMap(state.data, (station) => {
     const x = state.over === "station" ? station : valueAt(best().columns.station, along(best()), station);
-    const first = state.plots[0];
-    if (first && x !== null) first.setCursor({ left: first.valToPos(x * factor(), "x"), top: 10 });
+    if (x !== null) pointAt(x);
   });
   let corner = place.corner;
   document.addEventListener("place", () => {
