@@ -48,6 +48,15 @@ final class ArchitectureTest {
             .because("each way into the program would grow its own reader");
 
     @ArchTest
+    static final ArchRule the_web_server_is_known_to_the_page_only = noClasses()
+            .that()
+            .resideOutsideOfPackage("setwright.app.server..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")
+            .because("what is answered on the page is worked out by use cases that know of no page");
+
+    @ArchTest
     static final ArchRule only_the_entry_point_ends_the_process = noClasses()
             .that()
             .doNotHaveFullyQualifiedName(Main.class.getName())

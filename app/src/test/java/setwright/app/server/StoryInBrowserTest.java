@@ -224,6 +224,11 @@ final class StoryInBrowserTest {
         page.click("#whole-lap");
         double whole = width();
         assertThat(page.locator("#live-traces .uplot").count()).isEqualTo(8);
+        press("Nearer");
+        assertThat(width()).isLessThan(0.7 * whole);
+        press("Further");
+        assertThat(width()).isGreaterThan(0.9 * whole);
+        page.click("#whole-lap");
         page.locator(".plots").focus();
         page.keyboard().press("+");
         page.keyboard().press("+");

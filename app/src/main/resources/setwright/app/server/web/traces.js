@@ -90,20 +90,22 @@ function lineOf(lap) {
   return { stroke: css(colour), width, full: width };
 }
 
-/** Corners behind the traces: where each begins, is tightest and ends. */
+/** Corners behind the traces: where each begins, is tightest and ends; over time, as the best lap passed them. */
 function drawCorners(plot) {
-  if (state.over !== "station") return;
   const { ctx, bbox } = plot;
+  const lap = best();
+  const at = (station) => plot.valToPos((state.over === "station" ? station : valueAt(lap.columns.station, along(lap), station) ?? NaN) * factor(), "x", true);
   ctx.save();
   ctx.beginPath();
   ctx.rect(bbox.left, bbox.top, bbox.width, bbox.height);
   ctx.clip();
   for (const corner of state.data.corners) {
-    const left = plot.valToPos(corner.turnInM * factor(), "x", true);
-    const right = plot.valToPos(corner.endM * factor(), "x", true);
+    const left = at(corner.turnInM);
+    const right = at(corner.endM);
+    if (!Number.isFinite(left + right)) continue; // across the start line
     ctx.fillStyle = css("--phase");
     ctx.fillRect(left, bbox.top, right - left, bbox.height);
-    const apex = plot.valToPos(corner.apexM * factor(), "x", true);
+    const apex = at(corner.apexM);
     ctx.fillStyle = css("--muted");
     ctx.fillRect(apex, bbox.top, 1, bbox.height);
     ctx.font = `${String(corner.number) === place.corner ? "700 " : ""}${11 * devicePixelRatio}px system-ui, sans-serif`;
@@ -375,6 +377,13 @@ export async function wireTraces() {
     state.whole = wholeRange();
     setWindow(...state.whole);
   });
+  for (const button of document.querySelectorAll("[data-zoom]")) {
+    button.addEventListener("click", () => {
+      const [from, to] = state.window;
+      const half = 0.5 * (to - from) * Number(button.dataset.zoom);
+      setWindow(0.5 * (from + to) - half, 0.5 * (from + to) + half);
+    });
+  }
   document.getElementById("over").addEventListener("change", (event) => {
     state.over = event.target.value;
     state.whole = wholeRange();
