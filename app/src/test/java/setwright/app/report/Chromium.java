@@ -75,10 +75,10 @@ public final class Chromium implements AutoCloseable {
         return page;
     }
 
-    /** Returns what pages complained of, and what they asked for from elsewhere than this server. */
-    public List<String> faultsBeside(String server) {
+    /** Returns what pages complained of, and what they asked for from elsewhere than these servers. */
+    public List<String> faultsBeside(List<String> servers) {
         return faults().stream()
-                .filter(fault -> !fault.startsWith(server))
+                .filter(fault -> servers.stream().noneMatch(fault::startsWith))
                 .filter(fault -> !fault.matches(
                         "Failed to load resource: .* status of 4[0-9]{2} .*")) // refusals, told on the page
                 .toList();

@@ -9,6 +9,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -43,15 +44,23 @@ final class StoryInBrowserTest {
 
     private Chromium chromium;
     private ServedLogbook served;
+    /** Of the server, each time that it was started. */
+    private final List<String> addresses = new ArrayList<>();
+
     private Page page;
 
     @BeforeAll
     void open() throws IOException {
         Files.createDirectories(PICTURES);
         chromium = Chromium.start();
-        served = ServedLogbook.in(folder.resolve("season"));
+        serve();
         page = chromium.window(served.address(), 1280);
         page.setDefaultTimeout(20_000);
+    }
+
+    private void serve() {
+        served = ServedLogbook.in(folder.resolve("season"));
+        addresses.add(served.address());
     }
 
     @AfterAll
@@ -62,7 +71,7 @@ final class StoryInBrowserTest {
 
     @AfterEach
     void nothingIsComplainedOfOrFetchedFromElsewhere() {
-        assertThat(chromium.faultsBeside(served.address())).isEmpty();
+        assertThat(chromium.faultsBeside(addresses)).isEmpty();
     }
 
     private void go(String path) {
@@ -498,5 +507,23 @@ final class StoryInBrowserTest {
                   return texts.reduce((sum, text) => sum + text.size, 0);
                 }""");
         assertThat(((Number) bytes).intValue()).isBetween(100_000, MOST_BYTES);
+    }
+
+    @Test
+    @Order(21)
+    void aVerdictIsThereWithAllItsLapsAfterTheProgramWasStartedAnew() {
+        page.navigate("about:blank");
+        served.close();
+        serve();
+        go("tried");
+        page.locator(".tried", new Page.LocatorOptions().setHasText("Trial 1,"))
+                .locator("text=Every lap of it")
+                .click();
+        page.waitForSelector("[data-follow] progress");
+        assertThat(page.locator("main").textContent()).contains("Trial 1 is being read.", "keep");
+        page.waitForSelector("svg.stints");
+        assertThat(page.locator("h1").textContent()).isEqualTo("Keep the change.");
+        go("trials/2");
+        assertThat(page.locator("main").textContent()).contains("Trial 2 was not judged yet.");
     }
 }

@@ -19,11 +19,13 @@ import setwright.app.logbook.TrialStatus;
 import setwright.app.report.Page;
 import setwright.app.report.trial.TrialReport;
 import setwright.app.server.guard.Headers;
+import setwright.app.server.job.Job;
 import setwright.app.server.job.JobProgress;
 import setwright.app.server.job.Jobs;
 import setwright.app.server.trial.TriedView.EffectView;
 import setwright.app.server.trial.TriedView.TrialView;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.Waiting;
 import setwright.app.trial.TrialAnswer;
 import setwright.app.units.Figures;
 import setwright.logbook.Logbook;
@@ -91,27 +93,56 @@ public final class TrialRoutes {
         TrialAnswer answer = trials.judge(Optional.of(car), progress)
                 .orElseThrow(() -> new LogbookProblem(
                         "there is no run with the change yet, or none without. Drive one, then read it in."));
+        keep(number, answer);
+        progress.ready("Trial " + number + ": " + answer.trial().verdict().words() + ".", "/trials/" + number);
+    }
+
+    /** Shows a verdict with every lap; reads its runs once more when they are not at hand. */
+    private void verdict(Context context) {
+        String text = context.pathParam("number");
+        if (!text.matches("[0-9]{1,18}")) {
+            throw new NotFoundResponse("There is no trial of that number.");
+        }
+        long number = Long.parseLong(text);
+        Optional<TrialAnswer> answer = atHand(number);
+        if (answer.isPresent()) {
+            Headers.document(context, TrialReport.html(answer.get(), Frame.figures(context)));
+            return;
+        }
+        Tried tried = new StoryDesk(logbook)
+                .tried(Optional.empty()).stream()
+                        .filter(one -> one.trial().id() == number)
+                        .findFirst()
+                        .orElseThrow(() -> new NotFoundResponse("There is no trial of that number."));
+        VerdictRow verdict =
+                tried.verdict().orElseThrow(() -> new NotFoundResponse("Trial " + number + " was not judged yet."));
+        String link = "/trials/" + number;
+        int runs = verdict.runs().split(",").length;
+        Job job = jobs.start(
+                "review of trial " + number, "Reading trial " + number, runs * Diagnoser.STEPS + 1, progress -> {
+                    keep(number, trials.review(number, progress));
+                    progress.ready("Trial " + number + " is read.", link);
+                });
+        context.html(Page.render(
+                "live/waiting.jte",
+                new Waiting(
+                        Frame.of(context, token, "Trial " + number, "tried", List.of()),
+                        "Trial " + number + " is being read.",
+                        "Each of its runs is read as it was when it was judged. This takes some seconds a run.",
+                        List.of(
+                                tried.trial().changeWords() + ": " + verdict.verdict() + ".",
+                                Figures.sentence(verdict.reason())),
+                        job.id(),
+                        link)));
+    }
+
+    private void keep(long number, TrialAnswer answer) {
         synchronized (judged) {
             judged.put(number, answer);
             if (judged.size() > KEPT) {
                 judged.remove(judged.keySet().iterator().next());
             }
         }
-        progress.ready("Trial " + number + ": " + answer.trial().verdict().words() + ".", "/trials/" + number);
-    }
-
-    /** Shows a verdict with its picture, as long as the server remembers what it rests on. */
-    private void verdict(Context context) {
-        String number = context.pathParam("number");
-        TrialAnswer answer = number.matches("[0-9]{1,18}")
-                ? atHand(Long.parseLong(number))
-                        .orElseThrow(() -> new NotFoundResponse("The picture of trial " + number
-                                + " is not at hand any more; what was predicted and measured is under Tried."))
-                : null;
-        if (answer == null) {
-            throw new NotFoundResponse("There is no trial of that number.");
-        }
-        Headers.document(context, TrialReport.html(answer, Frame.figures(context)));
     }
 
     private Optional<TrialAnswer> atHand(long trial) {
@@ -131,12 +162,12 @@ public final class TrialRoutes {
                         all.stream().map(tried -> view(tried, figures)).toList())));
     }
 
-    private TrialView view(Tried tried, Figures figures) {
+    private static TrialView view(Tried tried, Figures figures) {
         return new TrialView(
                 tried.trial().id(),
                 tried.car().name(),
                 tried.trial().changeWords(),
-                atHand(tried.trial().id()).isPresent(),
+                tried.verdict().isPresent(),
                 tried.verdict()
                         .map(VerdictRow::verdict)
                         .orElse(tried.trial().state().equals(TrialRow.OPEN) ? "under way" : "not judged"),

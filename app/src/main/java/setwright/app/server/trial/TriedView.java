@@ -20,7 +20,7 @@ public record TriedView(Frame frame, List<TrialView> trials) {
      * @param number   of the trial
      * @param car      name
      * @param change   in words
-     * @param picture  whether its picture is at hand
+     * @param picture  whether it was judged, so that its laps can be shown
      * @param verdict  in words
      * @param reason   in a sentence; empty when it was never judged
      * @param effects  predicted beside measured
