@@ -15,7 +15,6 @@ import setwright.app.diagnose.Diagnoser;
 import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
 import setwright.app.files.WholeFile;
-import setwright.app.logbook.KeptStint;
 import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.pdf.PdfFile;
 import setwright.app.propose.ChangeProposer;
@@ -94,13 +93,7 @@ public final class BriefCommand implements Callable<Integer> {
 
     private BriefRequest request(LapSource laps, ProposalAnswer proposed) {
         if (laps instanceof KeptLaps kept) {
-            KeptStint stint = kept.stint();
-            return new BriefRequest(
-                    stint.name(),
-                    stint.driver().name(),
-                    stint.circuit().name(),
-                    stint.car().name() + ", setup " + stint.setup().number(),
-                    proposed);
+            return BriefRequest.of(kept.stint(), proposed);
         }
         return new BriefRequest(
                 laps.name(),

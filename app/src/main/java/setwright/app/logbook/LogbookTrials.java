@@ -64,7 +64,11 @@ public final class LogbookTrials {
         Answer answer = laps.answer(progress);
         laps.found(answer);
         progress.step("turning each item on the laps");
-        return plan(laps, answer, asked, proposer);
+        return opened(
+                laps,
+                asked.changes().isEmpty()
+                        ? PlanAnswer.of(answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt()))
+                        : planned(laps, answer, asked));
     }
 
     /**
@@ -73,9 +77,11 @@ public final class LogbookTrials {
      * @param words  the change, at least one item
      */
     public PlanAnswer plan(KeptLaps laps, Answer answer, List<String> words, Optional<String> together) {
-        return plan(laps, answer, asked(laps, words, together), (diagnosis, car, learnt) -> {
+        Asked asked = asked(laps, words, together);
+        if (asked.changes().isEmpty()) {
             throw new WrongChange("no change is named that could be tried. Name one, such as front_bar=3.");
-        });
+        }
+        return opened(laps, planned(laps, answer, asked));
     }
 
     private record Asked(List<SetupDifference> changes, Optional<String> why) {}
@@ -86,11 +92,12 @@ public final class LogbookTrials {
         return new Asked(asked(laps.stint(), words, why), why);
     }
 
-    private PlanAnswer plan(KeptLaps laps, Answer answer, Asked wanted, ChangeProposer proposer) {
-        List<SetupDifference> asked = wanted.changes();
-        PlanAnswer plan = asked.isEmpty()
-                ? PlanAnswer.of(answer, proposer.propose(answer.diagnosis(), answer.car(), laps.learnt()))
-                : PlanAnswer.of(answer, asked, wanted.why(), expected(laps, asked, answer));
+    private PlanAnswer planned(KeptLaps laps, Answer answer, Asked asked) {
+        return PlanAnswer.of(answer, asked.changes(), asked.why(), expected(laps, asked.changes(), answer));
+    }
+
+    /** Opens a trial, unless nothing is proposed or too few laps tell the driver's scatter. */
+    private PlanAnswer opened(KeptLaps laps, PlanAnswer plan) {
         if (plan.changes().isEmpty() || plan.plans().isEmpty()) {
             return plan;
         }

@@ -28,6 +28,7 @@ import setwright.app.server.stint.StintRoutes;
 import setwright.app.server.stint.StintShelf;
 import setwright.app.server.trial.TrialRoutes;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.Told;
 import tools.jackson.core.JacksonException;
 
 /** Serves the page of a logbook to browsers on this machine, until it is closed. */
@@ -170,9 +171,7 @@ public final class PageServer implements AutoCloseable {
                                     List.of()),
                             message)));
         } else {
-            context.json(new TroubleJson(message));
+            context.json(new Told(message));
         }
     }
-
-    private record TroubleJson(String message) {}
 }

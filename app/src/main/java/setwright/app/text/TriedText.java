@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import setwright.app.logbook.StoryDesk.Tried;
+import setwright.app.story.TriedWords;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
@@ -12,8 +13,6 @@ import setwright.logbook.row.VerdictRow;
 
 /** What changes were to do and what they did, as lines of text. */
 public final class TriedText {
-    private static final double DEGREES = Math.toDegrees(1.0);
-
     private TriedText() {}
 
     /** Returns the text, ending with a line break. */
@@ -41,9 +40,9 @@ public final class TriedText {
         }
         List<List<Cell>> rows = new ArrayList<>();
         for (TriedEffectRow effect : tried.effects()) {
-            double scale = effect.unit().equals("rad") ? DEGREES : 1.0;
+            double scale = TriedWords.scale(effect);
             rows.add(List.of(
-                    Cell.of(place(effect)),
+                    Cell.of(TriedWords.place(effect)),
                     Cell.of(figure(effect.predicted(), scale, figures)),
                     Cell.of(range(effect.predictedLow(), effect.predictedHigh(), scale, figures)),
                     Cell.of(figure(OptionalDouble.of(effect.measured()), scale, figures)),
@@ -61,13 +60,6 @@ public final class TriedText {
                         new Column("measured", true, 8),
                         new Column("95 in 100", false, 6)),
                 rows));
-    }
-
-    private static String place(TriedEffectRow effect) {
-        if (effect.phase().isEmpty()) {
-            return "lap time, s";
-        }
-        return effect.phase() + (effect.speed().isEmpty() ? "" : ", " + effect.speed() + " speed") + ", deg";
     }
 
     private static String figure(OptionalDouble value, double scale, Figures figures) {

@@ -2,12 +2,12 @@ package setwright.app.server.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import io.javalin.http.sse.SseClient;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import setwright.app.server.view.PathNumber;
 
 /** Tells the page of jobs as they go on, and stops them. */
 public final class JobRoutes {
@@ -49,11 +49,7 @@ public final class JobRoutes {
     }
 
     private void stop(Context context) {
-        String id = context.pathParam("id");
-        if (!id.matches("[0-9]{1,18}")) {
-            throw new NotFoundResponse("There is no job of that number.");
-        }
-        jobs.stop(Long.parseLong(id));
+        jobs.stop(PathNumber.of(context, "id", "job"));
         context.json(jobs.all());
     }
 }

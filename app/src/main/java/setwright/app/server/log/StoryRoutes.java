@@ -18,6 +18,7 @@ import setwright.app.report.Page;
 import setwright.app.server.log.StoryView.Day;
 import setwright.app.server.log.StoryView.Entry;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.Told;
 import setwright.logbook.Logbook;
 import setwright.logbook.row.EntryRow;
 
@@ -41,9 +42,6 @@ public final class StoryRoutes {
      * @param stint  that it is about; 0 for the day
      */
     record Note(String words, long stint) {}
-
-    /** What came of it. */
-    record Told(String message) {}
 
     /** Adds them to a server. */
     public void addTo(RoutesConfig routes) {

@@ -3,7 +3,6 @@ package setwright.app.server.stint;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentType;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Optional;
 import setwright.app.logbook.KeptStint;
@@ -19,6 +18,8 @@ import setwright.app.report.brief.BriefRequest;
 import setwright.app.server.guard.Headers;
 import setwright.app.server.job.Job;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.PathNumber;
+import setwright.app.server.view.Told;
 import setwright.app.server.view.Waiting;
 import setwright.app.trial.PlanAnswer;
 import setwright.logbook.Logbook;
@@ -41,9 +42,6 @@ public final class StintRoutes {
 
     /** What the page asks to be tried. */
     record TrialWish(List<String> changes, String together) {}
-
-    /** What came of it. */
-    record Told(String message) {}
 
     /** Adds them to a server. */
     public void addTo(RoutesConfig routes) {
@@ -167,30 +165,17 @@ public final class StintRoutes {
 
     private void brief(Context context) {
         OpenStint stint = ready(context);
-        KeptStint kept = stint.laps().stint();
         ProposalAnswer proposed = new ProposalAnswer(
                 stint.answer(),
                 stint.proposal()
                         .orElseThrow(
                                 () -> new LogbookProblem("the items are still being turned. Wait, then ask again.")));
         Headers.document(
-                context,
-                BriefReport.html(
-                        new BriefRequest(
-                                kept.name(),
-                                kept.driver().name(),
-                                kept.circuit().name(),
-                                kept.car().name() + ", setup " + kept.setup().number(),
-                                proposed),
-                        Frame.figures(context)));
+                context, BriefReport.html(BriefRequest.of(stint.laps().stint(), proposed), Frame.figures(context)));
     }
 
     private KeptLaps kept(Context context) {
-        String number = context.pathParam("number");
-        if (!number.matches("[0-9]{1,18}")) {
-            throw new NotFoundResponse("There is no stint of that number.");
-        }
-        return shelf.kept(Long.parseLong(number));
+        return shelf.kept(PathNumber.of(context, "number", "stint"));
     }
 
     private OpenStint ready(Context context) {

@@ -25,7 +25,10 @@ import setwright.app.server.job.Jobs;
 import setwright.app.server.trial.TriedView.EffectView;
 import setwright.app.server.trial.TriedView.TrialView;
 import setwright.app.server.view.Frame;
+import setwright.app.server.view.PathNumber;
+import setwright.app.server.view.Told;
 import setwright.app.server.view.Waiting;
+import setwright.app.story.TriedWords;
 import setwright.app.trial.TrialAnswer;
 import setwright.app.units.Figures;
 import setwright.logbook.Logbook;
@@ -56,9 +59,6 @@ public final class TrialRoutes {
 
     /** Which car's trial is meant. */
     record Wish(String car) {}
-
-    /** What came of it. */
-    record Told(String message) {}
 
     /** Adds them to a server. */
     public void addTo(RoutesConfig routes) {
@@ -99,11 +99,7 @@ public final class TrialRoutes {
 
     /** Shows a verdict with every lap; reads its runs once more when they are not at hand. */
     private void verdict(Context context) {
-        String text = context.pathParam("number");
-        if (!text.matches("[0-9]{1,18}")) {
-            throw new NotFoundResponse("There is no trial of that number.");
-        }
-        long number = Long.parseLong(text);
+        long number = PathNumber.of(context, "number", "trial");
         Optional<TrialAnswer> answer = atHand(number);
         if (answer.isPresent()) {
             Headers.document(context, TrialReport.html(answer.get(), Frame.figures(context)));
@@ -176,12 +172,9 @@ public final class TrialRoutes {
     }
 
     private static EffectView view(TriedEffectRow effect, Figures figures) {
-        double scale = effect.unit().equals("rad") ? Math.toDegrees(1.0) : 1.0;
-        String place = effect.phase().isEmpty()
-                ? "lap time, s"
-                : effect.phase() + (effect.speed().isEmpty() ? "" : ", " + effect.speed() + " speed") + ", deg";
+        double scale = TriedWords.scale(effect);
         return new EffectView(
-                place,
+                TriedWords.place(effect),
                 effect.predicted().isEmpty()
                         ? "not told"
                         : words(effect.predicted(), effect.predictedLow(), effect.predictedHigh(), scale, figures),

@@ -1,7 +1,7 @@
 // Traces of all laps over distance or time: one cursor, one window, one selected lap for all of them.
 import uPlot from "./library/uplot/uPlot.esm.js";
 import { html, render, nothing } from "./library/lit-html/lit-html.js";
-import { fetchLaps, indexAt, places, thinned, typical, valueAt } from "./columns.js";
+import { fetchLaps, places, thinned, typical, valueAt } from "./columns.js";
 import { channels, rangeOf, stationUnit } from "./channels.js";
 import { place, chooseLap } from "./place.js";
 import { wireMap } from "./map.js";
@@ -236,7 +236,6 @@ function mark() {
 }
 
 function build() {
-  for (const plot of state.plots) plot.destroy();
   const laps = single();
   const boxes = host.querySelectorAll(".plot-box");
   state.plots = state.shown.map((channel, k) => {
@@ -364,14 +363,12 @@ export async function wireTraces() {
     if (place.corner !== corner) toCorner();
     corner = place.corner;
   });
-  document.addEventListener("light", () => {
+  const recolour = () => {
     colours.clear();
     refresh();
-  });
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
-    colours.clear();
-    refresh();
-  });
+  };
+  document.addEventListener("light", recolour);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", recolour);
   document.getElementById("whole-lap").addEventListener("click", () => {
     state.refM = 0;
     state.whole = wholeRange();
@@ -384,16 +381,16 @@ export async function wireTraces() {
       setWindow(0.5 * (from + to) - half, 0.5 * (from + to) + half);
     });
   }
-  document.getElementById("over").addEventListener("change", (event) => {
+  const over = document.getElementById("over");
+  over.options[0].text = `distance, ${stationUnit.unit}`;
+  over.options[1].text = "time, s";
+  over.addEventListener("change", (event) => {
     state.over = event.target.value;
     state.whole = wholeRange();
     state.window = state.whole;
     refresh();
     toCorner();
   });
-  const over = document.getElementById("over");
-  over.options[0].text = `distance, ${stationUnit.unit}`;
-  over.options[1].text = "time, s";
   let width = host.clientWidth;
   new ResizeObserver(() => {
     if (Math.abs(host.clientWidth - width) < 4) return;
