@@ -11,14 +11,14 @@ import setwright.core.car.CarSheet;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Calibration;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.DateLine;
 import setwright.intake.map.Dimension;
 import setwright.intake.map.MapEntry;
 import setwright.intake.map.MapProposer;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /** Turns mapped columns into SI channels on the uniform base. */
 final class ColumnReader {

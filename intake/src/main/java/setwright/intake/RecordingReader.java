@@ -15,11 +15,11 @@ import setwright.core.recording.Recording;
 import setwright.intake.calibrate.Bench;
 import setwright.intake.calibrate.Calibrator;
 import setwright.intake.csv.CsvReader;
-import setwright.intake.csv.Table;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.MapProposer;
 import setwright.intake.map.Proposal;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
 
 /** Reads a file into a calibrated recording on a uniform time base. */
 public final class RecordingReader {

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.MapEntry;
 import setwright.intake.map.Proposal;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /** What a recording must have before anything can be judged. */
 final class Requirements {

@@ -22,6 +22,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * Reads a text table of any dialect into memory.

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.TableColumn;
+import setwright.intake.table.TableColumn;
 
 /**
  * A header taken apart: its words in lower case, and the spellings that may be a unit.

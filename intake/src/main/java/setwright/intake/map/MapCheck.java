@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.map.Search.Found;
 import setwright.intake.map.Search.Standing;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 import setwright.intake.yaml.Spelling;
 
 /**

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.map.Search.Found;
 import setwright.intake.map.Search.Standing;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * Proposes which column is what, from the words of the headers and from how the columns follow each other.

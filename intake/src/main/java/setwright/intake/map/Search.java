@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * The state of one search for a channel map: words per column, what was found so far, and the signals that later steps build on.

@@ -6,8 +6,8 @@ import setwright.core.numerics.LocalPolynomial;
 import setwright.core.numerics.Robust;
 import setwright.core.numerics.UniformResampler;
 import setwright.core.numerics.ZeroPhaseLowPass;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * The columns of a table on a slow common time base, smoothed, for testing one against another.

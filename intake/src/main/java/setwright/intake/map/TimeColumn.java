@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * The column that tells the time of each row, found by its words or by its steady rise.

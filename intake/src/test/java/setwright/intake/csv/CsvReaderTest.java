@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 class CsvReaderTest {
     @TempDir

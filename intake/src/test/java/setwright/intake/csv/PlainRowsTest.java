@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import setwright.intake.table.Table;
 
 /** The quick reader against the SQL engine, which takes any table, and against Java's own reading of numbers. */
 class PlainRowsTest {

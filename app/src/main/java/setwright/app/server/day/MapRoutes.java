@@ -19,7 +19,6 @@ import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.csv.CsvReader;
-import setwright.intake.csv.Table;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.ChannelMapFile;
 import setwright.intake.map.MapEntry;
@@ -27,6 +26,7 @@ import setwright.intake.map.MapProposer;
 import setwright.intake.map.Proposal;
 import setwright.intake.map.Unit;
 import setwright.intake.map.Units;
+import setwright.intake.table.Table;
 import setwright.logbook.Logbook;
 
 /** Says how a recording that was sent is understood, and takes corrections: they are put to the same tests. */

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import setwright.core.recording.Quantity;
-import setwright.intake.csv.Table;
-import setwright.intake.csv.TableColumn;
 import setwright.intake.map.Dimension;
 import setwright.intake.map.MapEntry;
 import setwright.intake.map.Proposal;
 import setwright.intake.map.Unit;
 import setwright.intake.map.Units;
+import setwright.intake.table.Table;
+import setwright.intake.table.TableColumn;
 
 /**
  * How a recording's columns are understood, for the page to show and to correct.

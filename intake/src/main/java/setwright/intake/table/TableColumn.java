@@ -1,4 +1,4 @@
-package setwright.intake.csv;
+package setwright.intake.table;
 
 import java.util.Optional;
 
@@ -28,7 +28,7 @@ public final class TableColumn {
      * @param firstBad  the first cell that is not a number
      * @param badCount  how many there are
      */
-    TableColumn(String header, String unitRow, double[] values, Optional<BadCell> firstBad, long badCount) {
+    public TableColumn(String header, String unitRow, double[] values, Optional<BadCell> firstBad, long badCount) {
         this.header = header;
         this.unitRow = unitRow;
         this.values = values;

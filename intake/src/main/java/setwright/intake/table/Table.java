@@ -1,4 +1,4 @@
-package setwright.intake.csv;
+package setwright.intake.table;
 
 import java.util.List;
 import java.util.Optional;
