@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.numerics.LocalPolynomial;
 import setwright.core.recording.Calibration;
@@ -14,7 +15,9 @@ import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
 import setwright.intake.calibrate.Bench;
 import setwright.intake.calibrate.Calibrator;
-import setwright.intake.csv.CsvReader;
+import setwright.intake.gather.Gathered;
+import setwright.intake.gather.Gatherer;
+import setwright.intake.gather.RecordingFiles;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.MapProposer;
 import setwright.intake.map.Proposal;
@@ -31,16 +34,27 @@ public final class RecordingReader {
     /**
      * Reads a recording.
      *
-     * @param file  a text table, plain or gzip
+     * @param files  of any kind that {@link setwright.intake.source.Formats} knows
      * @param map   which column is what; proposed when empty
      * @param car   for wheelbase, steering ratio, tyre radius and brake pressure, when known
      * @throws InputProblem when the file cannot be used, or the map contradicts the data
      */
-    public static Intake read(Path file, Optional<ChannelMap> map, Optional<CarSheet> car) {
-        Table table = CsvReader.read(file);
+    public static Intake read(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car) {
+        Gathered gathered = Gatherer.read(files);
+        Table table = gathered.table();
         Proposal proposal =
                 map.isPresent() ? MapProposer.check(table, map.get(), car) : MapProposer.propose(table, car);
-        return read(table, proposal, car);
+        Intake intake = read(table, proposal, car);
+        return new Intake(
+                intake.recording(),
+                intake.proposal(),
+                Stream.concat(gathered.remarks().stream(), intake.remarks().stream())
+                        .toList());
+    }
+
+    /** Reads a recording that is one file. */
+    public static Intake read(Path file, Optional<ChannelMap> map, Optional<CarSheet> car) {
+        return read(RecordingFiles.of(file), map, car);
     }
 
     /** Turns a table into a recording by a map that has been proposed or checked. */

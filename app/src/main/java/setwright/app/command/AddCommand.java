@@ -78,6 +78,9 @@ public final class AddCommand implements Callable<Integer> {
     private Optional<Path> map = Optional.empty();
 
     @Mixin
+    private BesideOption beside;
+
+    @Mixin
     private ConditionOptions conditions;
 
     @Mixin
@@ -91,6 +94,10 @@ public final class AddCommand implements Callable<Integer> {
         for (Path file : files) {
             InputFiles.existing(file); // before any of them is read
         }
+        if (files.size() > 1 && beside.given()) {
+            throw new BadOption(
+                    "with several recordings nothing tells to which of them --with belongs: add them one by one.");
+        }
         Optional<Path> sheet = car.map(Path::of).filter(Files::isRegularFile);
         OptionalInt version = setup.stream().mapToInt(Integer::intValue).findFirst();
         OptionalInt age = conditions.tyreAgeLaps();
@@ -100,7 +107,7 @@ public final class AddCommand implements Callable<Integer> {
             for (Path file : files) {
                 Added one = adding.add(
                         new AddRequest(
-                                file,
+                                beside.with(file),
                                 sheet,
                                 sheet.isPresent() ? Optional.empty() : car,
                                 version,

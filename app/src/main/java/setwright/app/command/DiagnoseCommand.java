@@ -103,8 +103,13 @@ public final class DiagnoseCommand implements Callable<Integer> {
             return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), stints)) : several(stints);
         }
         List<Path> recordings = named.stream().map(Path::of).toList();
+        if (recordings.size() > 1 && choice.beside().given()) {
+            throw new BadOption(
+                    "with several recordings nothing tells to which of them --with belongs: add each of them to a"
+                            + " logbook with its own (setwright add), and name the stints.");
+        }
         DiagnoseRequest request = new DiagnoseRequest(
-                recordings.get(0),
+                choice.beside().with(recordings.get(0)),
                 choice.car().path(),
                 choice.reading().map(),
                 choice.reading().circuit(),

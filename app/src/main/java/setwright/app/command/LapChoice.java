@@ -17,14 +17,17 @@ import setwright.logbook.Logbook;
 /** Which laps a call is about: a file with its companions, or a stint of the logbook. */
 final class LapChoice {
     static final String WORDS =
-            "Recorded laps: a table with a header, CSV or CSV packed with gzip; or the number of a stint in the"
-                    + " logbook; without either its last stint.";
+            "Recorded laps: CSV (also packed with gzip), Parquet or MDF 4; or the number of a stint in the logbook;"
+                    + " without either its last stint.";
 
     @Mixin
     private CarOption car;
 
     @Mixin
     private ReadingOptions reading;
+
+    @Mixin
+    private BesideOption beside;
 
     @Mixin
     private LogbookOption logbook;
@@ -35,6 +38,10 @@ final class LapChoice {
 
     ReadingOptions reading() {
         return reading;
+    }
+
+    BesideOption beside() {
+        return beside;
     }
 
     LogbookOption logbook() {
@@ -65,17 +72,19 @@ final class LapChoice {
         whyCar.ifPresent(why -> car.required(spec, why));
         return new FileLaps(
                 diagnoser,
-                DiagnoseRequest.of(Path.of(text.orElseThrow()), car.path(), reading.map(), reading.circuit()));
+                DiagnoseRequest.of(
+                        beside.with(Path.of(text.orElseThrow())), car.path(), reading.map(), reading.circuit()));
     }
 
     /** Opens the logbook that the call's stints are in. */
     Logbook openLogbook() {
         if (car.path().isPresent()
                 || reading.map().isPresent()
-                || reading.circuit().isPresent()) {
+                || reading.circuit().isPresent()
+                || beside.given()) {
             throw new BadOption(
-                    "a stint of the logbook has its car, map and circuit already: leave out --car, --map and"
-                            + " --circuit, or name a recording.");
+                    "a stint of the logbook has its car, map, circuit and files already: leave out --car, --map,"
+                            + " --circuit and --with, or name a recording.");
         }
         return logbook.place().open();
     }

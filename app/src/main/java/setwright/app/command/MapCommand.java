@@ -1,15 +1,12 @@
 package setwright.app.command;
 
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import setwright.intake.car.CarSheetReader;
-import setwright.intake.csv.CsvReader;
+import setwright.intake.gather.Gatherer;
 import setwright.intake.map.ChannelMapFile;
 import setwright.intake.map.MapProposer;
 
@@ -32,12 +29,8 @@ public final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Path file = recording.path();
-        if (!Files.exists(file)) {
-            throw new NoSuchFileException(file.toString());
-        }
-        String yaml = ChannelMapFile.write(
-                MapProposer.propose(CsvReader.read(file), car.path().map(CarSheetReader::read)));
+        String yaml = ChannelMapFile.write(MapProposer.propose(
+                Gatherer.read(recording.files()).table(), car.path().map(CarSheetReader::read)));
         spec.commandLine().getOut().print(yaml);
         spec.commandLine().getOut().flush();
         return ExitCode.DONE;

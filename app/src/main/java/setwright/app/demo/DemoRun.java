@@ -30,6 +30,7 @@ import setwright.core.trial.Trial;
 import setwright.core.trial.TrialJudge;
 import setwright.core.trial.TrialRuns;
 import setwright.core.trial.TrialTarget;
+import setwright.intake.gather.RecordingFiles;
 
 /** Tells the story: drives its stints, has them judged and does what the answers call for. */
 public final class DemoRun {
@@ -227,7 +228,7 @@ public final class DemoRun {
         Path sheet = folder.resolve(name + "-car.yaml");
         Simulation.write(experiment, stint, Form.USUAL, recording, sheet);
         DiagnoseRequest request = new DiagnoseRequest(
-                recording,
+                RecordingFiles.of(recording),
                 Optional.of(sheet),
                 Optional.empty(),
                 first ? Optional.empty() : Optional.of(circuitFile),

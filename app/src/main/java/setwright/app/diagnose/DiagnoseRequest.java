@@ -2,6 +2,7 @@ package setwright.app.diagnose;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import setwright.intake.gather.RecordingFiles;
 
 /**
  * What is to be read, and what is to be kept of it.
@@ -14,14 +15,20 @@ import java.util.Optional;
  * @param writeMap     where to write the channel map that was used
  */
 public record DiagnoseRequest(
-        Path recording,
+        RecordingFiles recording,
         Optional<Path> car,
         Optional<Path> map,
         Optional<Path> circuit,
         Optional<Path> saveCircuit,
         Optional<Path> writeMap) {
     /** Asks for an answer alone; nothing is kept. */
-    public static DiagnoseRequest of(Path recording, Optional<Path> car, Optional<Path> map, Optional<Path> circuit) {
+    public static DiagnoseRequest of(
+            RecordingFiles recording, Optional<Path> car, Optional<Path> map, Optional<Path> circuit) {
         return new DiagnoseRequest(recording, car, map, circuit, Optional.empty(), Optional.empty());
+    }
+
+    /** The same of laps that are one file. */
+    public static DiagnoseRequest of(Path recording, Optional<Path> car, Optional<Path> map, Optional<Path> circuit) {
+        return of(RecordingFiles.of(recording), car, map, circuit);
     }
 }

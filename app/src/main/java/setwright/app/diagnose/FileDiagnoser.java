@@ -30,7 +30,9 @@ public final class FileDiagnoser implements Diagnoser {
 
     @Override
     public Answer diagnose(DiagnoseRequest request, Progress progress) throws IOException {
-        mustExist(Optional.of(request.recording()));
+        for (Path file : request.recording().all()) {
+            mustExist(Optional.of(file));
+        }
         mustExist(request.car());
         mustExist(request.map());
         mustExist(request.circuit());

@@ -17,7 +17,7 @@ import setwright.intake.car.CarSheetReader;
 public record FileLaps(Diagnoser diagnoser, DiagnoseRequest request) implements LapSource {
     @Override
     public String name() {
-        return String.valueOf(request.recording().getFileName());
+        return request.recording().name();
     }
 
     @Override

@@ -4,11 +4,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import setwright.intake.gather.RecordingFiles;
 
 /**
  * A recording that is to come in.
  *
- * @param file    the recording
+ * @param files   the recording, and what was recorded beside it
  * @param sheet   of the car, with its setup; without it the car is one of the logbook
  * @param car     name of a car in the logbook, when no sheet is given; without it the car of the last stint
  * @param setup   number of the version that was on the car; without it the one that is on it now
@@ -21,7 +22,7 @@ import java.util.OptionalInt;
  * @param fuelStartKg   fuel when the run began, kg
  */
 public record AddRequest(
-        Path file,
+        RecordingFiles files,
         Optional<Path> sheet,
         Optional<String> car,
         OptionalInt setup,
@@ -35,7 +36,7 @@ public record AddRequest(
     /** Returns a recording of which nothing but the file, its car's sheet and three names are known. */
     public static AddRequest of(Path file, Path sheet, String name, String driver, String at) {
         return new AddRequest(
-                file,
+                RecordingFiles.of(file),
                 Optional.of(sheet),
                 Optional.empty(),
                 OptionalInt.empty(),

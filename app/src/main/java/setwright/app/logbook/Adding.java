@@ -51,18 +51,20 @@ public final class Adding {
      * @throws IOException when a file cannot be read or written
      */
     public Added add(AddRequest request, Progress progress) throws IOException {
-        if (!Files.exists(request.file())) {
-            throw new NoSuchFileException(request.file().toString());
+        for (Path file : request.files().all()) {
+            if (!Files.exists(file)) {
+                throw new NoSuchFileException(file.toString());
+            }
         }
         progress.step("recording");
-        String digest = Digest.of(request.file());
+        String digest = Digest.of(request.files().all());
         Optional<Added> known = logbook.look(tables -> known(tables, digest));
         if (known.isPresent()) {
             return known.get();
         }
         DrivenCar car = DrivenCar.of(logbook, request.sheet(), request.car(), request.setup(), request.name());
-        Intake intake =
-                RecordingReader.read(request.file(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
+        Intake intake = RecordingReader.read(
+                request.files(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
         progress.step("laps and corners");
         List<CircuitRow> circuits = logbook.look(tables -> tables.circuits().lastDrivenFirst());
         Places.Found place = Places.find(intake.recording(), circuits, request.at());
@@ -70,7 +72,7 @@ public final class Adding {
         String columnsDigest = keep(intake, logbook.recordings());
         RecordingRow recording = new RecordingRow(
                 0,
-                String.valueOf(request.file().getFileName()),
+                request.files().name(),
                 digest,
                 columnsDigest + COLUMNS,
                 columnsDigest,

@@ -20,6 +20,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.example.Example;
 import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Proposer;
+import setwright.intake.gather.RecordingFiles;
 
 /** The commands with the work behind them replaced: what is read, printed, written and returned. */
 final class CommandsTest {
@@ -34,7 +35,7 @@ final class CommandsTest {
     void diagnosePrintsTheStory() {
         assertThat(run(Example.answer(), "laps.csv", "--car", "car.yaml")).isEqualTo(ExitCode.DONE);
         assertThat(results.toString()).contains("Verdict  Change the car");
-        assertThat(requests.get(0).recording()).isEqualTo(Path.of("laps.csv"));
+        assertThat(requests.get(0).recording()).isEqualTo(RecordingFiles.of(Path.of("laps.csv")));
         assertThat(requests.get(0).car()).contains(Path.of("car.yaml"));
         assertThat(requests.get(0).map()).isEmpty();
     }
@@ -45,7 +46,9 @@ final class CommandsTest {
         assertThat(run(Example.answer(), "a.csv", "b.csv", "--driver", "Ada", "--driver", "Bo", "--circuit", "c.json"))
                 .isEqualTo(ExitCode.NOT_ENOUGH_EVIDENCE);
         assertThat(results.toString()).contains("Ada", "Bo", "Pooled", "Verdict");
-        assertThat(requests).extracting(DiagnoseRequest::recording).containsExactly(Path.of("a.csv"), Path.of("b.csv"));
+        assertThat(requests)
+                .extracting(DiagnoseRequest::recording)
+                .containsExactly(RecordingFiles.of(Path.of("a.csv")), RecordingFiles.of(Path.of("b.csv")));
         assertThat(requests).allSatisfy(request -> assertThat(request.circuit()).contains(Path.of("c.json")));
     }
 

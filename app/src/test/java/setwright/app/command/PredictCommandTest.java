@@ -21,6 +21,7 @@ import setwright.app.example.ExamplePrediction;
 import setwright.app.predict.ChangePredictor;
 import setwright.core.car.SetupChange;
 import setwright.core.identification.CarFit;
+import setwright.intake.gather.RecordingFiles;
 
 /** {@code predict} and {@code car fit} with the work behind them replaced. */
 final class PredictCommandTest {
@@ -51,7 +52,7 @@ final class PredictCommandTest {
         assertThat(predict("laps.csv", "--car", sheet, "front_bar=4")).isEqualTo(ExitCode.DONE);
         assertThat(results.toString()).startsWith("front_bar 5 -> 4: ");
         assertThat(asked).containsExactly(List.of(new SetupChange("front_bar", 5.0, 4.0)));
-        assertThat(requests.get(0).recording()).isEqualTo(Path.of("laps.csv"));
+        assertThat(requests.get(0).recording()).isEqualTo(RecordingFiles.of(Path.of("laps.csv")));
     }
 
     @Test
@@ -128,7 +129,7 @@ final class PredictCommandTest {
                 .isEqualTo(ExitCode.DONE);
         assertThat(requests)
                 .extracting(DiagnoseRequest::recording)
-                .containsExactly(Path.of("one.csv"), Path.of("two.csv"));
+                .containsExactly(RecordingFiles.of(Path.of("one.csv")), RecordingFiles.of(Path.of("two.csv")));
         assertThat(results.toString())
                 .startsWith("These laps tell 2 of 3 quantities of the car better than its sheet. Drag area")
                 .contains("Not told", "near locking, would tell it");

@@ -57,8 +57,7 @@ record PackagedRun(Path car, ChannelMap map, WrittenTable table) {
 
     /** Sends a file through the whole chain with this run's car sheet. */
     Answer diagnose(Path file) {
-        DiagnoseRequest request = new DiagnoseRequest(
-                file, Optional.of(car), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        DiagnoseRequest request = DiagnoseRequest.of(file, Optional.of(car), Optional.empty(), Optional.empty());
         try {
             return new FileDiagnoser(Diagnostician::diagnose).diagnose(request, step -> {});
         } catch (IOException e) {

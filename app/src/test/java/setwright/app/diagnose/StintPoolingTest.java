@@ -21,6 +21,7 @@ import setwright.core.judgement.Verdict;
 import setwright.core.pooling.PooledFinding.Belongs;
 import setwright.core.simulation.layout.CircuitPlan;
 import setwright.core.simulation.logger.LoggerPlan;
+import setwright.intake.gather.RecordingFiles;
 
 /** Two simulated drivers in one balanced car: one drives well, the other keeps on the brake deep into the corner. */
 final class StintPoolingTest {
@@ -48,7 +49,7 @@ final class StintPoolingTest {
         PooledAnswer answer = StintPooling.diagnose(
                 new FileDiagnoser(Diagnostician::diagnose),
                 new DiagnoseRequest(
-                        well,
+                        RecordingFiles.of(well),
                         Optional.of(folder.resolve("car.yaml")),
                         Optional.empty(),
                         Optional.empty(),

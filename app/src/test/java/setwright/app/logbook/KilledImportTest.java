@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import setwright.app.diagnose.Progress;
 import setwright.app.scoreboard.Home;
 import setwright.intake.columns.RecordingColumns;
+import setwright.intake.gather.RecordingFiles;
 import setwright.logbook.Logbook;
 import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.StintLineRow;
@@ -126,7 +127,7 @@ final class KilledImportTest {
                 }
                 adding.add(
                         new AddRequest(
-                                file,
+                                RecordingFiles.of(file),
                                 Optional.of(CASE.resolve("car.yaml")),
                                 Optional.empty(),
                                 OptionalInt.empty(),

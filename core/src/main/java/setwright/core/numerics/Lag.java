@@ -30,17 +30,11 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
             throw new IllegalArgumentException(
                     "signals must be equally long, got " + first.length + " and " + second.length);
         }
-        Centred a = new Centred(first);
-        Centred b = new Centred(second);
         int most = Math.min((int) Math.round(greatestS / stepS), Math.max(0, first.length - FEWEST_SAMPLES));
-        double[] correlations = new double[2 * most + 1];
+        double[] correlations = profile(first, second, most);
         int best = most;
-        for (int shift = -most; shift <= most; shift++) {
-            double value = correlation(a, b, shift);
-            correlations[most + shift] = value;
-            if (Math.abs(value) > Math.abs(correlations[best])) {
-                best = most + shift;
-            }
+        for (int i = 0; i < correlations.length; i++) {
+            best = Math.abs(correlations[i]) > Math.abs(correlations[best]) ? i : best;
         }
         double offset = 0.0;
         double peak = correlations[best];
@@ -55,6 +49,20 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
             }
         }
         return new Lag((best - most + offset) * stepS, peak, correlations[most], most > 0 && !inside);
+    }
+
+    /**
+     * Returns the correlation coefficient at every shift of the second signal from {@code -most} to {@code most} samples; 0 where the
+     * common samples say nothing.
+     */
+    public static double[] profile(double[] first, double[] second, int most) {
+        Centred a = new Centred(first);
+        Centred b = new Centred(second);
+        double[] correlations = new double[2 * most + 1];
+        for (int shift = -most; shift <= most; shift++) {
+            correlations[most + shift] = correlation(a, b, shift);
+        }
+        return correlations;
     }
 
     /** Returns the correlation coefficient of the samples that both signals have; 0 when that says nothing. */

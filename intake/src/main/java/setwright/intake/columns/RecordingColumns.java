@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Blob;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -20,6 +19,7 @@ import org.duckdb.DuckDBConnection;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
+import setwright.intake.engine.Engine;
 import setwright.intake.problem.InputProblem;
 
 /** Writes recordings to Parquet files and reads them back. */
@@ -37,17 +37,17 @@ public final class RecordingColumns {
     public static void write(Path file, Recording recording) throws IOException {
         List<Quantity> quantities =
                 Arrays.stream(Quantity.values()).filter(recording::has).toList();
-        try (Connection connection = engine();
+        try (Connection connection = Engine.open();
                 Statement statement = connection.createStatement()) {
             statement.execute(quantities.stream()
-                    .map(quantity -> quoted(header(quantity)) + " DOUBLE NOT NULL")
+                    .map(quantity -> Engine.name(header(quantity)) + " DOUBLE NOT NULL")
                     .collect(Collectors.joining(", ", "CREATE TABLE kept (", ")")));
             fill(connection, recording, quantities);
-            statement.execute("COPY kept TO " + text(file.toString())
+            statement.execute("COPY kept TO " + Engine.text(file.toString())
                     + " (FORMAT parquet, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
-                    + text(Story.of(recording).json()) + "})");
+                    + Engine.text(Story.of(recording).json()) + "})");
         } catch (SQLException e) {
-            throw new IOException("cannot write " + file + ": " + firstLine(e), e);
+            throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
         }
     }
 
@@ -82,13 +82,13 @@ public final class RecordingColumns {
                     .advice("Was the folder of recordings moved?")
                     .problem();
         }
-        try (Connection connection = engine();
+        try (Connection connection = Engine.open();
                 Statement statement = connection.createStatement()) {
             Story story = story(statement, file);
             List<String> headers = new ArrayList<>();
             Map<Quantity, Channel> channels = new EnumMap<>(Quantity.class);
             try (ResultSet rows = statement.executeQuery(
-                    "SELECT * FROM read_parquet(" + pattern(file) + ", hive_partitioning = false)")) {
+                    "SELECT * FROM read_parquet(" + Engine.file(file) + ", hive_partitioning = false)")) {
                 for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                     headers.add(rows.getMetaData().getColumnName(i));
                 }
@@ -101,15 +101,15 @@ public final class RecordingColumns {
         } catch (SQLException | IllegalArgumentException | IndexOutOfBoundsException e) {
             throw InputProblem.in(name)
                     .expected("the channels of a recording as setwright keeps them")
-                    .found("something else (" + firstLine(e) + ")")
+                    .found("something else (" + Engine.firstLine(e) + ")")
                     .advice("Bring the file back from a copy, or read the recording anew.")
                     .causedBy(e);
         }
     }
 
     private static Story story(Statement statement, Path file) throws SQLException {
-        try (ResultSet found = statement.executeQuery("SELECT value FROM parquet_kv_metadata(" + pattern(file)
-                + ") WHERE decode(key) = " + text(STORY_KEY))) {
+        try (ResultSet found = statement.executeQuery("SELECT value FROM parquet_kv_metadata(" + Engine.file(file)
+                + ") WHERE decode(key) = " + Engine.text(STORY_KEY))) {
             if (!found.next()) {
                 throw new IllegalArgumentException("nothing says what it is");
             }
@@ -133,16 +133,6 @@ public final class RecordingColumns {
         return columns;
     }
 
-    /** In memory, one thread: rows keep their order. */
-    private static Connection engine() throws SQLException {
-        Connection connection = DriverManager.getConnection("jdbc:duckdb:");
-        try (Statement statement = connection.createStatement()) {
-            statement.execute("SET threads = 1");
-            statement.execute("SET memory_limit = '1GB'");
-        }
-        return connection;
-    }
-
     /** What a column is called: the quantity with its unit. */
     static String header(Quantity quantity) {
         return quantity.words() + " (" + quantity.siUnit() + ")";
@@ -153,22 +143,5 @@ public final class RecordingColumns {
                 .filter(quantity -> header(quantity).equals(header))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("an unknown column " + header));
-    }
-
-    private static String quoted(String name) {
-        return '"' + name.replace("\"", "\"\"") + '"';
-    }
-
-    /** The engine reads names as patterns. */
-    private static String pattern(Path file) {
-        return text(file.toString().replaceAll("[\\[*?]", "[$0]"));
-    }
-
-    private static String text(String value) {
-        return "'" + value.replace("'", "''") + "'";
-    }
-
-    private static String firstLine(Exception e) {
-        return String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable");
     }
 }

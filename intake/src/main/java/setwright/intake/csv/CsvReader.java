@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Array;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -21,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import setwright.intake.engine.Engine;
 import setwright.intake.problem.InputProblem;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
@@ -33,9 +33,6 @@ import setwright.intake.table.TableColumn;
  * back with their line.
  */
 public final class CsvReader {
-    /** Half of the memory may hold the table; the rest is for working on it. */
-    private static final double SHARE_OF_MEMORY = 0.5;
-
     private static final int ROWS_BEFORE_JUDGING = 1000;
 
     private CsvReader() {}
@@ -51,7 +48,7 @@ public final class CsvReader {
         Dialect dialect = Sniffer.sniff(name, sample);
         int width = dialect.headers().size();
         Optional<double[][]> plain = PlainRows.read(name, file, dialect, rows -> {
-            if (rows >= most(width)) {
+            if (rows >= Engine.mostRows(width)) {
                 throw tooLong(name, rows, width);
             }
         });
@@ -94,30 +91,20 @@ public final class CsvReader {
     }
 
     private static Table query(String name, Path file, Dialect dialect, boolean gzip) {
-        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
-                Statement statement = connection.createStatement()) {
-            statement.execute("SET memory_limit = '1GB'");
-            // Several threads were seen to hand over the rows of a file above ten megabytes in another order.
-            statement.execute("SET threads = 1");
-            try (ResultSet rows = statement.executeQuery(sql(file, dialect, gzip))) {
-                return collect(name, dialect, rows);
-            }
+        try (Connection connection = Engine.open();
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(sql(file, dialect, gzip))) {
+            return collect(name, dialect, rows);
         } catch (SQLException e) {
-            if (gzip && firstSentence(e).toLowerCase(Locale.ROOT).contains("gzip")) {
+            if (gzip && Engine.firstLine(e).toLowerCase(Locale.ROOT).contains("gzip")) {
                 throw Sample.damaged(name, e);
             }
             throw InputProblem.in(name)
                     .expected("a table with " + dialect.headers().size() + " columns throughout")
-                    .found("rows that cannot be cut into cells (" + firstSentence(e) + ")")
+                    .found("rows that cannot be cut into cells (" + Engine.firstLine(e) + ")")
                     .advice("Export the recording again.")
                     .causedBy(e);
         }
-    }
-
-    private static String firstSentence(SQLException e) {
-        String text = String.valueOf(e.getMessage()).strip();
-        int end = text.indexOf('\n');
-        return end < 0 ? text : text.substring(0, end);
     }
 
     /** One column of numbers per column of the file, then the raw cells of those rows that hold something else. */
@@ -126,8 +113,7 @@ public final class CsvReader {
         List<String> numbers = new ArrayList<>();
         List<String> bad = new ArrayList<>();
         List<String> raw = new ArrayList<>();
-        String missing =
-                Cells.MISSING.stream().sorted().map(CsvReader::quoted).collect(Collectors.joining(", ", "(", ")"));
+        String missing = Cells.MISSING.stream().sorted().map(Engine::text).collect(Collectors.joining(", ", "(", ")"));
         for (int i = 0; i < width; i++) {
             String cell = "trim(c" + i + ")";
             String text = dialect.decimalComma() ? "replace(" + cell + ", ',', '.')" : cell;
@@ -148,15 +134,13 @@ public final class CsvReader {
             names.append(i == 0 ? "" : ", ").append("'c").append(i).append("': 'VARCHAR'");
         }
         return "SELECT " + String.join(", ", numbers) + ", CASE WHEN " + anyBad + " THEN [" + String.join(", ", raw)
-                + "] END FROM read_csv(" + quoted(file.toAbsolutePath().toString()) + ", auto_detect = false, delim = "
-                + quoted(String.valueOf(dialect.delimiter())) + ", quote = '\"', escape = '\"', header = false, skip = "
+                + "] END FROM read_csv(" + Engine.file(file)
+                + ", auto_detect = false, hive_partitioning = false, delim = "
+                + Engine.text(String.valueOf(dialect.delimiter()))
+                + ", quote = '\"', escape = '\"', header = false, skip = "
                 + (dialect.firstDataLine() - 1) + ", columns = {" + names + "}, compression = "
                 + (gzip ? "'gzip'" : "'none'") + ", null_padding = true, strict_mode = false, ignore_errors = false"
                 + ", max_line_size = 1000000, parallel = false)";
-    }
-
-    private static String quoted(String text) {
-        return "'" + text.replace("'", "''") + "'";
     }
 
     private static Table collect(String name, Dialect dialect, ResultSet rows) throws SQLException {
@@ -164,7 +148,7 @@ public final class CsvReader {
         double[][] values = new double[width][1024];
         long[] badCount = new long[width];
         List<Optional<TableColumn.BadCell>> firstBad = noneBad(width);
-        long most = most(width);
+        long most = Engine.mostRows(width);
         int count = 0;
         long badRows = 0;
         while (rows.next()) {
@@ -199,11 +183,6 @@ public final class CsvReader {
 
     private static List<Optional<TableColumn.BadCell>> noneBad(int width) {
         return new ArrayList<>(Collections.nCopies(width, Optional.empty()));
-    }
-
-    /** How many rows may be held. */
-    private static long most(int width) {
-        return (long) (SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory() / (8.0 * width));
     }
 
     private static void noteBad(

@@ -13,9 +13,12 @@ import setwright.intake.table.TableColumn;
 /**
  * The column that tells the time of each row, found by its words or by its steady rise.
  */
-final class TimeColumn {
+public final class TimeColumn {
     /** Slowest and fastest rates of a logger that make sense, Hz. */
     private static final double SLOWEST_HZ = 2.0;
+
+    /** A fuel level once in ten seconds still tells something. */
+    private static final double SLOWEST_BESIDE_HZ = 0.1;
 
     private static final double FASTEST_HZ = 5000.0;
     /** The steps of a clock scatter little about their median; a distance or a fuel level does not rise like that. */
@@ -33,7 +36,8 @@ final class TimeColumn {
         this.physics = physics;
     }
 
-    int index() {
+    /** Returns its place among the table's columns. */
+    public int index() {
         return index;
     }
 
@@ -42,7 +46,7 @@ final class TimeColumn {
     }
 
     /** One per row, s, rising; equal stamps (a clock coarser than the rate) are spread evenly. */
-    double[] timesS() {
+    public double[] timesS() {
         return timesS;
     }
 
@@ -51,7 +55,20 @@ final class TimeColumn {
         return physics;
     }
 
+    /**
+     * Finds the time of a table that is put beside another and may be slow, such as one position or temperature a second.
+     *
+     * @throws InputProblem when it has none
+     */
+    public static TimeColumn ofSlow(Table table) {
+        return find(table, Optional.empty(), SLOWEST_BESIDE_HZ);
+    }
+
     static TimeColumn find(Table table, Optional<MapEntry> given) {
+        return find(table, given, SLOWEST_HZ);
+    }
+
+    private static TimeColumn find(Table table, Optional<MapEntry> given, double slowestHz) {
         int best = -1;
         double bestScore = 0.0;
         for (int i = 0; i < table.columns().size(); i++) {
@@ -74,12 +91,12 @@ final class TimeColumn {
         TableColumn column = table.columns().get(best);
         double[] raw = refuseFalling(table, column);
         double step = Robust.median(steps(raw));
-        Unit unit = given.map(MapEntry::unit).orElseGet(() -> unit(column, step));
+        Unit unit = given.map(MapEntry::unit).orElseGet(() -> unit(column, step, slowestHz));
         double rate = 1.0 / (step * unit.factor());
-        if (!(rate >= SLOWEST_HZ && rate <= FASTEST_HZ)) {
+        if (!(rate >= slowestHz && rate <= FASTEST_HZ)) {
             throw InputProblem.in(table.file())
                     .column(column.header())
-                    .expected("between " + (int) SLOWEST_HZ + " and " + (int) FASTEST_HZ + " rows a second")
+                    .expected(Search.text("between %.4g", slowestHz) + " and " + (int) FASTEST_HZ + " rows a second")
                     .found(Search.text("%.4g rows a second when read in %s", rate, unit))
                     .advice("Correct the unit of time in the channel map, or export at a higher rate.")
                     .problem();
@@ -192,14 +209,14 @@ final class TimeColumn {
         return out;
     }
 
-    private static Unit unit(TableColumn column, double step) {
+    private static Unit unit(TableColumn column, double step, double slowestHz) {
         List<Unit> fitting = new ArrayList<>();
         Optional<Unit> declared = HeaderWords.of(column).unitFor(Quantity.TIME);
         declared.ifPresent(fitting::add);
         fitting.addAll(Units.of(Dimension.TIME));
         for (Unit unit : fitting) {
             double rate = 1.0 / (step * unit.factor());
-            if (rate >= SLOWEST_HZ && rate <= FASTEST_HZ) {
+            if (rate >= slowestHz && rate <= FASTEST_HZ) {
                 return unit;
             }
         }

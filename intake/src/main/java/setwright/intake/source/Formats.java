@@ -6,14 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import setwright.intake.csv.TextFormat;
+import setwright.intake.parquet.ParquetFormat;
 import setwright.intake.problem.InputProblem;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableFormat;
+import setwright.intake.track.GpxFormat;
+import setwright.intake.track.NmeaFormat;
 
 /** The kinds of files that are understood, in the order in which they are tried. */
 public final class Formats {
     /** The last takes what no other claims, and says what is wrong with it. */
-    private static final List<TableFormat> ALL = List.of(new TextFormat());
+    private static final List<TableFormat> ALL =
+            List.of(new ParquetFormat(), new GpxFormat(), new NmeaFormat(), new TextFormat());
 
     private Formats() {}
 

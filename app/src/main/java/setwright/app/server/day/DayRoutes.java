@@ -27,6 +27,7 @@ import setwright.app.server.job.JobProgress;
 import setwright.app.server.job.Jobs;
 import setwright.app.server.view.Frame;
 import setwright.app.units.Figures;
+import setwright.intake.gather.RecordingFiles;
 import setwright.logbook.Logbook;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.StintLineRow;
@@ -105,7 +106,7 @@ public final class DayRoutes {
         Wish wish = context.bodyAsClass(Wish.class);
         Path recording = file(wish.recording());
         AddRequest request = new AddRequest(
-                recording,
+                RecordingFiles.of(recording),
                 given(wish.sheet()).map(this::file),
                 wish.sheet().isEmpty() ? given(wish.car()) : Optional.empty(),
                 OptionalInt.empty(),

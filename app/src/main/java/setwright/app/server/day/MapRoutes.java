@@ -18,7 +18,8 @@ import setwright.app.logbook.StoryDesk;
 import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
 import setwright.intake.car.CarSheetReader;
-import setwright.intake.csv.CsvReader;
+import setwright.intake.gather.Gatherer;
+import setwright.intake.gather.RecordingFiles;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.ChannelMapFile;
 import setwright.intake.map.MapEntry;
@@ -63,7 +64,7 @@ public final class MapRoutes {
 
     private void understand(Context context) {
         Wish wish = context.bodyAsClass(Wish.class);
-        Table table = CsvReader.read(file(context.pathParam("key")));
+        Table table = table(context.pathParam("key"));
         Proposal proposal = MapProposer.propose(table, car(wish.sheet(), wish.car()));
         last.put(context.pathParam("key"), proposal);
         context.json(Understood.of(table, proposal, ""));
@@ -72,7 +73,7 @@ public final class MapRoutes {
     private void correct(Context context) throws IOException {
         String key = context.pathParam("key");
         Correction correction = context.bodyAsClass(Correction.class);
-        Table table = CsvReader.read(file(key));
+        Table table = table(key);
         Map<Quantity, MapEntry> entries = new EnumMap<>(Quantity.class);
         for (Said said : correction.entries()) {
             entries.put(said.quantity(), entry(said, Optional.ofNullable(last.get(key))));
@@ -111,6 +112,10 @@ public final class MapRoutes {
                         .map(car -> new SetupDesk(logbook)
                                 .show(Optional.of(car.name()), OptionalInt.empty())
                                 .sheet());
+    }
+
+    private Table table(String key) {
+        return Gatherer.read(RecordingFiles.of(file(key))).table();
     }
 
     private Path file(String key) {
