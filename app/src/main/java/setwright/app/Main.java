@@ -91,7 +91,7 @@ public final class Main implements Runnable {
                         .addSubcommand(new TrialJudgeCommand(diagnoser, desk, LapReplay::predict))
                         .addSubcommand(new TrialDropCommand())
                         .addSubcommand(new TrialTriedCommand()))
-                .addSubcommand(new AddCommand())
+                .addSubcommand(new AddCommand(desk))
                 .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())

@@ -1,5 +1,6 @@
 package setwright.app.command;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,13 +15,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import setwright.app.diagnose.Progress;
+import setwright.app.evidence.Answer;
 import setwright.app.json.AddedJsonWriter;
 import setwright.app.logbook.AddRequest;
 import setwright.app.logbook.Added;
 import setwright.app.logbook.Adding;
+import setwright.app.logbook.StintDesk;
+import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.text.AddedText;
+import setwright.app.text.TextReport;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
+import setwright.logbook.Logbook;
 
 /** Reads recordings into the logbook. */
 @Command(
@@ -33,13 +39,15 @@ import setwright.app.units.UnitSystem;
         },
         mixinStandardHelpOptions = true)
 public final class AddCommand implements Callable<Integer> {
+    private final DeskOpener desk;
+
     @Spec
     private CommandSpec spec;
 
     @Parameters(
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "FILE",
-            description = "Recorded laps, in the order in which they were driven.")
+            description = "Recorded laps (CSV, Parquet or MDF 4), in the order in which they were driven.")
     private List<Path> files = new ArrayList<>();
 
     @Option(
@@ -81,6 +89,9 @@ public final class AddCommand implements Callable<Integer> {
     private BesideOption beside;
 
     @Mixin
+    private FolderLoop folder;
+
+    @Mixin
     private ConditionOptions conditions;
 
     @Mixin
@@ -89,47 +100,84 @@ public final class AddCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Prints JSON (docs/add.schema.json) instead of text.")
     private boolean json;
 
+    private OptionalInt age = OptionalInt.empty();
+
+    /** Makes the command with what judges the laps of a watched folder. */
+    public AddCommand(DeskOpener desk) {
+        this.desk = desk;
+    }
+
     @Override
     public Integer call() throws Exception {
+        refuseMisfits();
         for (Path file : files) {
             InputFiles.existing(file); // before any of them is read
         }
-        if (files.size() > 1 && beside.given()) {
+        Logbook open = logbook.place().begin();
+        Adding adding = new Adding(open);
+        List<Added> added = new ArrayList<>();
+        age = conditions.tyreAgeLaps();
+        try (Progress progress = ProgressLine.of(Adding.STEPS * files.size())) {
+            for (Path file : files) {
+                Added one = add(adding, file, progress);
+                added.add(one);
+                tell(one, added.size() == 1);
+            }
+        }
+        if (json && !files.isEmpty()) {
+            Output.print(spec, AddedJsonWriter.write(added));
+        }
+        if (folder.wanted()) {
+            StintDesk stints = desk.open(open);
+            folder.follow(spec, file -> judge(add(adding, file, Progress.silent()), stints));
+        }
+        return ExitCode.DONE;
+    }
+
+    private void refuseMisfits() {
+        if (files.isEmpty() && !folder.wanted()) {
+            throw new BadOption("name a recording, or a folder to watch with --watch.");
+        }
+        if (beside.given() && (files.size() > 1 || folder.wanted())) {
             throw new BadOption(
                     "with several recordings nothing tells to which of them --with belongs: add them one by one.");
         }
+    }
+
+    private Added add(Adding adding, Path file, Progress progress) throws IOException {
         Optional<Path> sheet = car.map(Path::of).filter(Files::isRegularFile);
-        OptionalInt version = setup.stream().mapToInt(Integer::intValue).findFirst();
-        OptionalInt age = conditions.tyreAgeLaps();
-        Adding adding = new Adding(logbook.place().begin());
-        List<Added> added = new ArrayList<>();
-        try (Progress progress = ProgressLine.of(Adding.STEPS * files.size())) {
-            for (Path file : files) {
-                Added one = adding.add(
-                        new AddRequest(
-                                beside.with(file),
-                                sheet,
-                                sheet.isPresent() ? Optional.empty() : car,
-                                version,
-                                name,
-                                driver,
-                                at,
-                                map,
-                                age,
-                                conditions.trackCelsius(),
-                                conditions.fuelKg()),
-                        progress);
-                added.add(one);
-                tell(one, added.size() == 1);
-                // The same tyres go on, unless a later call says otherwise.
-                int driven = one.stint().stint().laps();
-                age = age.isPresent() ? OptionalInt.of(age.getAsInt() + driven) : age;
-            }
-        }
+        Added one = adding.add(
+                new AddRequest(
+                        beside.with(file),
+                        sheet,
+                        sheet.isPresent() ? Optional.empty() : car,
+                        setup.stream().mapToInt(Integer::intValue).findFirst(),
+                        name,
+                        driver,
+                        at,
+                        map,
+                        age,
+                        conditions.trackCelsius(),
+                        conditions.fuelKg()),
+                progress);
+        // The same tyres go on, unless a later call says otherwise.
+        int driven = one.stint().stint().laps();
+        age = age.isPresent() ? OptionalInt.of(age.getAsInt() + driven) : age;
+        return one;
+    }
+
+    /** What came into a watched folder is told with its diagnosis, and with what it means for the car. */
+    private void judge(Added one, StintDesk stints) throws IOException {
+        tell(one, false);
         if (json) {
-            Output.print(spec, AddedJsonWriter.write(added));
+            Output.print(spec, AddedJsonWriter.write(List.of(one)));
+            return;
         }
-        return ExitCode.DONE;
+        KeptLaps laps = stints.laps(Optional.of(one.stint().number()));
+        Answer answer = laps.answer(Progress.silent());
+        laps.found(answer);
+        Output.print(
+                spec, "\n" + TextReport.write(answer, Figures.forTerminal(UnitSystem.METRIC), Output.terminal(spec)));
     }
 
     /** At once: what is in the logbook is told even when a later file turns out to be bad. */

@@ -151,7 +151,7 @@ public final class DemoCommand implements Callable<Integer> {
         }
         run.serve(
                 spec,
-                new PageWork(logbook, stints, proposer, predictor, PageWork.USUAL_UPLOAD),
+                new PageWork(logbook, stints, proposer, predictor, PageWork.USUAL_UPLOAD, Optional.empty()),
                 () -> removeUnlessKept(folder));
     }
 

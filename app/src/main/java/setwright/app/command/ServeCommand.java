@@ -1,13 +1,18 @@
 package setwright.app.command;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import setwright.app.predict.ChangePredictor;
 import setwright.app.propose.ChangeProposer;
 import setwright.app.server.PageWork;
+import setwright.app.watch.FolderWatch;
 import setwright.logbook.Logbook;
 
 /** Serves the local page until it is stopped. */
@@ -34,6 +39,14 @@ public final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PageRun page;
 
+    @Option(
+            names = "--watch",
+            paramLabel = "FOLDER",
+            description =
+                    "Reads in what comes into this folder, as soon as it is complete, and has it judged. Car, setup and driver are"
+                            + " those of the last stint.")
+    private Optional<Path> watch = Optional.empty();
+
     /** Makes the command with what does its work. */
     public ServeCommand(DeskOpener desk, ChangeProposer proposer, ChangePredictor predictor) {
         this.desk = desk;
@@ -42,10 +55,15 @@ public final class ServeCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() throws InterruptedException, IOException {
         page.check();
+        Optional<FolderWatch> watched =
+                watch.isPresent() ? Optional.of(FolderLoop.begin(spec, watch.get())) : Optional.empty();
         Logbook open = logbook.place().begin();
-        page.serve(spec, new PageWork(open, desk.open(open), proposer, predictor, PageWork.USUAL_UPLOAD), () -> {});
+        page.serve(
+                spec,
+                new PageWork(open, desk.open(open), proposer, predictor, PageWork.USUAL_UPLOAD, watched),
+                () -> {});
         return ExitCode.DONE;
     }
 }

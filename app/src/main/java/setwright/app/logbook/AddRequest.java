@@ -33,6 +33,22 @@ public record AddRequest(
         OptionalInt tyreAgeLaps,
         OptionalDouble trackCelsius,
         OptionalDouble fuelStartKg) {
+    /** Returns a recording of the car, with the setup on it, and the driver of the last. */
+    public static AddRequest asBefore(RecordingFiles files) {
+        return new AddRequest(
+                files,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
     /** Returns a recording of which nothing but the file, its car's sheet and three names are known. */
     public static AddRequest of(Path file, Path sheet, String name, String driver, String at) {
         return new AddRequest(

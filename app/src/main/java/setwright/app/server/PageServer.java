@@ -11,6 +11,7 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import setwright.app.failure.Trouble;
@@ -19,6 +20,7 @@ import setwright.app.report.Page;
 import setwright.app.server.day.DayRoutes;
 import setwright.app.server.day.MapRoutes;
 import setwright.app.server.day.Uploads;
+import setwright.app.server.day.WatchedFolder;
 import setwright.app.server.guard.Guard;
 import setwright.app.server.guard.Headers;
 import setwright.app.server.job.JobRoutes;
@@ -29,6 +31,7 @@ import setwright.app.server.stint.StintShelf;
 import setwright.app.server.trial.TrialRoutes;
 import setwright.app.server.view.Frame;
 import setwright.app.server.view.Told;
+import setwright.app.watch.FolderWatch;
 import tools.jackson.core.JacksonException;
 
 /** Serves the page of a logbook to browsers on this machine, until it is closed. */
@@ -41,11 +44,14 @@ public final class PageServer implements AutoCloseable {
     private final Jobs jobs = new Jobs();
     private final Uploads uploads;
     private final Guard guard = new Guard(this::port);
+    private final Optional<WatchedFolder> watched;
     private final Javalin javalin;
 
     private PageServer(PageWork work) {
         this.uploads = new Uploads(work.longestUpload());
         LogbookTrials trials = new LogbookTrials(work.logbook(), work.desk(), work.predictor());
+        StintShelf shelf = new StintShelf(work.desk(), work.proposer(), jobs);
+        watched = work.watched().map(folder -> new WatchedFolder(folder, work.logbook(), shelf, jobs));
         javalin = Javalin.create(config -> {
             settle(config);
             RoutesConfig routes = config.routes;
@@ -57,10 +63,15 @@ public final class PageServer implements AutoCloseable {
                     "/web/report.css",
                     context -> context.contentType(ContentType.TEXT_CSS)
                             .result(Page.style().text()));
-            new DayRoutes(work.logbook(), uploads, jobs, guard.token()).addTo(routes);
-            new MapRoutes(work.logbook(), uploads).addTo(routes);
-            new StintRoutes(work.logbook(), new StintShelf(work.desk(), work.proposer(), jobs), trials, guard.token())
+            new DayRoutes(
+                            work.logbook(),
+                            uploads,
+                            jobs,
+                            guard.token(),
+                            work.watched().map(FolderWatch::folder))
                     .addTo(routes);
+            new MapRoutes(work.logbook(), uploads).addTo(routes);
+            new StintRoutes(work.logbook(), shelf, trials, guard.token()).addTo(routes);
             new TrialRoutes(work.logbook(), trials, jobs, guard.token()).addTo(routes);
             new StoryRoutes(work.logbook(), guard.token()).addTo(routes);
             new JobRoutes(jobs).addTo(routes);
@@ -100,6 +111,7 @@ public final class PageServer implements AutoCloseable {
 
     @Override
     public void close() {
+        watched.ifPresent(WatchedFolder::close);
         javalin.stop();
         jobs.close();
         uploads.close();

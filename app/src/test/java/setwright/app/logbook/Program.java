@@ -51,7 +51,7 @@ final class Program {
         FileDiagnoser files = new FileDiagnoser(Diagnostician::diagnose);
         DeskOpener desk = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
         return new CommandLine(new Root())
-                .addSubcommand(new AddCommand())
+                .addSubcommand(new AddCommand(desk))
                 .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())

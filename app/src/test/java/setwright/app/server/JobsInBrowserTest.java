@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import setwright.app.report.Chromium;
 import setwright.app.scoreboard.Home;
+import setwright.app.watch.FolderWatch;
 
 /** Work that takes long, as several tabs see it; and files that are dropped. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -25,13 +28,15 @@ final class JobsInBrowserTest {
     @TempDir
     private static Path folder;
 
+    private Path incoming;
     private Chromium chromium;
     private ServedLogbook served;
 
     @BeforeAll
     void open() throws IOException {
         chromium = Chromium.start();
-        served = ServedLogbook.in(folder.resolve("season"));
+        incoming = Files.createDirectory(folder.resolve("incoming"));
+        served = ServedLogbook.in(folder.resolve("season"), new FolderWatch(incoming, Duration.ofSeconds(1)));
         served.add(CASE.resolve("stint1.csv.gz"), CASE.resolve("car.yaml"), "tourer", "Ada", "Harbour");
     }
 
@@ -103,5 +108,22 @@ final class JobsInBrowserTest {
         page.waitForSelector("#live-traces[data-ready]");
         page.click(".ribbon .place[data-corner='5']");
         assertThat(page.evaluate("location.hash")).isEqualTo("#corner-5");
+    }
+
+    @Test
+    @Order(9)
+    void whatComesIntoTheWatchedFolderIsReadAndJudgedByItself() throws IOException {
+        Page page = tab("");
+        assertThat(page.locator("#drop").textContent())
+                .contains("What comes into " + incoming + " is read in by itself.");
+        page.waitForSelector("#jobs summary");
+        int before = page.locator("#stints tbody tr").count();
+        // One row less than the recording that is in: another file, of the same laps.
+        Files.write(incoming.resolve("run.csv"), Recordings.withoutLastLine(CASE.resolve("stint1.csv.gz")));
+        page.waitForCondition(() -> page.locator("#stints tbody tr").count() == before + 1);
+        assertThat(page.locator("#stints tbody tr").first().textContent()).contains("run.csv", "Ada", "Harbour");
+        page.click("#stints tbody tr a");
+        page.waitForSelector("#live-traces[data-ready]");
+        assertThat(page.title()).contains("stint");
     }
 }

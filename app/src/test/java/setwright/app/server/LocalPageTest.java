@@ -202,7 +202,7 @@ final class LocalPageTest {
         post(
                 "/recordings",
                 token,
-                "{\"recording\":\"" + key + "\",\"sheet\":\"\",\"map\":\"\",\"car\":\"" + secret
+                "{\"recording\":\"" + key + "\",\"beside\":[],\"sheet\":\"\",\"map\":\"\",\"car\":\"" + secret
                         + "\",\"driver\":\"\",\"circuit\":\"\"}");
         String jobs = request("GET /jobs/stream")
                 .fromThisMachine()
@@ -327,7 +327,8 @@ final class LocalPageTest {
                 new setwright.app.logbook.StintDesk(served.logbook(), setwright.core.judgement.Diagnostician::diagnose),
                 setwright.core.proposal.Proposer::propose,
                 setwright.app.predict.LapReplay::predict,
-                MOST);
+                MOST,
+                java.util.Optional.empty());
         assertThatThrownBy(() -> PageServer.start(work, port))
                 .isInstanceOf(PortTaken.class)
                 .hasMessageContaining("port " + port + " is taken");

@@ -8,6 +8,7 @@ import setwright.app.logbook.AddRequest;
 import setwright.app.logbook.Adding;
 import setwright.app.logbook.StintDesk;
 import setwright.app.predict.LapReplay;
+import setwright.app.watch.FolderWatch;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.proposal.Proposer;
 import setwright.logbook.Logbook;
@@ -29,13 +30,23 @@ public final class ServedLogbook implements AutoCloseable {
 
     /** Begins one that takes no longer files than so many bytes. */
     public static ServedLogbook in(Path folder, long longestUpload) {
+        return in(folder, longestUpload, Optional.empty());
+    }
+
+    /** Begins one that reads in what comes into another folder. */
+    public static ServedLogbook in(Path folder, FolderWatch watched) {
+        return in(folder, PageWork.USUAL_UPLOAD, Optional.of(watched));
+    }
+
+    private static ServedLogbook in(Path folder, long longestUpload, Optional<FolderWatch> watched) {
         Logbook logbook = Logbook.open(folder.toString(), Optional.empty(), true);
         PageWork work = new PageWork(
                 logbook,
                 new StintDesk(logbook, Diagnostician::diagnose),
                 Proposer::propose,
                 LapReplay::predict,
-                longestUpload);
+                longestUpload,
+                watched);
         return new ServedLogbook(logbook, PageServer.start(work, 0));
     }
 

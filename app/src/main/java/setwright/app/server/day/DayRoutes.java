@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import setwright.app.logbook.AddRequest;
 import setwright.app.logbook.Added;
 import setwright.app.logbook.Adding;
@@ -40,9 +41,15 @@ public final class DayRoutes {
     private final Uploads uploads;
     private final Jobs jobs;
     private final String token;
+    private final Optional<Path> watched;
 
-    /** Makes them for a logbook. */
-    public DayRoutes(Logbook logbook, Uploads uploads, Jobs jobs, String token) {
+    /**
+     * Makes them for a logbook.
+     *
+     * @param watched  folder of which files are read in by themselves
+     */
+    public DayRoutes(Logbook logbook, Uploads uploads, Jobs jobs, String token, Optional<Path> watched) {
+        this.watched = watched;
         this.logbook = logbook;
         this.uploads = uploads;
         this.jobs = jobs;
@@ -56,13 +63,21 @@ public final class DayRoutes {
      * A recording that is to come in.
      *
      * @param recording  key of its file
+     * @param beside     keys of what other devices recorded in the same run
      * @param sheet      key of the car sheet's file; empty for a car of the logbook
      * @param map        key of the channel map's file; empty when one is to be proposed
      * @param car        name; empty for the last one, or as the sheet says
      * @param driver     name; empty for the last one
      * @param circuit    name; empty to find it by its shape
      */
-    record Wish(String recording, String sheet, String map, String car, String driver, String circuit) {}
+    record Wish(
+            String recording,
+            List<String> beside,
+            String sheet,
+            String map,
+            String car,
+            String driver,
+            String circuit) {}
 
     /** Adds them to a server. */
     public void addTo(RoutesConfig routes) {
@@ -87,7 +102,8 @@ public final class DayRoutes {
                         Frame.of(context, token, "Stints", "stints", List.of()),
                         lines.stream().map(line -> row(line, figures)).toList(),
                         desk.cars().stream().map(CarRow::name).toList(),
-                        drivers)));
+                        drivers,
+                        watched.map(Path::toString).orElse(""))));
     }
 
     private static StintRow row(StintLineRow line, Figures figures) {
@@ -106,7 +122,8 @@ public final class DayRoutes {
         Wish wish = context.bodyAsClass(Wish.class);
         Path recording = file(wish.recording());
         AddRequest request = new AddRequest(
-                RecordingFiles.of(recording),
+                new RecordingFiles(
+                        recording, wish.beside().stream().map(this::file).toList()),
                 given(wish.sheet()).map(this::file),
                 wish.sheet().isEmpty() ? given(wish.car()) : Optional.empty(),
                 OptionalInt.empty(),
@@ -132,9 +149,8 @@ public final class DayRoutes {
                     Figures.capital(added.stint().name()) + (added.known() ? " is this recording already." : " is in."),
                     "/stints/" + added.stint().number());
         } finally {
-            for (String key : List.of(wish.recording(), wish.sheet(), wish.map())) {
-                uploads.drop(key);
-            }
+            Stream.concat(Stream.of(wish.recording(), wish.sheet(), wish.map()), wish.beside().stream())
+                    .forEach(uploads::drop);
         }
     }
 

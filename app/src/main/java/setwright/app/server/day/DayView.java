@@ -10,8 +10,9 @@ import setwright.app.server.view.Frame;
  * @param stints  the newest first
  * @param cars    names of those known
  * @param drivers names of those known, the last first
+ * @param watched folder of which new files are read in by themselves; empty when there is none
  */
-public record DayView(Frame frame, List<StintRow> stints, List<String> cars, List<String> drivers) {
+public record DayView(Frame frame, List<StintRow> stints, List<String> cars, List<String> drivers, String watched) {
     public DayView {
         stints = List.copyOf(stints);
         cars = List.copyOf(cars);

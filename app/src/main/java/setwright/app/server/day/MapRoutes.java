@@ -45,13 +45,14 @@ public final class MapRoutes {
     /**
      * What helps to understand it.
      *
+     * @param beside keys of what other devices recorded in the same run
      * @param sheet  key of the car sheet's file; empty for a car of the logbook
      * @param car    name; empty when it is not known
      */
-    record Wish(String sheet, String car) {}
+    record Wish(List<String> beside, String sheet, String car) {}
 
     /** The same with what the columns are said to be; a quantity that is not named was not recorded. */
-    record Correction(String sheet, String car, List<Said> entries) {}
+    record Correction(List<String> beside, String sheet, String car, List<Said> entries) {}
 
     /** A column as somebody says it is. */
     record Said(Quantity quantity, String column, String unit, boolean otherWay) {}
@@ -64,7 +65,7 @@ public final class MapRoutes {
 
     private void understand(Context context) {
         Wish wish = context.bodyAsClass(Wish.class);
-        Table table = table(context.pathParam("key"));
+        Table table = table(context.pathParam("key"), wish.beside());
         Proposal proposal = MapProposer.propose(table, car(wish.sheet(), wish.car()));
         last.put(context.pathParam("key"), proposal);
         context.json(Understood.of(table, proposal, ""));
@@ -73,7 +74,7 @@ public final class MapRoutes {
     private void correct(Context context) throws IOException {
         String key = context.pathParam("key");
         Correction correction = context.bodyAsClass(Correction.class);
-        Table table = table(key);
+        Table table = table(key, correction.beside());
         Map<Quantity, MapEntry> entries = new EnumMap<>(Quantity.class);
         for (Said said : correction.entries()) {
             entries.put(said.quantity(), entry(said, Optional.ofNullable(last.get(key))));
@@ -114,8 +115,10 @@ public final class MapRoutes {
                                 .sheet());
     }
 
-    private Table table(String key) {
-        return Gatherer.read(RecordingFiles.of(file(key))).table();
+    private Table table(String key, List<String> beside) {
+        return Gatherer.read(new RecordingFiles(
+                        file(key), beside.stream().map(this::file).toList()))
+                .table();
     }
 
     private Path file(String key) {

@@ -55,6 +55,15 @@ export function wireBringing() {
     addEventListener(kind, (event) => { if (event.dataTransfer?.types.includes("Files")) event.preventDefault(); });
   }
 
+  /** Sends what was recorded in the same run; that belongs to one recording only. */
+  async function sentBeside() {
+    const files = Array.from(field("beside").files);
+    if (files.length && recordings.files.length > 1) throw new Error("with several recordings nothing tells to which of them it belongs. Bring them in one by one.");
+    const keys = [];
+    for (const file of files) keys.push(await sent(file));
+    return keys;
+  }
+
   const known = wireUnderstanding(async () => {
     const file = recordings.files[0];
     if (!file) {
@@ -62,7 +71,7 @@ export function wireBringing() {
       throw new Error("Choose a recording first.");
     }
     const sheet = field("sheet").files[0];
-    return { file, recording: await sent(file), sheet: sheet ? await sent(sheet) : "", car: field("car").value };
+    return { file, recording: await sent(file), beside: await sentBeside(), sheet: sheet ? await sent(sheet) : "", car: field("car").value };
   });
 
   form.addEventListener("submit", async (event) => {
@@ -85,7 +94,7 @@ export function wireBringing() {
         const sheet = field("sheet").files[0] ? await sent(field("sheet").files[0]) : "";
         const map = looked && known.map ? known.map : field("map").files[0] ? await sent(field("map").files[0]) : "";
         const job = await (await post("/recordings", {
-          recording: key, sheet, map, car: field("car").value, driver: field("driver").value, circuit: field("circuit").value,
+          recording: key, beside: looked ? known.beside : await sentBeside(), sheet, map, car: field("car").value, driver: field("driver").value, circuit: field("circuit").value,
         })).json();
         if (looked) known.file = null; // what was sent is thrown away once it was read
         told.textContent = `${file.name}: being read`;
@@ -115,5 +124,15 @@ export function wireBringing() {
       }
     }
   }
-  document.addEventListener("jobs", (event) => follow(event.detail));
+  const met = new Set();
+  let first = true;
+
+  /** What came in by another way, such as a watched folder, is in the list at once. */
+  function news(jobs) {
+    const ready = jobs.filter((job) => job.link?.startsWith("/stints/") && !met.has(job.id));
+    ready.forEach((job) => met.add(job.id));
+    if (ready.length && !first) showStints();
+    first = false;
+  }
+  document.addEventListener("jobs", (event) => { follow(event.detail); news(event.detail); });
 }

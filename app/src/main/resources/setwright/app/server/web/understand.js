@@ -10,7 +10,7 @@ import { post } from "./ask.js";
  */
 export function wireUnderstanding(sent) {
   const place = document.getElementById("understood");
-  const known = { file: null, key: "", map: "" };
+  const known = { file: null, key: "", beside: [], map: "" };
   let asked = null;
   let now = null;
 
@@ -29,7 +29,7 @@ export function wireUnderstanding(sent) {
 
   function correct(entries) {
     return show(async () => (await post(`/uploads/${asked.recording}/map`, {
-      sheet: asked.sheet, car: asked.car, entries: entries.map(({ quantity, column, unit, otherWay }) => ({ quantity, column, unit, otherWay })),
+      beside: asked.beside, sheet: asked.sheet, car: asked.car, entries: entries.map(({ quantity, column, unit, otherWay }) => ({ quantity, column, unit, otherWay })),
     })).json());
   }
 
@@ -73,7 +73,8 @@ export function wireUnderstanding(sent) {
       asked = await sent();
       known.file = asked.file;
       known.key = asked.recording;
-      return (await post(`/uploads/${asked.recording}/understand`, { sheet: asked.sheet, car: asked.car })).json();
+      known.beside = asked.beside;
+      return (await post(`/uploads/${asked.recording}/understand`, { beside: asked.beside, sheet: asked.sheet, car: asked.car })).json();
     });
   });
   return known;
