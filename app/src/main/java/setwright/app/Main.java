@@ -95,7 +95,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new AmendCommand())
                 .addSubcommand(new SetupCommand())
                 .addSubcommand(new LogCommand())
-                .addSubcommand(new ExportCommand())
+                .addSubcommand(new ExportCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))
                 .addSubcommand(new ServeCommand(desk, Proposer::propose, LapReplay::predict))
                 .addSubcommand(new SweepCommand(diagnoser, Main::sweep))

@@ -39,6 +39,12 @@ public final class Svg {
         return this;
     }
 
+    /** Adds a drawing as it is. */
+    public Svg put(Markup drawing) {
+        out.append(drawing.text());
+        return this;
+    }
+
     /** Returns the drawing; every element must have been closed. */
     public Markup markup() {
         if (!open.isEmpty()) {

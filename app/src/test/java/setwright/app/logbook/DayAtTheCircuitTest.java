@@ -232,13 +232,15 @@ final class DayAtTheCircuitTest {
 
     @Test
     @Order(10)
-    void whatWasSaidOfAStintCanBeCorrected() {
+    void whatWasSaidOfAStintCanBeCorrected() throws IOException {
         assertThat(program.run("add", FIRST, "--driver", "Bo")).isEqualTo(ExitCode.DONE);
         assertThat(program.complaint()).contains("stint 1 stays as it is", "setwright amend 1");
         assertThat(program.run("amend", "1", "--driver", "Bo", "--tyre-age", "4", "--fuel", "31.5"))
                 .isEqualTo(ExitCode.DONE);
         assertThat(program.said()).contains("driver Bo (was Ines), tyres 4 laps old, fuel 31.5 kg");
-        assertThat(program.run("amend", "1", "--driver", "Ines")).isEqualTo(ExitCode.DONE);
+        assertThat(program.run("amend", "1", "--driver", "Ines", "--json")).isEqualTo(ExitCode.DONE);
+        assertKeeps("amend.schema.json");
+        assertThat(program.tree().at("/words").asString()).contains("driver Ines (was Bo)");
         assertThat(program.run("amend", "1")).isEqualTo(ExitCode.USAGE);
         assertThat(program.run("amend", "1", "--fuel", "9999")).isEqualTo(ExitCode.USAGE);
         assertThat(program.run("trial", "plan", "1", "front_bar=4")).isEqualTo(ExitCode.BAD_INPUT);
@@ -338,6 +340,15 @@ final class DayAtTheCircuitTest {
         assertThat(out.resolve("recordings").resolve(columns)).exists();
         assertThat(program.run("export", "--out", out)).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(program.complaint()).contains("is not empty");
+
+        assertThat(program.run("export", "trials", "--as", "json")).isEqualTo(ExitCode.DONE);
+        assertKeeps("export.schema.json");
+        assertThat(texts(program.tree().at("/rows"), "verdict")).isNotEmpty();
+        assertThat(program.run("export", "passes", "1", "2", "--as", "json")).isEqualTo(ExitCode.DONE);
+        assertKeeps("export.schema.json");
+        assertThat(texts(program.tree().at("/rows"), "stint"))
+                .contains("1", "2")
+                .hasSizeGreaterThan(100);
     }
 
     @Test
