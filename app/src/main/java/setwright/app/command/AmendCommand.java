@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import setwright.app.json.DoneJsonWriter;
 import setwright.app.logbook.Amending;
 import setwright.app.logbook.Amending.Amendment;
 import setwright.app.text.Sentence;
@@ -34,6 +35,9 @@ public final class AmendCommand implements Callable<Integer> {
     @Mixin
     private ConditionOptions conditions;
 
+    @Option(names = "--json", description = "Prints JSON (docs/amend.schema.json) instead of text.")
+    private boolean json;
+
     @Mixin
     private LogbookOption logbook;
 
@@ -52,7 +56,7 @@ public final class AmendCommand implements Callable<Integer> {
                                 conditions.tyreAgeLaps(),
                                 conditions.trackCelsius(),
                                 conditions.fuelKg()));
-        Output.print(spec, Sentence.write(words, Output.terminal(spec)));
+        Output.print(spec, json ? DoneJsonWriter.stint(stint, words) : Sentence.write(words, Output.terminal(spec)));
         return ExitCode.DONE;
     }
 }

@@ -4,11 +4,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import setwright.app.json.MapJsonWriter;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.gather.Gatherer;
 import setwright.intake.map.ChannelMapFile;
 import setwright.intake.map.MapProposer;
+import setwright.intake.map.Proposal;
 
 /** Proposes which column of a file is what. */
 @Command(
@@ -27,12 +30,14 @@ public final class MapCommand implements Callable<Integer> {
     @Mixin
     private CarOption car;
 
+    @Option(names = "--json", description = "Prints JSON (docs/map.schema.json) instead of YAML.")
+    private boolean json;
+
     @Override
     public Integer call() throws Exception {
-        String yaml = ChannelMapFile.write(MapProposer.propose(
-                Gatherer.read(recording.files()).table(), car.path().map(CarSheetReader::read)));
-        spec.commandLine().getOut().print(yaml);
-        spec.commandLine().getOut().flush();
+        Proposal proposal = MapProposer.propose(
+                Gatherer.read(recording.files()).table(), car.path().map(CarSheetReader::read));
+        Output.print(spec, json ? MapJsonWriter.write(proposal) : ChannelMapFile.write(proposal));
         return ExitCode.DONE;
     }
 }

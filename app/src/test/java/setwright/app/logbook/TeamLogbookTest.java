@@ -44,7 +44,8 @@ final class TeamLogbookTest {
             assertThat(atTheWall.run("log", "front_wing")).isEqualTo(ExitCode.DONE);
             assertThat(atTheWall.said())
                     .contains("Proposed after stint 1", "Trial 1 is planned", "setup 2: front_wing");
-            assertThat(atTheWall.run("trial", "drop")).isEqualTo(ExitCode.DONE);
+            assertThat(atTheWall.run("trial", "drop", "--json")).isEqualTo(ExitCode.DONE);
+            assertThat(atTheWall.tree().at("/words").asString()).contains("is given up");
             assertThat(atTheCar.run("setup", "undo")).isEqualTo(ExitCode.DONE);
         }
     }

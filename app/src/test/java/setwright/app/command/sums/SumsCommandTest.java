@@ -1,8 +1,13 @@
 package setwright.app.command.sums;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.contentOf;
 import static org.assertj.core.api.Assertions.within;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -59,6 +64,9 @@ final class SumsCommandTest {
               rear_tyre_pressure: {value: 1.5, unit: bar, min: 1.2, max: 2, step: 0.05}
               final_drive: {value: 4, unit: ratio, min: 3, max: 5, step: 0.1}
             """;
+
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(contentOf(Path.of("../docs/sums.schema.json").toFile()), InputFormat.JSON);
 
     @TempDir
     private Path folder;
@@ -157,6 +165,7 @@ final class SumsCommandTest {
     @MethodSource("sums")
     void jsonEqualsTheCore(String arguments, String symbol, double value, String line) {
         assertThat(run(arguments + " --json")).as(messages.toString()).isEqualTo(ExitCode.DONE);
+        assertThat(SCHEMA.validate(results.toString(), InputFormat.JSON)).isEmpty();
         JsonNode json = JsonMapper.shared().readTree(results.toString());
         assertThat(json.path("version").asInt()).isEqualTo(1);
         JsonNode sum = json.path("calculations").path(0);
