@@ -8,11 +8,18 @@ import java.util.Optional;
  *
  * @param file      name of the file, without folders
  * @param columns   in the file's order, all equally long
- * @param firstRow  line of the file that holds the first row of numbers, counted from 1
+ * @param firstRow  line of the file that holds the first row of numbers, counted from 1; 1 where rows are records, not lines
+ * @param remarks   what was left out of it and why, in sentences
  */
-public record Table(String file, List<TableColumn> columns, long firstRow) {
+public record Table(String file, List<TableColumn> columns, long firstRow, List<String> remarks) {
     public Table {
         columns = List.copyOf(columns);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Makes a table that nothing was left out of. */
+    public Table(String file, List<TableColumn> columns, long firstRow) {
+        this(file, columns, firstRow, List.of());
     }
 
     /** Returns the number of rows of numbers. */
