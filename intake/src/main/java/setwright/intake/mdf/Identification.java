@@ -57,7 +57,9 @@ record Identification(int version, boolean countsMissing) {
     }
 
     private static String letters(ByteBuffer block, int at) {
-        return new String(block.array(), at, 8, StandardCharsets.ISO_8859_1);
+        byte[] letters = new byte[FINISHED.length()];
+        block.get(at, letters);
+        return new String(letters, StandardCharsets.ISO_8859_1);
     }
 
     private static InputProblem otherVersion(MdfFile file, String written, int version) {

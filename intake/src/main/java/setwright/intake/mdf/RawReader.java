@@ -37,7 +37,7 @@ final class RawReader {
         }
         long value = 0;
         for (int k = Math.min(width, 8) - 1; k >= 0; k--) {
-            value = value << 8 | bytes[place + k] & 0xFF;
+            value = (value << 8) | (bytes[place + k] & 0xFF);
         }
         value >>>= offset;
         return width == 9 ? value | (bytes[place + 8] & 0xFFL) << (64 - offset) : value;
@@ -50,7 +50,7 @@ final class RawReader {
         }
         long value = 0;
         for (int k = width == 9 ? 1 : 0; k < width; k++) {
-            value = value << 8 | bytes[place + k] & 0xFF;
+            value = (value << 8) | (bytes[place + k] & 0xFF);
         }
         value >>>= offset;
         return width == 9 ? value | (bytes[last - 8] & 0xFFL) << (64 - offset) : value;

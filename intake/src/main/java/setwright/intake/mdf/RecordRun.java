@@ -48,7 +48,7 @@ final class RecordRun {
 
     /** Returns an invalidation bit, counted from the lowest of a record's first invalidation byte. */
     boolean isSet(int record, int bit) {
-        return (invalid[invalidFrom + record * invalidStride + bit / 8] >> bit % 8 & 1) == 1;
+        return ((invalid[invalidFrom + record * invalidStride + bit / 8] >> (bit % 8)) & 1) == 1;
     }
 
     /** Returns how many records there are. */

@@ -116,7 +116,7 @@ final class UnsortedRecords {
         long number(int length) {
             long value = 0;
             for (int i = length - 1; i >= 0; i--) {
-                value = value << 8 | bytes[position + i] & 0xFF;
+                value = (value << 8) | (bytes[position + i] & 0xFF);
             }
             position += length;
             return value;
