@@ -61,10 +61,10 @@ final class Block {
             throw file.damaged(
                     at, what + " whose links lie in its " + length + " bytes", Long.toUnsignedString(count) + " links");
         }
+        // Read first: the description is refused before memory is taken for it.
+        ByteBuffer stored = file.description(at + HEADER_BYTES, LINK_BYTES * (int) count);
         long[] links = new long[(int) count];
-        file.description(at + HEADER_BYTES, LINK_BYTES * links.length)
-                .asLongBuffer()
-                .get(links);
+        stored.asLongBuffer().get(links);
         return new Block(file, at, found.substring(2), links, length);
     }
 

@@ -25,7 +25,7 @@ final class ChannelReader {
     private static final int TIME = 1;
     private static final long ALL_INVALID = 1;
     private static final long HAS_INVALID_BIT = 1 << 1;
-    /** The frame of a bus message around the signals. */
+    /** A part of a bus message; signals in it have a unit or a conversion, its frame has neither. */
     private static final long BUS_EVENT = 1 << 10;
 
     private final MdfFile file;
@@ -98,7 +98,7 @@ final class ChannelReader {
             leftOut.add(name, "they are texts or streams of changing length");
             return;
         }
-        if (!axis && (flags & BUS_EVENT) != 0) {
+        if (!axis && (flags & BUS_EVENT) != 0 && block.link(4) == Block.NIL && block.link(6) == Block.NIL) {
             leftOut.add(name, "they are frames of bus messages");
             return;
         }
@@ -126,7 +126,7 @@ final class ChannelReader {
         long position = fields.getInt(16) & 0xFFFF_FFFFL;
         boolean bit = (flags & HAS_INVALID_BIT) != 0;
         require(block, !bit || position < 8L * layout.invalidBytes(), "an invalidation bit inside its record");
-        ChannelPlan.Master master = !axis
+        ChannelPlan.Master master = !axis || raw instanceof RawValue.Words
                 ? ChannelPlan.Master.NONE
                 : fields.get(1) == TIME ? ChannelPlan.Master.TIME : ChannelPlan.Master.OTHER;
         plans.add(new ChannelPlan(

@@ -6,7 +6,7 @@ import setwright.intake.table.TableColumn;
 /** Collects the records of one channel group in its columns. */
 final class GroupColumns {
     /** Records come by the hundred, so that each channel is read in a loop of its own. */
-    private static final int RUN_BYTES = 1 << 16;
+    private static final int RUN_BYTES = 1 << 14;
 
     private final GroupPlan plan;
     private final List<ColumnBuilder> columns;
@@ -19,8 +19,17 @@ final class GroupColumns {
         this.columns = plan.channels().stream()
                 .map(channel -> new ColumnBuilder(channel, rows))
                 .toList();
-        this.runRecords =
-                Math.max(1, Math.min(rows, RUN_BYTES / Math.max(1, plan.layout().recordBytes())));
+        this.runRecords = (int) runRecords(plan, rows);
+    }
+
+    private static long runRecords(GroupPlan plan, long rows) {
+        return Math.max(1, Math.min(rows, RUN_BYTES / Math.max(1, plan.layout().recordBytes())));
+    }
+
+    /** Returns how much memory reading a group takes, bytes. */
+    static double bytes(GroupPlan plan, long rows) {
+        return (double) Double.BYTES * rows * plan.channels().size()
+                + (double) runRecords(plan, rows) * plan.layout().recordBytes();
     }
 
     GroupPlan plan() {

@@ -17,8 +17,11 @@ import setwright.intake.problem.InputProblem;
  * <p>Nothing is mapped or held; whoever reads brings the memory.
  */
 final class MdfFile implements AutoCloseable {
-    /** Names, units and structure of a hundred thousand channels take a tenth of this; more is a trap. */
-    private static final long MOST_DESCRIPTION_BYTES = 256L << 20;
+    /**
+     * What is kept of names and structure takes a few times the room it has in the file, so this share of the memory for the
+     * latter leaves most for the data. A channel takes some three hundred bytes.
+     */
+    private static final int SHARE_OF_MEMORY = 16;
 
     private static final String DAMAGED = "The file is damaged or was cut short: copy it from the logger again.";
 
@@ -68,8 +71,12 @@ final class MdfFile implements AutoCloseable {
      */
     ByteBuffer description(long at, int length) {
         described += length;
-        if (described > MOST_DESCRIPTION_BYTES) {
-            throw damaged(at, "at most 256 MB of names and structure", "more");
+        if (described > Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY) {
+            throw InputProblem.in(name)
+                    .expected("names and structure of channels that fit into memory")
+                    .found("more than " + described / 1_000_000 + " MB of them (at byte " + at + ")")
+                    .advice("Save fewer channels or shorter recordings, or give the program more memory (-Xmx).")
+                    .problem();
         }
         byte[] bytes = new byte[length];
         read(at, bytes, 0, length);

@@ -78,7 +78,9 @@ final class MdfReader {
     }
 
     private void leftOut(GroupPlan group, String why) {
-        group.channels().forEach(channel -> leftOut.add(channel.header(), why));
+        group.channels().stream()
+                .filter(channel -> channel.master() == ChannelPlan.Master.NONE)
+                .forEach(channel -> leftOut.add(channel.header(), why));
     }
 
     private Optional<GroupColumns> columns(GroupPlan group, long rows, Predicate<GroupPlan> wanted) {
@@ -98,14 +100,14 @@ final class MdfReader {
     }
 
     private void checkMemory(List<DataGroupReader> readers, Predicate<GroupPlan> wanted) {
-        double most = SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory() / Double.BYTES;
-        double cells = 0.0;
+        double most = SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory();
+        double bytes = 0.0;
         for (DataGroupReader reader : readers) {
             for (int i = 0; i < reader.plan().groups().size(); i++) {
                 GroupPlan group = reader.plan().groups().get(i);
                 long rows = wanted.test(group) ? reader.rows(i) : 0;
-                cells += (double) rows * group.channels().size();
-                if (rows < 0 || rows > Integer.MAX_VALUE - 8 || cells > most) {
+                bytes += rows > 0 ? GroupColumns.bytes(group, rows) : 0.0;
+                if (rows < 0 || rows > Integer.MAX_VALUE - 8 || bytes > most) {
                     throw InputProblem.in(file.name())
                             .expected("a recording that fits into memory")
                             .found(Long.toUnsignedString(rows) + " records of "
@@ -134,9 +136,14 @@ final class MdfReader {
                 owner.addAll(columns);
             }
         }
-        List<List<TableColumn>> filled = byOwner.values().stream()
-                .filter(columns -> columns.stream().skip(1).anyMatch(column -> column.finiteCount() > 0))
-                .toList();
+        List<List<TableColumn>> filled = new ArrayList<>();
+        for (List<TableColumn> columns : byOwner.values()) {
+            if (columns.stream().skip(1).anyMatch(column -> column.finiteCount() > 0)) {
+                filled.add(columns);
+            } else {
+                columns.stream().skip(1).forEach(column -> leftOut.add(column.header(), "no record holds a number"));
+            }
+        }
         if (filled.isEmpty()) {
             throw InputProblem.in(file.name())
                     .expected("channels of numbers with their time")

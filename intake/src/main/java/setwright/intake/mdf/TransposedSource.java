@@ -39,12 +39,21 @@ final class TransposedSource implements PieceSource {
     @Override
     public void read(byte[] into, int from, int length) {
         int end = position + length;
-        int whole = rows * rowBytes;
-        int rowEnd = position + (rowBytes - position % rowBytes) % rowBytes;
-        int at = singly(into, from, Math.min(Math.min(rowEnd, whole), end));
-        int count = position < whole ? (Math.min(end, whole) - position) / rowBytes : 0;
+        int at = from;
+        if (position < rows * rowBytes) {
+            at = matrix(into, from, Math.min(end, rows * rowBytes));
+        }
+        System.arraycopy(columns, position, into, at, end - position);
+        position = end;
+    }
+
+    /** Moves bytes of the matrix until a position; whole rows column by column, as they are stored. */
+    private int matrix(byte[] into, int from, int until) {
+        int started = position % rowBytes;
+        int at = started == 0 ? from : singly(into, from, Math.min(until, position - started + rowBytes));
+        int count = (until - position) / rowBytes;
         int row = position / rowBytes;
-        for (int column = 0; column < rowBytes; column++) {
+        for (int column = 0; column < rowBytes && count > 0; column++) {
             int source = column * rows + row;
             int target = at + column;
             for (int i = 0; i < count; i++) {
@@ -52,11 +61,8 @@ final class TransposedSource implements PieceSource {
                 target += rowBytes;
             }
         }
-        at += count * rowBytes;
         position += count * rowBytes;
-        at = singly(into, at, Math.min(whole, end));
-        System.arraycopy(columns, position, into, at, end - position);
-        position = end;
+        return singly(into, at + count * rowBytes, until);
     }
 
     /** Moves bytes of the matrix one by one until a position; for the parts of rows at both ends. */

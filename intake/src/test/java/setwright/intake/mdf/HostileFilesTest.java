@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,6 +141,37 @@ class HostileFilesTest {
         long group = writer.group(0, writer.channel(channels, time, 0, 0), 0, bits / 8, 1, 0);
         assertThat(refusal(writer.finish(writer.dataGroup(0, group, writer.zip("DT", bits / 8, 0, packed), 0))))
                 .contains("fits into memory");
+    }
+
+    /** Rows longer than all data, and as long as a number can say: no matrix, and no loop over its columns. */
+    @Test
+    void transpositionByRowsWithoutAnEnd() throws IOException {
+        byte[] packed = MdfWriter.deflated(new byte[16 * ROWS], MdfWriter.Packing.DEFLATED, 0);
+        for (int row : new int[] {16 * ROWS + 1, Integer.MAX_VALUE}) {
+            long data = writer.zip("DT", 16 * ROWS, row, packed);
+            byte[] bytes = writer.finish(writer.dataGroup(0, group(ROWS), data, 0));
+            assertThat(new MdfFormat()
+                            .read(Files.write(folder.resolve("rows.mf4"), bytes))
+                            .get(0)
+                            .rowCount())
+                    .isEqualTo(ROWS);
+        }
+    }
+
+    /** A file of holes: a list of as many links as its length allows, which is more than the memory allows. */
+    @Test
+    void moreLinksThanMemory() throws IOException {
+        long size = Math.min(Runtime.getRuntime().maxMemory() / 12, Integer.MAX_VALUE);
+        long list = writer.block("DL", new long[0], new byte[8]);
+        byte[] bytes = writer.finish(writer.dataGroup(0, group(ROWS), list, 0));
+        patch(bytes, list + 8, size - list);
+        patch(bytes, list + 16, (size - list - 32) / 8);
+        Path file = Files.write(folder.resolve("holes.mf4"), bytes);
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.allocate(1), size - 1);
+        }
+        assertThat(catchThrowableOfType(InputProblem.class, () -> new MdfFormat().read(file)))
+                .hasMessageContaining("fit into memory");
     }
 
     @Test
