@@ -43,7 +43,7 @@ final class Block {
      */
     static Block at(MdfFile file, long at, String what, String... ids) {
         if (at < Identification.BYTES || at > file.size() - HEADER_BYTES) {
-            throw file.damaged(at, what, "no place inside the file's " + file.size() + " bytes");
+            throw file.damaged(at, what, "a link to it, but only " + file.size() + " bytes in the file");
         }
         ByteBuffer header = file.description(at, HEADER_BYTES);
         byte[] letters = new byte[4];
@@ -55,7 +55,10 @@ final class Block {
         long length = header.getLong(8);
         long count = header.getLong(16);
         if (length < HEADER_BYTES || length > file.size() - at) {
-            throw file.damaged(at, what + " inside the file", "one of " + Long.toUnsignedString(length) + " bytes");
+            throw file.damaged(
+                    at,
+                    what + " of " + Long.toUnsignedString(length) + " bytes",
+                    (file.size() - at) + " bytes to the end of the file");
         }
         if (count < 0 || count > (length - HEADER_BYTES) / LINK_BYTES || count > Integer.MAX_VALUE / LINK_BYTES) {
             throw file.damaged(

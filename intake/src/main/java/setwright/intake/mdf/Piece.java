@@ -2,6 +2,7 @@ package setwright.intake.mdf;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import setwright.intake.problem.InputProblem;
 
 /**
  * A run of data bytes that lies in one place of the file, plain or packed.
@@ -49,7 +50,11 @@ record Piece(long at, long stored, long length, Packing packing, int rowBytes) {
         }
         int type = fields.get(2) & 0xFF;
         if (type > 1) {
-            throw file.damaged(block.at(), "data packed by deflate", "packing " + type + ", which is not known");
+            throw InputProblem.in(file.name())
+                    .expected("data packed by deflate at byte " + block.at())
+                    .found("packing of type " + type)
+                    .advice("Let the logger's program save the recording unpacked, or as MDF 4.20 or earlier.")
+                    .problem();
         }
         long length = fields.getLong(8);
         long stored = fields.getLong(16);

@@ -21,6 +21,8 @@ final class Texts {
     private static final Pattern ENTITY =
             Pattern.compile("&(?:(lt|gt|amp|quot|apos)|#(\\d{1,7})|#x([0-9a-fA-F]{1,6}));");
 
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
+
     private final MdfFile file;
     private final Map<Long, String> known = new HashMap<>();
 
@@ -54,7 +56,7 @@ final class Texts {
             Matcher plain = PLAIN.matcher(text);
             text = plain.find() ? unescaped(plain.group(1)) : "";
         }
-        return text.strip();
+        return CONTROL.matcher(text).replaceAll(" ").strip();
     }
 
     private static String unescaped(String xml) {

@@ -66,7 +66,8 @@ final class UnsortedRecords {
             long id = window.number(plan.idBytes());
             Integer index = indices.get(id);
             if (index == null) {
-                throw file.damaged(plan.at(), "data whose records have an id of the group", "id " + id);
+                throw file.damaged(
+                        plan.at(), "data whose records have an id of the group", "id " + Long.toUnsignedString(id));
             }
             if (!window.has(lengths[index])) {
                 return end(counts, cutShort);

@@ -199,6 +199,25 @@ class HostileFilesTest {
     }
 
     @Test
+    void otherPacking() {
+        byte[] packed = MdfWriter.deflated(new byte[16 * ROWS], MdfWriter.Packing.DEFLATED, 0);
+        long zip = writer.zip("DT", 16 * ROWS, 16, packed);
+        byte[] bytes = writer.finish(writer.dataGroup(0, group(ROWS), zip, 0));
+        bytes[(int) zip + 26] = 4;
+        assertThat(refusal(bytes)).contains("packing of type 4", "unpacked");
+    }
+
+    @Test
+    void aFileThatWasCutShort() {
+        long group = writer.group(0, writer.channel(writer.channel(0, SPEED, 0, 0), TIME, 0, 0), 0, ROWS, 16, 0);
+        long dataGroup = writer.dataGroup(0, group, writer.next() + 64, 0);
+        writer.piece(new byte[16 * ROWS], MdfWriter.Packing.PLAIN, 16);
+        byte[] bytes = writer.finish(dataGroup);
+        assertThat(refusal(Arrays.copyOf(bytes, bytes.length - 600)))
+                .contains("data of 1624 bytes at byte", "1024 bytes to the end of the file", "copy it from the logger");
+    }
+
+    @Test
     void almostNothing() {
         byte[] whole = writer.finish(0);
         for (int length : new int[] {8, 63, 64, 80, 88, 167, 168}) {
