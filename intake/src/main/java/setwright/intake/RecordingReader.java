@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.numerics.LocalPolynomial;
 import setwright.core.recording.Calibration;
@@ -15,7 +14,6 @@ import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
 import setwright.intake.calibrate.Bench;
 import setwright.intake.calibrate.Calibrator;
-import setwright.intake.gather.Gathered;
 import setwright.intake.gather.Gatherer;
 import setwright.intake.gather.RecordingFiles;
 import setwright.intake.map.ChannelMap;
@@ -40,16 +38,10 @@ public final class RecordingReader {
      * @throws InputProblem when the file cannot be used, or the map contradicts the data
      */
     public static Intake read(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car) {
-        Gathered gathered = Gatherer.read(files);
-        Table table = gathered.table();
+        Table table = Gatherer.read(files);
         Proposal proposal =
                 map.isPresent() ? MapProposer.check(table, map.get(), car) : MapProposer.propose(table, car);
-        Intake intake = read(table, proposal, car);
-        return new Intake(
-                intake.recording(),
-                intake.proposal(),
-                Stream.concat(gathered.remarks().stream(), intake.remarks().stream())
-                        .toList());
+        return read(table, proposal, car);
     }
 
     /** Reads a recording that is one file. */

@@ -35,8 +35,8 @@ public final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Proposal proposal = MapProposer.propose(
-                Gatherer.read(recording.files()).table(), car.path().map(CarSheetReader::read));
+        Proposal proposal =
+                MapProposer.propose(Gatherer.read(recording.files()), car.path().map(CarSheetReader::read));
         Output.print(spec, json ? MapJsonWriter.write(proposal) : ChannelMapFile.write(proposal));
         return ExitCode.DONE;
     }

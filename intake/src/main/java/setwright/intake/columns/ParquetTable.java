@@ -62,8 +62,7 @@ public final class ParquetTable {
                 filling.fill(cells);
                 cells.end();
             }
-            statement.execute(
-                    "COPY kept TO " + Engine.text(file.toString()) + " (FORMAT parquet, COMPRESSION zstd)");
+            statement.execute("COPY kept TO " + Engine.text(file.toString()) + " (FORMAT parquet, COMPRESSION zstd)");
         } catch (SQLException e) {
             throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
         }

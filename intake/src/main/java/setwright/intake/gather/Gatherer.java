@@ -24,12 +24,13 @@ public final class Gatherer {
     /**
      * Reads a run.
      *
+     * @return one row for each moment of the quickest part, with what was done for it as remarks
      * @throws InputProblem when a file cannot be used, or nothing tells how two of them belong together
      */
-    public static Gathered read(RecordingFiles files) {
+    public static Table read(RecordingFiles files) {
         List<Table> main = Formats.read(files.main());
         if (main.size() == 1 && files.beside().isEmpty()) {
-            return new Gathered(main.get(0), List.of());
+            return main.get(0);
         }
         List<String> remarks = new ArrayList<>();
         List<TimedTable> parts = new ArrayList<>(timed(main, remarks));
@@ -44,7 +45,8 @@ public final class Gatherer {
         TimedTable base = parts.stream()
                 .min(Comparator.comparingDouble(TimedTable::stepS))
                 .orElseThrow();
-        return new Gathered(together(files.name(), base, parts, firstS, lastS), remarks);
+        return new Table(
+                files.name(), together(base, parts, firstS, lastS), base.table().firstRow(), remarks);
     }
 
     /** Tables without a time say nothing, unless none has one. */
@@ -52,6 +54,7 @@ public final class Gatherer {
         List<TimedTable> timed = new ArrayList<>();
         Optional<InputProblem> why = Optional.empty();
         for (Table table : tables) {
+            remarks.addAll(table.remarks());
             try {
                 timed.add(TimedTable.of(table));
             } catch (InputProblem problem) {
@@ -117,7 +120,7 @@ public final class Gatherer {
         return 0.0;
     }
 
-    private static Table together(String name, TimedTable base, List<TimedTable> parts, double firstS, double lastS) {
+    private static List<TableColumn> together(TimedTable base, List<TimedTable> parts, double firstS, double lastS) {
         int from = 0;
         int to = base.timesS().length;
         while (from < to && base.timesS()[from] < firstS - base.stepS()) {
@@ -146,7 +149,7 @@ public final class Gatherer {
                 }
             }
         }
-        return new Table(name, columns, base.table().firstRow() + from);
+        return columns;
     }
 
     /** A name that no other column has. */

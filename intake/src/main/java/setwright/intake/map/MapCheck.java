@@ -53,7 +53,7 @@ final class MapCheck {
     static Proposal check(Table table, ChannelMap map, Optional<CarSheet> car) {
         refuseUnknownColumns(table, map);
         MapCheck check = new MapCheck(table, map, car);
-        List<String> remarks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>(table.remarks());
         map.entries().forEach(check::refuseSwapped);
         for (Quantity quantity : map.entries().keySet()) {
             if (TESTED.contains(quantity)) {

@@ -91,7 +91,8 @@ public final class MapProposer {
                     : "its header says nothing";
             reasons.add(new Proposal.Reason(item.getKey(), found.entry(), confidence(found), words, found.physics()));
         }
-        List<String> remarks = new ArrayList<>(search.remarks);
+        List<String> remarks = new ArrayList<>(search.table().remarks());
+        remarks.addAll(search.remarks);
         List<String> unused = new ArrayList<>();
         for (TableColumn column : search.table().columns()) {
             boolean used = entries.values().stream().anyMatch(e -> e.column().equals(column.header()));

@@ -17,8 +17,8 @@ import setwright.intake.track.NmeaFormat;
 /** The kinds of files that are understood, in the order in which they are tried. */
 public final class Formats {
     /** The last takes what no other claims, and says what is wrong with it. */
-    private static final List<TableFormat> ALL = List.of(
-            new ParquetFormat(), new MdfFormat(), new GpxFormat(), new NmeaFormat(), new TextFormat());
+    private static final List<TableFormat> ALL =
+            List.of(new ParquetFormat(), new MdfFormat(), new GpxFormat(), new NmeaFormat(), new TextFormat());
 
     private Formats() {}
 

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param file      name of the file, without folders
  * @param columns   in the file's order, all equally long
  * @param firstRow  line of the file that holds the first row of numbers, counted from 1; 1 where rows are records, not lines
- * @param remarks   what was left out of it and why, in sentences
+ * @param remarks   what was left out of it and why, and what it was put together from, in sentences
  */
 public record Table(String file, List<TableColumn> columns, long firstRow, List<String> remarks) {
     public Table {

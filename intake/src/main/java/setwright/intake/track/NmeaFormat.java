@@ -60,6 +60,15 @@ public final class NmeaFormat implements TableFormat {
                     .advice("Check the line between receiver and logger, and record again.")
                     .problem();
         }
-        return List.of(sentences.done());
+        Table table = sentences.done();
+        return List.of(
+                sentences.torn() == 0
+                        ? table
+                        : new Table(
+                                name,
+                                table.columns(),
+                                table.firstRow(),
+                                List.of("Left out of " + name + ": " + sentences.torn() + " of " + sentences.met()
+                                        + " sentences, whose check sums do not agree or whose time runs back.")));
     }
 }

@@ -147,14 +147,14 @@ class GathererTest {
                                 && !column.header().equals("gearEngaged")),
                 row -> true,
                 0.0);
-        Gathered gathered = Gatherer.read(new RecordingFiles(quick, java.util.List.of(slow)));
+        Table gathered = Gatherer.read(new RecordingFiles(quick, java.util.List.of(slow)));
         assertThat(gathered.remarks()).singleElement().asString().contains("is taken to be on the clock of quick.csv");
-        TableColumn gear = gathered.table().column("gearEngaged").orElseThrow();
+        TableColumn gear = gathered.column("gearEngaged").orElseThrow();
         for (int row = 0; row < gear.size(); row++) {
             double value = gear.get(row);
             assertThat(Double.isNaN(value) || value == Math.rint(value)).isTrue();
         }
-        assertThat(gathered.table().rowCount()).isEqualTo(whole.rowCount());
+        assertThat(gathered.rowCount()).isEqualTo(whole.rowCount());
     }
 
     @Test

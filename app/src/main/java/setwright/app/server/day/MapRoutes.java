@@ -116,9 +116,8 @@ public final class MapRoutes {
     }
 
     private Table table(String key, List<String> beside) {
-        return Gatherer.read(new RecordingFiles(
-                        file(key), beside.stream().map(this::file).toList()))
-                .table();
+        return Gatherer.read(
+                new RecordingFiles(file(key), beside.stream().map(this::file).toList()));
     }
 
     private Path file(String key) {
