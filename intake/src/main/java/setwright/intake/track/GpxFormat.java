@@ -3,12 +3,16 @@ package setwright.intake.track;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -24,6 +28,8 @@ import setwright.intake.table.TableFormat;
  */
 public final class GpxFormat implements TableFormat {
     private static final int LONGEST_TEXT = 64;
+    private static final Pattern ENCODING =
+            Pattern.compile("^[^<]{0,3}<\\?xml[^>]*encoding=[\"']([A-Za-z0-9._-]+)[\"']");
 
     @Override
     public String words() {
@@ -45,7 +51,7 @@ public final class GpxFormat implements TableFormat {
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
-            XMLStreamReader reader = factory.createXMLStreamReader(in);
+            XMLStreamReader reader = factory.createXMLStreamReader(new InputStreamReader(in, charset(in)));
             while (reader.hasNext()) {
                 if (reader.next() == XMLStreamConstants.START_ELEMENT
                         && reader.getLocalName().equals("trkpt")) {
@@ -67,6 +73,28 @@ public final class GpxFormat implements TableFormat {
                     .advice("Check the disk.")
                     .causedBy(e);
         }
+    }
+
+    /** Decoded here, where a letter that is none is no end of the file; the parser would print it and give up. */
+    private static Charset charset(InputStream in) throws IOException {
+        in.mark(HEAD_BYTES);
+        byte[] head = in.readNBytes(HEAD_BYTES);
+        in.reset();
+        String latin = new String(head, StandardCharsets.ISO_8859_1);
+        if (latin.startsWith("\u00EF\u00BB\u00BF")) {
+            in.skipNBytes(3);
+            return StandardCharsets.UTF_8;
+        }
+        if (latin.startsWith("\u00FE\u00FF") || latin.startsWith("\u00FF\u00FE")) {
+            return StandardCharsets.UTF_16;
+        }
+        if (latin.startsWith("\0<") || latin.startsWith("<\0")) {
+            return latin.startsWith("<") ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
+        }
+        Matcher declared = ENCODING.matcher(latin);
+        return declared.find() && Charset.isSupported(declared.group(1))
+                ? Charset.forName(declared.group(1))
+                : StandardCharsets.UTF_8;
     }
 
     private static void point(String name, XMLStreamReader reader, Fixes fixes) throws XMLStreamException {

@@ -58,12 +58,16 @@ class HostileFilesTest {
     @EnumSource(Kind.class)
     void aDamagedFileIsReadOrRefusedInOneSentence(Kind kind) throws Exception {
         List<byte[]> whole = files(kind);
+        List<byte[]> texts = texts();
         Mutator mutator = new Mutator(kind.ordinal());
         Path file = folder.resolve("input");
         int read = 0;
         int refused = 0;
         for (int i = 0; i < Inputs.share(kind.share); i++) {
             byte[] damaged = mutator.damaged(whole.get(i % whole.size()), whole.get((i * 7 + 1) % whole.size()));
+            damaged = kind == Kind.PACKED_TEXT && i % 2 == 0
+                    ? packed(mutator.damaged(texts.get(i % 8), texts.get(0)))
+                    : damaged;
             Files.write(file, damaged);
             long before = System.nanoTime();
             try {
