@@ -18,9 +18,11 @@ import setwright.app.command.CarFitCommand;
 import setwright.app.command.DemoCommand;
 import setwright.app.command.DeskOpener;
 import setwright.app.command.DiagnoseCommand;
+import setwright.app.command.Examples;
 import setwright.app.command.ExportCommand;
 import setwright.app.command.Failures;
 import setwright.app.command.LogCommand;
+import setwright.app.command.ManualCommand;
 import setwright.app.command.MapCommand;
 import setwright.app.command.PredictCommand;
 import setwright.app.command.ProposeCommand;
@@ -58,7 +60,13 @@ import setwright.core.simulation.sweep.Sweeper;
         description = "Leads from a driver's recorded laps to the next right decision about driver and car.",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "2:wrong usage", "3:bad input", "4:not enough evidence"},
+        footerHeading = Examples.HEADING,
         footer = {
+            "  setwright demo",
+            "  setwright diagnose laps.csv --car car.yaml",
+            "  setwright serve",
             "",
             "Advice for a real car is a starting point, to be checked by a qualified person.",
             "Series rules, manufacturer limits and circuit rules come first."
@@ -102,6 +110,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new SumsCommand())
                 .addSubcommand(new SimulateCommand())
                 .addSubcommand(new Completion())
+                .addSubcommand(new ManualCommand())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Failures(System.getenv()));
     }
@@ -139,7 +148,12 @@ public final class Main implements Runnable {
     }
 
     /** Prints a script that completes commands and options in bash and zsh. */
-    @Command(name = "completion", description = "Prints a completion script: source <(setwright completion)")
+    @Command(
+            name = "completion",
+            description = "Prints a script that completes commands and options in bash and zsh.",
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {"  source <(setwright completion)", "  setwright completion > setwright.bash"})
     static final class Completion implements Runnable {
 
         @Spec

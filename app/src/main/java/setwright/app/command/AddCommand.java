@@ -37,7 +37,13 @@ import setwright.logbook.Logbook;
             "Each becomes a stint with a number, by which it can be judged at any time. The same file is read once. Car and driver are"
                     + " those of the last stint unless told; a circuit is recognised."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright add laps.csv --car car.yaml --driver Ines",
+            "  setwright add next.csv --tyre-age 12 --fuel 40",
+            "  setwright add morning.csv noon.csv --car car.yaml --at \"North circuit\""
+        })
 public final class AddCommand implements Callable<Integer> {
     private final DeskOpener desk;
 

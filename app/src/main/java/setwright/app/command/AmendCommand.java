@@ -18,7 +18,9 @@ import setwright.app.text.Sentence;
         name = "amend",
         description =
                 "Corrects what was said of a stint when it came into the logbook; what was before stays in the story.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright amend 12 --driver Ines", "  setwright amend 12 --setup 3 --track-temperature 31"})
 public final class AmendCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -32,7 +32,9 @@ import setwright.app.units.Figures;
             "The driver's sheet says where to work and how, at most three places; the engineer's what repeats, what to change and what would"
                     + " refute it."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright brief", "  setwright brief laps.csv --car car.yaml --driver Ines --out ines"})
 public final class BriefCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final DeskOpener desk;

@@ -22,7 +22,9 @@ import setwright.intake.car.CarSheetReader;
         name = "car",
         description = "Works with car sheets.",
         mixinStandardHelpOptions = true,
-        subcommands = CarCommand.Check.class)
+        subcommands = CarCommand.Check.class,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright car check car.yaml", "  setwright car fit laps.csv --car car.yaml"})
 public final class CarCommand implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -37,7 +39,9 @@ public final class CarCommand implements Runnable {
     @Command(
             name = "check",
             description = "Checks a car sheet: what is given, what follows from it and what is assumed.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {"  setwright car check car.yaml", "  setwright car check car.yaml --json"})
     static final class Check implements Callable<Integer> {
         @Spec
         private CommandSpec spec;

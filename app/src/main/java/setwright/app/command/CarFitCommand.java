@@ -28,7 +28,12 @@ import setwright.core.judgement.Diagnosis;
         name = "fit",
         description = "Says what recorded laps tell of a car beyond its sheet, with the data beside the fitted car; and"
                 + " what they cannot tell, with the channel or manoeuvre that would.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright car fit laps.csv --car car.yaml",
+            "  setwright car fit ada.csv bo.csv --car car.yaml --html fit.html"
+        })
 public final class CarFitCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final CarFitter fitter;

@@ -43,7 +43,13 @@ import setwright.logbook.Logbook;
             "Writes the story as a page, and beside it the report of the coached laps with all its evidence. In a terminal it then"
                     + " opens the local page with the stints of that day."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright demo --no-page",
+            "  setwright demo --car vessane --circuit velmarra --fault \"too little rear wing\"",
+            "  setwright demo --keep laps"
+        })
 public final class DemoCommand implements Callable<Integer> {
     private static final String STANDARD_FAULT = "rear end too stiff in roll";
 

@@ -41,7 +41,14 @@ import setwright.core.judgement.Verdict;
         description =
                 "Says from recorded laps whether the driving repeats, where the car does not follow, what sets it off"
                         + " and what it costs.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright diagnose laps.csv --car car.yaml",
+            "  setwright diagnose laps.csv --car car.yaml --html report.html",
+            "  setwright diagnose ada.csv bo.csv --car car.yaml --driver Ada --driver Bo",
+            "  setwright diagnose 12 --json"
+        })
 public final class DiagnoseCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final DeskOpener desk;

@@ -49,7 +49,13 @@ import setwright.app.units.UnitSystem;
             "export plots [FILE|STINT] --to FOLDER writes every drawing of the report, and of the change that is proposed, as an"
                     + " SVG file of its own."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright export passes 7 --to passes.csv",
+            "  setwright export plots laps.csv --car car.yaml --to drawings",
+            "  setwright export --out everything"
+        })
 public final class ExportCommand implements Callable<Integer> {
     private static final String PLOTS = "plots";
 

@@ -26,7 +26,14 @@ import setwright.logbook.row.EntryRow;
             "",
             "Of the last day that has anything, unless --day, --all or words to search for are given."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright log",
+            "  setwright log --stints",
+            "  setwright log --note \"rain from lap 6\" --about 12",
+            "  setwright log rear bar"
+        })
 public final class LogCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

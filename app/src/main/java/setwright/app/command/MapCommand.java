@@ -19,7 +19,9 @@ import setwright.intake.map.Proposal;
         description =
                 "Prints the proposed channel map of a recording as YAML, each entry with its evidence. Keep it in a file,"
                         + " correct it, and give it to diagnose with --map.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright map laps.csv > map.yaml", "  setwright diagnose laps.csv --map map.yaml"})
 public final class MapCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

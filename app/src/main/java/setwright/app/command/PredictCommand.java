@@ -34,7 +34,13 @@ import setwright.intake.problem.InputProblem;
                     + " are one change, turned together. Without an item, each is turned by one step each way and the"
                     + " quickest comes first."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright predict laps.csv --car car.yaml front_bar=-1step",
+            "  setwright predict laps.csv --car car.yaml",
+            "  setwright predict 12 rear_spring=-10 --html prediction.html"
+        })
 public final class PredictCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final DeskOpener desk;

@@ -28,7 +28,13 @@ import setwright.app.text.ProposalText;
                     + " what it upsets elsewhere is proposed, with what the next stint should show if it is right. Changes that"
                     + " are not to be made are listed with the reason."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright propose laps.csv --car car.yaml",
+            "  setwright propose laps.csv --car car.yaml --html change.html",
+            "  setwright propose 12 --json"
+        })
 public final class ProposeCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final DeskOpener desk;

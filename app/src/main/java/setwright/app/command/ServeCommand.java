@@ -24,7 +24,9 @@ import setwright.logbook.Logbook;
             "Only browsers on this machine can see it. It begins a logbook where there is none, and runs until it is"
                     + " stopped with Ctrl+C."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright serve", "  setwright serve --no-browser --port 8090"})
 public final class ServeCommand implements Callable<Integer> {
     private final DeskOpener desk;
     private final ChangeProposer proposer;

@@ -22,7 +22,9 @@ import setwright.app.text.SetupText;
 @Command(
         name = "setup",
         description = "Keeps every version of a car's setup: enters, changes, shows, compares and undoes.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright setup show", "  setwright setup change rear_bar=-1step --why \"loose at the exit\""})
 public final class SetupCommand implements Runnable {
     private static final String CAR = "Name of the car in the logbook; else the car of the last stint.";
     private static final String TOGETHER =
@@ -40,7 +42,12 @@ public final class SetupCommand implements Runnable {
     @Command(
             name = "new",
             description = "Enters a car sheet: a new car, or a new version of a known one.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {
+                "  setwright setup new car.yaml",
+                "  setwright setup new car.yaml --name \"Car 7\" --why \"new dampers\""
+            })
     int enter(
             @Parameters(paramLabel = "SHEET", description = "Car sheet (YAML).") Path sheet,
             @Option(
@@ -61,7 +68,12 @@ public final class SetupCommand implements Runnable {
     @Command(
             name = "change",
             description = "Changes items of the setup that is on the car, as a new version.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {
+                "  setwright setup change rear_bar=-1step --why \"loose at the exit\"",
+                "  setwright setup change front_spring=120 rear_spring=110 --together \"one set\""
+            })
     int change(
             @Parameters(
                             arity = "1..*",
@@ -84,7 +96,12 @@ public final class SetupCommand implements Runnable {
         return code;
     }
 
-    @Command(name = "use", description = "Puts a version back onto the car.", mixinStandardHelpOptions = true)
+    @Command(
+            name = "use",
+            description = "Puts a version back onto the car.",
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {"  setwright setup use 3"})
     int use(
             @Parameters(paramLabel = "N", description = "Number of the version.") int number,
             @Option(names = "--car", paramLabel = "NAME", description = CAR) Optional<String> car,
@@ -95,7 +112,9 @@ public final class SetupCommand implements Runnable {
     @Command(
             name = "undo",
             description = "Undoes the last change: the version that it was made from is on the car again.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {"  setwright setup undo"})
     int undo(
             @Option(names = "--car", paramLabel = "NAME", description = CAR) Optional<String> car,
             @Mixin LogbookOption place) {
@@ -105,7 +124,13 @@ public final class SetupCommand implements Runnable {
     @Command(
             name = "show",
             description = "Shows a setup; with --all, all versions and what each changed.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {
+                "  setwright setup show",
+                "  setwright setup show --all",
+                "  setwright setup show 3 --sheet > car.yaml"
+            })
     int show(
             @Parameters(
                             arity = "0..1",
@@ -138,7 +163,9 @@ public final class SetupCommand implements Runnable {
     @Command(
             name = "diff",
             description = "Says what two versions of a setup do not have alike.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footerHeading = Examples.HEADING,
+            footer = {"  setwright setup diff 3", "  setwright setup diff 3 5 --json"})
     int diff(
             @Parameters(index = "0", paramLabel = "N", description = "Number of the one version.") int from,
             @Parameters(

@@ -39,7 +39,13 @@ import setwright.core.simulation.logger.LoggerPlan;
             "",
             "--set front_bar=3 turns an item of the setup; --fault puts a known fault into the car (its names: --faults)."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright simulate --laps 10 --out practice",
+            "  setwright simulate --fault \"rear springs too stiff\" --driver holds --out practice",
+            "  setwright simulate --faults --car pirrel"
+        })
 public final class SimulateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -41,7 +41,12 @@ import setwright.intake.car.CarSheetReader;
             "The circuit comes from a file kept with diagnose --save-circuit, or from a recording made there; a recording also tells"
                     + " more of the car than its sheet does. Such laps see no dampers, no transients and no driver."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sweep front_bar --car car.yaml --recording laps.csv",
+            "  setwright sweep front_wing rear_wing --car car.yaml --recording laps.csv"
+        })
 public final class SweepCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final SetupSweeper sweeper;

@@ -9,7 +9,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "trial",
         description = "Works with changes that are tried back to back.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright trial plan 12 rear_bar=-1step", "  setwright trial judge", "  setwright trial tried"})
 public final class TrialCommand implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -16,7 +16,9 @@ import setwright.logbook.row.TrialRow;
 @Command(
         name = "drop",
         description = "Gives up the trial that is under way in the logbook, so that other things may be changed.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright trial drop"})
 public final class TrialDropCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

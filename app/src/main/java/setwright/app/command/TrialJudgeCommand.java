@@ -39,7 +39,13 @@ import setwright.logbook.Logbook;
                     + " to be cured are judged; laps of one run are no replicates, so that the scatter from run to run counts.",
             "Without recordings, the trial that is under way in the logbook is judged with all runs read so far."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright trial judge a.csv b.csv a2.csv --car a.yaml --car b.yaml",
+            "  setwright trial judge --html trial.html",
+            "  setwright trial judge --without 14 --why \"red flag\""
+        })
 public final class TrialJudgeCommand implements Callable<Integer> {
     private static final int MANY_STEPS = 4 * Diagnoser.STEPS + 1;
 

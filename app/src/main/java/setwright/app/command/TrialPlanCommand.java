@@ -34,7 +34,13 @@ import setwright.logbook.Logbook;
                     + " one, or one that is named. With a stint of the logbook the trial is opened: until it is judged or dropped,"
                     + " nothing else is changed on the car."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright trial plan laps.csv --car car.yaml",
+            "  setwright trial plan 12",
+            "  setwright trial plan 12 rear_bar=-1step"
+        })
 public final class TrialPlanCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
     private final DeskOpener desk;

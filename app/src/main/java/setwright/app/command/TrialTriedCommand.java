@@ -22,7 +22,9 @@ import setwright.app.units.UnitSystem;
             "",
             "What was measured on a car draws the next predictions for it."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright trial tried", "  setwright trial tried --json"})
 public final class TrialTriedCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -4,12 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.AirSum;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.Unit;
 
 /** Density of the air. */
-@Command(name = "air", description = "Density of the air by altitude, temperature, pressure and humidity.")
+@Command(
+        name = "air",
+        description = "Density of the air by altitude, temperature, pressure and humidity.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums air --altitude 600 --temperature 25",
+            "  setwright sums air --pressure 985 --temperature 18 --humidity 70"
+        })
 final class AirCommand extends SumCommand {
     @Option(names = "--altitude", paramLabel = "M", description = "Above the sea, to 11000 m; 0 when left out.")
     private Optional<Double> altitude = Optional.empty();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.BrakesSum;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.Unit;
@@ -12,7 +13,12 @@ import setwright.core.car.worked.Unit;
 /** Brake balance at a deceleration. */
 @Command(
         name = "brakes",
-        description = "Ideal brake balance at a deceleration, the grip each axle needs, which axle locks first.")
+        description = "Ideal brake balance at a deceleration, the grip each axle needs, which axle locks first.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums brakes --car car.yaml --deceleration 1.2",
+            "  setwright sums brakes --car car.yaml --bias 58 --friction 1.4"
+        })
 final class BrakesCommand extends CarSumCommand {
     @Mixin
     private CarMixin car = new CarMixin();

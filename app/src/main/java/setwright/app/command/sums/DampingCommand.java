@@ -4,13 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.DampingSum;
 import setwright.core.car.worked.Input;
 import setwright.core.car.worked.Unit;
 
 /** Damper rate to damping ratio, and back. */
-@Command(name = "damping", description = "Damper rate to damping ratio, or a wanted ratio to a damper rate.")
+@Command(
+        name = "damping",
+        description = "Damper rate to damping ratio, or a wanted ratio to a damper rate.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums damping --car car.yaml --axle front --damper 4000",
+            "  setwright sums damping --spring 120 --motion-ratio 0.8 --mass 280 --ratio 0.7"
+        })
 final class DampingCommand extends CarSumCommand {
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")
     private Optional<Axle> axle = Optional.empty();

@@ -5,13 +5,21 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import setwright.app.command.BadOption;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.FuelSum;
 import setwright.core.car.worked.Input;
 import setwright.core.car.worked.Unit;
 
 /** Fuel for a stint. */
-@Command(name = "fuel", description = "Fuel for a number of laps or minutes, or the laps that a filling allows.")
+@Command(
+        name = "fuel",
+        description = "Fuel for a number of laps or minutes, or the laps that a filling allows.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums fuel --laps 20 --per-lap 2.4 --reserve 3",
+            "  setwright sums fuel --minutes 40 --lap-time 94.5 --per-lap 2.4 --in-tank 55"
+        })
 final class FuelCommand extends CarSumCommand {
     /** Common practice: petrol at 15 C has 0.72 to 0.775 kg/l (EN 228, value from memory). */
     private static final double USUAL_DENSITY = 0.745;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.GearingSum;
 import setwright.core.car.worked.Unit;
@@ -12,7 +13,12 @@ import setwright.core.car.worked.Unit;
 @Command(
         name = "gearing",
         description =
-                "Speed in each gear at the rev limit, the drop at each upshift, engine speeds, a final drive to fit.")
+                "Speed in each gear at the rev limit, the drop at each upshift, engine speeds, a final drive to fit.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums gearing --car car.yaml --speed 180",
+            "  setwright sums gearing --car car.yaml --limit-at 245"
+        })
 final class GearingCommand extends CarSumCommand {
     @Option(names = "--rev-limit", paramLabel = "RPM", description = "Engine speed limit.")
     private Optional<Double> limit = Optional.empty();

@@ -4,13 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.Input;
 import setwright.core.car.worked.PressureSum;
 import setwright.core.car.worked.Unit;
 
 /** Cold and hot tyre pressure. */
-@Command(name = "pressure", description = "Cold tyre pressure to hot, or a wanted hot pressure to the cold one to set.")
+@Command(
+        name = "pressure",
+        description = "Cold tyre pressure to hot, or a wanted hot pressure to the cold one to set.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums pressure --cold 1.6 --cold-temperature 20 --hot-temperature 80",
+            "  setwright sums pressure --hot 2.0 --cold-temperature 20 --hot-temperature 80"
+        })
 final class PressureCommand extends CarSumCommand {
     private static final double STANDARD_BAR = 1.01325;
 

@@ -4,12 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.RideSum;
 import setwright.core.car.worked.Unit;
 
 /** Spring rate to ride frequency, and back. */
-@Command(name = "ride", description = "Spring rate to ride frequency, or a wanted frequency to a spring rate.")
+@Command(
+        name = "ride",
+        description = "Spring rate to ride frequency, or a wanted frequency to a spring rate.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums ride --car car.yaml",
+            "  setwright sums ride --spring 120 --motion-ratio 0.8 --mass 280 --frequency 2.5"
+        })
 final class RideCommand extends CarSumCommand {
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")
     private Optional<Axle> axle = Optional.empty();

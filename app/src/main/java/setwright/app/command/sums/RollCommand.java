@@ -5,12 +5,17 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.RollSum;
 import setwright.core.car.worked.Unit;
 
 /** Roll stiffness of both axles. */
-@Command(name = "roll", description = "Roll stiffness of both axles, the front share, a front bar for a wanted share.")
+@Command(
+        name = "roll",
+        description = "Roll stiffness of both axles, the front share, a front bar for a wanted share.",
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright sums roll --car car.yaml", "  setwright sums roll --car car.yaml --share 54"})
 final class RollCommand extends CarSumCommand {
     @Mixin
     private SpringsMixin springs = new SpringsMixin();

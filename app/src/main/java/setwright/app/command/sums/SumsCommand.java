@@ -4,6 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import setwright.app.command.Examples;
 
 /** The everyday sums of the trade. */
 @Command(
@@ -21,6 +22,11 @@ import picocli.CommandLine.Spec;
             PressureCommand.class,
             AirCommand.class,
             TopSpeedCommand.class
+        },
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums brakes --car car.yaml --deceleration 1.2",
+            "  setwright sums fuel --laps 20 --per-lap 2.4"
         })
 public final class SumsCommand implements Runnable {
     @Spec

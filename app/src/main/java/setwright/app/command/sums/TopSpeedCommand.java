@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.TopSpeedSum;
 import setwright.core.car.worked.Unit;
 
 /** Top speed from power, drag and rolling resistance. */
-@Command(name = "top-speed", description = "The speed at which drag and rolling resistance take all the power.")
+@Command(
+        name = "top-speed",
+        description = "The speed at which drag and rolling resistance take all the power.",
+        footerHeading = Examples.HEADING,
+        footer = {"  setwright sums top-speed --power 210 --drag-area 0.75 --mass 1250"})
 final class TopSpeedCommand extends CarSumCommand {
     /** Common practice: 0.010 to 0.015 on dry asphalt. */
     private static final double USUAL_ROLLING = 0.012;

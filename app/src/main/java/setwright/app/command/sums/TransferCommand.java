@@ -5,13 +5,21 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import setwright.app.command.Examples;
 import setwright.core.car.worked.Calculation;
 import setwright.core.car.worked.Input;
 import setwright.core.car.worked.TransferSum;
 import setwright.core.car.worked.Unit;
 
 /** Wheel loads under acceleration. */
-@Command(name = "transfer", description = "Load transfer, its front share, roll angle and wheel loads.")
+@Command(
+        name = "transfer",
+        description = "Load transfer, its front share, roll angle and wheel loads.",
+        footerHeading = Examples.HEADING,
+        footer = {
+            "  setwright sums transfer --car car.yaml --lateral 1.4",
+            "  setwright sums transfer --car car.yaml --longitudinal -1.1"
+        })
 final class TransferCommand extends CarSumCommand {
     private static final double USUAL_HUB_HEIGHT_M = 0.3;
 
