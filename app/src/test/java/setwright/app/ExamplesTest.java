@@ -18,8 +18,10 @@ final class ExamplesTest {
     /** A narrower terminal would break an example into two lines, which could no longer be copied (80: picocli's usual width). */
     private static final int WIDTH = 80;
 
+    private static final CommandLine PROGRAM = Main.commandLine();
+
     static Stream<String> commands() {
-        return all(Main.commandLine()).map(command -> command.getCommandSpec().qualifiedName());
+        return all(PROGRAM).map(command -> command.getCommandSpec().qualifiedName());
     }
 
     private static Stream<CommandLine> all(CommandLine command) {
@@ -28,7 +30,7 @@ final class ExamplesTest {
     }
 
     private static CommandLine command(String name) {
-        return all(Main.commandLine())
+        return all(PROGRAM)
                 .filter(command -> command.getCommandSpec().qualifiedName().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -59,7 +61,7 @@ final class ExamplesTest {
     void theCommandLineTakesEveryExample(String name) {
         for (String example : examples(command(name))) {
             List<String> words = words(example);
-            assertThatCode(() -> Main.commandLine().parseArgs(words.toArray(String[]::new)))
+            assertThatCode(() -> PROGRAM.parseArgs(words.toArray(String[]::new)))
                     .as(example)
                     .doesNotThrowAnyException();
         }

@@ -47,7 +47,7 @@ import setwright.logbook.Logbook;
         footerHeading = Examples.HEADING,
         footer = {
             "  setwright demo --no-page",
-            "  setwright demo --car vessane --circuit velmarra --fault \"too little rear wing\"",
+            "  setwright demo --car vessane --fault \"too little rear wing\"",
             "  setwright demo --keep laps"
         })
 public final class DemoCommand implements Callable<Integer> {

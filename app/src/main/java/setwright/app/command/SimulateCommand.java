@@ -43,7 +43,7 @@ import setwright.core.simulation.logger.LoggerPlan;
         footerHeading = Examples.HEADING,
         footer = {
             "  setwright simulate --laps 10 --out practice",
-            "  setwright simulate --fault \"rear springs too stiff\" --driver holds --out practice",
+            "  setwright simulate --fault \"rear springs too stiff\" --out practice",
             "  setwright simulate --faults --car pirrel"
         })
 public final class SimulateCommand implements Callable<Integer> {

@@ -16,7 +16,7 @@ import setwright.core.car.worked.Unit;
         footerHeading = Examples.HEADING,
         footer = {
             "  setwright sums ride --car car.yaml",
-            "  setwright sums ride --spring 120 --motion-ratio 0.8 --mass 280 --frequency 2.5"
+            "  setwright sums ride --spring 120 --motion-ratio 0.8 --mass 280"
         })
 final class RideCommand extends CarSumCommand {
     @Option(names = "--axle", paramLabel = "AXLE", description = "front or rear of the car sheet; both when left out.")

@@ -1,0 +1,49 @@
+package setwright.app.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Types the commands of the pages for newcomers, in order, in an empty folder, and looks for what the pages say they answer. */
+final class DocumentsIT {
+    private static final Path PROGRAM =
+            Path.of(System.getProperty("setwright.program")).toAbsolutePath().normalize();
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tutorial.md", "own-car.md"})
+    void everyCommandOfThePageWorksAndAnswersAsThePageSays(String page) throws Exception {
+        Path link = Files.createSymbolicLink(folder.resolve("setwright"), PROGRAM);
+        try {
+            for (Document.Step step : Document.read(page).steps()) {
+                Path answer = folder.resolve("answer.txt");
+                int exitCode = new ProcessBuilder("bash", "-e", "-c", step.commands())
+                        .directory(folder.toFile())
+                        .redirectErrorStream(true)
+                        .redirectOutput(answer.toFile())
+                        .start()
+                        .waitFor();
+                String words = Files.readString(answer);
+                assertThat(exitCode).as(step.commands() + words).isZero();
+                assertThat(oneLine(words))
+                        .as(step.commands())
+                        .contains(step.answers().stream()
+                                .map(DocumentsIT::oneLine)
+                                .toList());
+            }
+        } finally {
+            Files.delete(link); // or clearing the temporary folder warns of a link that leads out of it
+        }
+    }
+
+    /** Where the terminal breaks a line does not matter. */
+    private static String oneLine(String words) {
+        return words.strip().replaceAll("\\s+", " ");
+    }
+}
