@@ -130,7 +130,7 @@ final class Distribute {
         Path runtime = work.resolve("runtime");
         say("linking a Java of " + modules.size() + " modules");
         run(List.of(
-                tool("jlink").toString(), "--add-modules", String.join(",", modules), "--strip-debug", "--no-man-pages",
+                tool("jlink").toString(), "--add-modules", String.join(",", modules), "--strip-java-debug-attributes", "--no-man-pages",
                 "--no-header-files", "--generate-cds-archive", "--output", runtime.toString()));
         return runtime;
     }
