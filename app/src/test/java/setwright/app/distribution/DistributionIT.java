@@ -41,9 +41,7 @@ final class DistributionIT {
 
     @BeforeAll
     static void make() throws Exception {
-        assumeThat(HOME.resolve("app/target/bom.xml"))
-                .as("no bill of materials: Maven ran without -Pdistribution (./check runs with it)")
-                .exists();
+        Bill.assumeCurrent();
         assumeThat(Stream.of("jlink", "jpackage").map(JDK::resolve).allMatch(Files::isExecutable))
                 .as("this JDK has no jlink or no jpackage: " + JDK)
                 .isTrue();
