@@ -42,7 +42,9 @@ import setwright.logbook.Logbook;
         footer = {
             "  setwright add laps.csv --car car.yaml --driver Ines",
             "  setwright add next.csv --tyre-age 12 --fuel 40",
-            "  setwright add morning.csv noon.csv --car car.yaml --at \"North circuit\""
+            "  setwright add morning.csv noon.csv --car car.yaml --at \"North circuit\"",
+            "  setwright add laps.csv --with track.gpx",
+            "  setwright add --watch logger --driver Ines"
         })
 public final class AddCommand implements Callable<Integer> {
     private final DeskOpener desk;

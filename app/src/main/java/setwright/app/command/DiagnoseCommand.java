@@ -47,6 +47,7 @@ import setwright.core.judgement.Verdict;
             "  setwright diagnose laps.csv --car car.yaml",
             "  setwright diagnose laps.csv --car car.yaml --html report.html",
             "  setwright diagnose ada.csv bo.csv --car car.yaml --driver Ada --driver Bo",
+            "  setwright diagnose laps.mf4 --with track.nmea --car car.yaml",
             "  setwright diagnose 12 --json"
         })
 public final class DiagnoseCommand implements Callable<Integer> {

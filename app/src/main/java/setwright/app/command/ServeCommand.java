@@ -26,7 +26,8 @@ import setwright.logbook.Logbook;
         },
         mixinStandardHelpOptions = true,
         footerHeading = Examples.HEADING,
-        footer = {"  setwright serve", "  setwright serve --no-browser --port 8090"})
+        footer = {"  setwright serve", "  setwright serve --watch logger", "  setwright serve --no-browser --port 8090"
+        })
 public final class ServeCommand implements Callable<Integer> {
     private final DeskOpener desk;
     private final ChangeProposer proposer;

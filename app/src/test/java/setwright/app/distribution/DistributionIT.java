@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -65,8 +66,6 @@ final class DistributionIT {
     void theImageDoesEveryKindOfWorkWithoutAJavaBesideIt() throws Exception {
         Path recording = unpack("stint.csv.gz");
         Path car = unpack("car.yaml");
-        Started demo = program("demo", "demo", "--no-page"); // the longest; the others run beside it
-
         assertThat(finish(program("version", "--version")).results()).startsWith("setwright 0.");
         assertThat(finish(program("help", "--help")).results()).contains("Usage: setwright", "Examples:");
 
@@ -84,8 +83,15 @@ final class DistributionIT {
         assertThat(brief.exitCode()).as(brief.messages()).isZero();
         assertThat(Files.readAllBytes(folder.resolve("sheet.pdf")))
                 .startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
+    }
 
-        Outcome told = finish(demo);
+    @Test
+    @EnabledIfSystemProperty(
+            named = "setwright.nightly",
+            matches = "true",
+            disabledReason = "takes minutes; -Dsetwright.nightly=true")
+    void theImageTellsTheWholeStory() throws Exception {
+        Outcome told = finish(program("demo", "demo", "--no-page"));
         assertThat(told.exitCode()).as(told.messages()).isZero();
         assertThat(told.results()).contains("Coach the driver first", "What is true");
     }
