@@ -70,7 +70,9 @@ final class ColumnReader {
             channels.put(quantity, samples);
         }
         rollWheels(channels);
-        scalePedals(channels);
+        boolean pressures = OptionalChannels.brakeFromCircuits(channels, remarks);
+        OptionalChannels.tyreFromThirds(channels, remarks);
+        scalePedals(channels, pressures);
         return channels;
     }
 
@@ -117,11 +119,12 @@ final class ColumnReader {
         }
     }
 
-    private void scalePedals(Map<Quantity, double[]> channels) {
+    private void scalePedals(Map<Quantity, double[]> channels, boolean fromCircuits) {
         double[] brake = channels.get(Quantity.BRAKE);
-        boolean pressure = map.entry(Quantity.BRAKE)
-                .map(entry -> entry.unit().dimension() == Dimension.PRESSURE)
-                .orElse(false);
+        boolean pressure = fromCircuits
+                || map.entry(Quantity.BRAKE)
+                        .map(entry -> entry.unit().dimension() == Dimension.PRESSURE)
+                        .orElse(false);
         if (brake != null && pressure) {
             // A parked car may stand on its brakes harder than it ever drives on them.
             double[] speed = channels.getOrDefault(Quantity.SPEED, brake);

@@ -90,6 +90,11 @@ final class SyntheticRun {
         return values;
     }
 
+    /** Adds a column. */
+    void add(String column, double[] values) {
+        columns.put(column, values.clone());
+    }
+
     /** How one column is written. */
     record Writing(String column, String header, double factor, double offset) {
         Writing(String column, String header, double factor) {

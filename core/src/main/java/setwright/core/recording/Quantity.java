@@ -47,7 +47,39 @@ public enum Quantity {
     TYRE_TEMPERATURE_FRONT_RIGHT("tyre temperature front right", "K"),
     TYRE_TEMPERATURE_REAR_LEFT("tyre temperature rear left", "K"),
     TYRE_TEMPERATURE_REAR_RIGHT("tyre temperature rear right", "K"),
-    FUEL_MASS("fuel mass", "kg");
+    FUEL_MASS("fuel mass", "kg"),
+    /** Line pressure of the front circuit. */
+    BRAKE_PRESSURE_FRONT("brake pressure front", "Pa"),
+    BRAKE_PRESSURE_REAR("brake pressure rear", "Pa"),
+    /** Inflation pressure above that of the air outside (gauge); absolute readings are brought to it on the way in. */
+    TYRE_PRESSURE_FRONT_LEFT("tyre pressure front left", "Pa"),
+    TYRE_PRESSURE_FRONT_RIGHT("tyre pressure front right", "Pa"),
+    TYRE_PRESSURE_REAR_LEFT("tyre pressure rear left", "Pa"),
+    TYRE_PRESSURE_REAR_RIGHT("tyre pressure rear right", "Pa"),
+    /** Of the tread toward the middle of the car. */
+    TYRE_TEMPERATURE_INNER_FRONT_LEFT("inner tyre temperature front left", "K"),
+    TYRE_TEMPERATURE_INNER_FRONT_RIGHT("inner tyre temperature front right", "K"),
+    TYRE_TEMPERATURE_INNER_REAR_LEFT("inner tyre temperature rear left", "K"),
+    TYRE_TEMPERATURE_INNER_REAR_RIGHT("inner tyre temperature rear right", "K"),
+    TYRE_TEMPERATURE_MIDDLE_FRONT_LEFT("middle tyre temperature front left", "K"),
+    TYRE_TEMPERATURE_MIDDLE_FRONT_RIGHT("middle tyre temperature front right", "K"),
+    TYRE_TEMPERATURE_MIDDLE_REAR_LEFT("middle tyre temperature rear left", "K"),
+    TYRE_TEMPERATURE_MIDDLE_REAR_RIGHT("middle tyre temperature rear right", "K"),
+    TYRE_TEMPERATURE_OUTER_FRONT_LEFT("outer tyre temperature front left", "K"),
+    TYRE_TEMPERATURE_OUTER_FRONT_RIGHT("outer tyre temperature front right", "K"),
+    TYRE_TEMPERATURE_OUTER_REAR_LEFT("outer tyre temperature rear left", "K"),
+    TYRE_TEMPERATURE_OUTER_REAR_RIGHT("outer tyre temperature rear right", "K"),
+    /** Of the body above the road at the front axle, between the wheels. */
+    RIDE_HEIGHT_FRONT("ride height front", "m"),
+    RIDE_HEIGHT_REAR("ride height rear", "m"),
+    RIDE_HEIGHT_FRONT_LEFT("ride height front left", "m"),
+    RIDE_HEIGHT_FRONT_RIGHT("ride height front right", "m"),
+    RIDE_HEIGHT_REAR_LEFT("ride height rear left", "m"),
+    RIDE_HEIGHT_REAR_RIGHT("ride height rear right", "m"),
+    TRACK_TEMPERATURE("track temperature", "K"),
+    AIR_TEMPERATURE("air temperature", "K"),
+    /** That the hands put in, left positive. */
+    STEERING_TORQUE("steering torque", "N m");
 
     private final String words;
     private final String siUnit;

@@ -14,6 +14,7 @@ public enum Dimension {
     PRESSURE,
     TEMPERATURE,
     MASS,
+    TORQUE,
     NUMBER;
 
     /** Returns the dimension of a quantity's own SI unit. */
@@ -34,12 +35,39 @@ public enum Dimension {
                     SUSPENSION_FRONT_LEFT,
                     SUSPENSION_FRONT_RIGHT,
                     SUSPENSION_REAR_LEFT,
-                    SUSPENSION_REAR_RIGHT -> LENGTH;
+                    SUSPENSION_REAR_RIGHT,
+                    RIDE_HEIGHT_FRONT,
+                    RIDE_HEIGHT_REAR,
+                    RIDE_HEIGHT_FRONT_LEFT,
+                    RIDE_HEIGHT_FRONT_RIGHT,
+                    RIDE_HEIGHT_REAR_LEFT,
+                    RIDE_HEIGHT_REAR_RIGHT -> LENGTH;
             case THROTTLE, BRAKE -> SHARE;
             case TYRE_TEMPERATURE_FRONT_LEFT,
                     TYRE_TEMPERATURE_FRONT_RIGHT,
                     TYRE_TEMPERATURE_REAR_LEFT,
-                    TYRE_TEMPERATURE_REAR_RIGHT -> TEMPERATURE;
+                    TYRE_TEMPERATURE_REAR_RIGHT,
+                    TYRE_TEMPERATURE_INNER_FRONT_LEFT,
+                    TYRE_TEMPERATURE_INNER_FRONT_RIGHT,
+                    TYRE_TEMPERATURE_INNER_REAR_LEFT,
+                    TYRE_TEMPERATURE_INNER_REAR_RIGHT,
+                    TYRE_TEMPERATURE_MIDDLE_FRONT_LEFT,
+                    TYRE_TEMPERATURE_MIDDLE_FRONT_RIGHT,
+                    TYRE_TEMPERATURE_MIDDLE_REAR_LEFT,
+                    TYRE_TEMPERATURE_MIDDLE_REAR_RIGHT,
+                    TYRE_TEMPERATURE_OUTER_FRONT_LEFT,
+                    TYRE_TEMPERATURE_OUTER_FRONT_RIGHT,
+                    TYRE_TEMPERATURE_OUTER_REAR_LEFT,
+                    TYRE_TEMPERATURE_OUTER_REAR_RIGHT,
+                    TRACK_TEMPERATURE,
+                    AIR_TEMPERATURE -> TEMPERATURE;
+            case BRAKE_PRESSURE_FRONT,
+                    BRAKE_PRESSURE_REAR,
+                    TYRE_PRESSURE_FRONT_LEFT,
+                    TYRE_PRESSURE_FRONT_RIGHT,
+                    TYRE_PRESSURE_REAR_LEFT,
+                    TYRE_PRESSURE_REAR_RIGHT -> PRESSURE;
+            case STEERING_TORQUE -> TORQUE;
             case FUEL_MASS -> MASS;
             case GEAR, LAP_NUMBER, LAP_TRIGGER -> NUMBER;
         };

@@ -61,6 +61,7 @@ public final class MapProposer {
         if (search.get(Quantity.SPEED).isPresent()) {
             PullSearch.run(search);
             LateralSearch.run(search);
+            BrakePressureSearch.run(search);
             PedalSearch.run(search);
             WheelSearch.run(search);
             DistanceSearch.run(search);

@@ -29,6 +29,9 @@ final class PedalSearch {
     private static void find(Search search, Quantity pedal, int effect) {
         List<Candidate> candidates = new ArrayList<>(search.named(pedal));
         boolean byWords = !candidates.isEmpty();
+        if (!byWords && pedal == Quantity.BRAKE && BrakePressureSearch.found(search)) {
+            return;
+        }
         if (!byWords) {
             candidates.addAll(search.nameless());
         }

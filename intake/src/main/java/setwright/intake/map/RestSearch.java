@@ -1,8 +1,10 @@
 package setwright.intake.map;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
@@ -11,6 +13,13 @@ import setwright.intake.map.Search.Standing;
 
 /** Finds what is told by words and by the look of the numbers alone: counters, gear, engine speed, temperatures, travel, fuel. */
 final class RestSearch {
+    private static final Set<Quantity> ONE_EACH = EnumSet.of(
+            Quantity.TYRE_TEMPERATURE_FRONT_LEFT,
+            Quantity.TYRE_TEMPERATURE_FRONT_RIGHT,
+            Quantity.TYRE_TEMPERATURE_REAR_LEFT,
+            Quantity.TYRE_TEMPERATURE_REAR_RIGHT);
+    private static final Set<String> VOLUMES = Set.of("l", "gal");
+
     private RestSearch() {}
 
     static void run(Search search) {
@@ -20,20 +29,38 @@ final class RestSearch {
         engine(search);
         for (Quantity quantity : Quantity.values()) {
             switch (Dimension.of(quantity)) {
-                case TEMPERATURE -> temperature(search, quantity);
+                case TEMPERATURE -> {
+                    if (ONE_EACH.contains(quantity)) {
+                        temperature(search, quantity);
+                    }
+                }
                 case LENGTH -> {
                     if (quantity.name().startsWith("SUSPENSION")) {
                         travel(search, quantity);
                     }
                 }
-                case MASS -> plain(search, quantity, Units.get(Dimension.MASS, "kg"));
+                case MASS -> {
+                    plain(search, quantity, Units.get(Dimension.MASS, "kg"));
+                    tellDensity(search, quantity);
+                }
                 default -> {
                     if (quantity == Quantity.VERTICAL_ACCELERATION) {
                         vertical(search);
                     }
                 }
             }
+            OptionalSearch.find(search, quantity);
         }
+    }
+
+    /** A volume is weighed with a density that nobody measured. */
+    private static void tellDensity(Search search, Quantity quantity) {
+        search.get(quantity)
+                .map(found -> found.entry().unit())
+                .filter(unit -> VOLUMES.contains(unit.symbol()))
+                .ifPresent(unit -> search.remark(
+                        "The fuel is recorded as a volume: one litre is taken as %.3f kg, the middle of what petrol may have.",
+                        Units.get(Dimension.MASS, "l").factor()));
     }
 
     private static void whole(Search search, Quantity quantity, Predicate<double[]> plausible) {

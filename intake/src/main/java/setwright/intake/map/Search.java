@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
 import setwright.intake.table.Table;
@@ -128,6 +129,19 @@ final class Search {
     boolean usable(int column) {
         TableColumn values = signals.table().columns().get(column);
         return !claimed.contains(column) && !values.isText() && values.finiteCount() > 1 && !signals.isConstant(column);
+    }
+
+    /** The best of the columns whose words fit, also one that holds one value only: the weather need not change. */
+    Optional<Candidate> namedOrConstant(Quantity quantity) {
+        if (given.isPresent()) {
+            return named(quantity).stream().findFirst();
+        }
+        return IntStream.range(0, headers.size())
+                .filter(i -> wordScore(i, quantity) > 0.0 && !claimed.contains(i))
+                .filter(i -> !table().columns().get(i).isText()
+                        && table().columns().get(i).finiteCount() > 1)
+                .mapToObj(i -> new Candidate(i, wordScore(i, quantity)))
+                .max(Comparator.comparingDouble(Candidate::wordScore));
     }
 
     /** Tells whether a column is named like something that is used but holds one value only. */

@@ -15,7 +15,7 @@ import setwright.core.recording.Quantity;
  *
  * <p><b>Source of factors:</b> BIPM, <i>The International System of Units</i>, 9th ed. 2019 (g_n = 9.806 65 m/s2 exactly, knot
  * 1852 m/h); NIST Special Publication 811, appendix B (mile 1609.344 m, inch 0.0254 m, pound 0.453 592 37 kg, psi
- * 6894.757 Pa).
+ * 6894.757 Pa, pound-force foot 1.355 818 N m).
  */
 public final class Units {
     /** Standard acceleration of free fall, m/s2. */
@@ -23,6 +23,7 @@ public final class Units {
     /** Petrol, kg per litre; common practice (0.72 to 0.775 in EN 228). */
     private static final double FUEL_KG_PER_LITRE = 0.745;
 
+    private static final double POUND_FORCE_FOOT_NM = 1.355818;
     private static final double MILE_M = 1609.344;
     private static final double FOOT_M = 0.3048;
     private static final double US_GALLON_LITRES = 3.785411784;
@@ -70,11 +71,11 @@ public final class Units {
         add(Dimension.SHARE, "0-1", 1.0, "01 0-1 0..1 1 - share ratio frac fraction unit norm normalised normalized");
         add(Dimension.SHARE, "%", 0.01, "% pct percent pc perc prozent 0-100 0..100");
         add(Dimension.PRESSURE, "Pa", 1.0, "pa pascal");
-        add(Dimension.PRESSURE, "kPa", 1.0e3, "kpa");
+        add(Dimension.PRESSURE, "kPa", 1.0e3, "kpa kpag kpaa");
         add(Dimension.PRESSURE, "MPa", 1.0e6, "mpa");
-        add(Dimension.PRESSURE, "bar", 1.0e5, "bar bars barg");
+        add(Dimension.PRESSURE, "bar", 1.0e5, "bar bars barg bara");
         add(Dimension.PRESSURE, "mbar", 1.0e2, "mbar hpa");
-        add(Dimension.PRESSURE, "psi", 6894.757, "psi psig lbf/in2");
+        add(Dimension.PRESSURE, "psi", 6894.757, "psi psig psia lbf/in2");
         ALL.add(remember(new Unit("K", Dimension.TEMPERATURE, 1.0, 0.0), "k kelvin"));
         ALL.add(remember(new Unit("degC", Dimension.TEMPERATURE, 1.0, 273.15), "degc c °c ºc celsius deg centigrade"));
         ALL.add(remember(
@@ -85,6 +86,9 @@ public final class Units {
         add(Dimension.MASS, "lb", 0.45359237, "lb lbs pound pounds");
         add(Dimension.MASS, "l", FUEL_KG_PER_LITRE, "l ltr litre litres liter liters");
         add(Dimension.MASS, "gal", FUEL_KG_PER_LITRE * US_GALLON_LITRES, "gal gallon gallons");
+        add(Dimension.TORQUE, "N m", 1.0, "nm n*m newtonmetre newtonmetres newtonmeter newtonmeters");
+        add(Dimension.TORQUE, "lbf ft", POUND_FORCE_FOOT_NM, "lbfft lbf*ft ftlbf ft*lbf ftlb lbft lb-ft ft-lb");
+        add(Dimension.TORQUE, "lbf in", POUND_FORCE_FOOT_NM / 12.0, "lbfin lbf*in inlbf inlb lbin lb-in in-lb");
         add(Dimension.NUMBER, "1", 1.0, "1 - no count number # bool flag 0/1 01 0-1");
     }
 

@@ -23,8 +23,15 @@ final class Vocabulary {
     private static final String STATES =
             " !rate !speed !velocity !torque !force !temp !temperature !target !error !demand";
 
+    /** A third of the tread is a quantity of its own. */
+    private static final String NO_THIRD = OptionalWords.forbidden(OptionalWords.THIRDS);
+
     private static final List<Rule> RULES = new ArrayList<>();
     private static final Set<String> DICTIONARY = new HashSet<>();
+    /** Shorter words of optional channels would cut words that mean something else. */
+    private static final int SHORTEST_OPTIONAL = 4;
+
+    private static int shortest;
 
     /** Words of things that are recorded but not used; physics alone never claims such a column. */
     private static final Set<String> OTHER = Set.of(
@@ -153,12 +160,29 @@ final class Vocabulary {
         corners("WHEEL_SPEED", 0.8, "speed/vel/ws/omega !damper !shock !susp !suspension");
         String notTravel = " !velocity !speed !force !temp !temperature !acc !accel !load !pressure";
         corners("SUSPENSION", 1.0, "susp/suspension/damper/dampers/shock/strut/spring/federweg" + notTravel);
-        corners("TYRE_TEMPERATURE", 1.0, "tyre/tire/reifen/pneu temp/temperature/temperatur !pressure !inflation");
-        corners("TYRE_TEMPERATURE", 0.9, "tyre/tire @TEMPERATURE !pressure");
+        corners(
+                "TYRE_TEMPERATURE",
+                1.0,
+                "tyre/tire/reifen/pneu temp/temperature/temperatur !pressure !inflation" + NO_THIRD);
+        corners("TYRE_TEMPERATURE", 0.9, "tyre/tire @TEMPERATURE !pressure" + NO_THIRD);
         rule(
                 Quantity.FUEL_MASS,
                 1.0,
                 "fuel !rate !flow !used !consumption !pressure !temp !temperature !per !cut !map !mix");
+        rule(
+                Quantity.FUEL_MASS,
+                0.95,
+                "kraftstoff/tankinhalt/carburant/carburante !druck !pression !pressione !verbrauch !temp !temperature"
+                        + " !temperatur !rate !flow !debit");
+        shortest = SHORTEST_OPTIONAL;
+        OptionalWords.AXLES.forEach(words -> rule(words.quantity(), words.score(), words.text()));
+        OptionalWords.WHEELS.forEach(words -> corners(words.family(), words.score(), words.text()));
+    }
+
+    private static void learn(String word) {
+        if (word.length() >= shortest) {
+            DICTIONARY.add(word);
+        }
     }
 
     private record Rule(
@@ -171,33 +195,41 @@ final class Vocabulary {
 
     /** A corner of the car, as headers name it. */
     private enum Corner {
-        FRONT_LEFT("fl", "lf"),
-        FRONT_RIGHT("fr", "rf"),
-        REAR_LEFT("rl", "lr"),
-        REAR_RIGHT("rr", "hr");
+        FRONT_LEFT("fl", "lf", "vl", "avg"),
+        FRONT_RIGHT("fr", "rf", "vr", "avd"),
+        REAR_LEFT("rl", "lr", "hl", "arg"),
+        REAR_RIGHT("rr", "hr", "ard");
 
-        private final String usual;
-        private final String other;
+        @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
+        private final List<String> written;
 
-        Corner(String usual, String other) {
-            this.usual = usual;
-            this.other = other;
+        Corner(String... written) {
+            this.written = List.of(written);
         }
 
         boolean isWrittenAs(String word) {
-            return word.equals(usual) || word.equals(other);
+            return written.contains(word);
+        }
+
+        private List<String> ends() {
+            return name().startsWith("FRONT") ? OptionalWords.FRONT : OptionalWords.REAR;
+        }
+
+        private List<String> sides() {
+            return name().endsWith("LEFT") ? OptionalWords.LEFT : OptionalWords.RIGHT;
         }
 
         boolean isIn(Set<String> words) {
-            String[] sides = name().toLowerCase(java.util.Locale.ROOT).split("_", -1);
-            return words.contains(usual)
-                    || words.contains(other)
-                    || (words.contains(sides[0]) && words.contains(sides[1]));
+            return written.stream().anyMatch(words::contains)
+                    || (ends().stream().anyMatch(words::contains)
+                            && sides().stream().anyMatch(words::contains));
         }
 
         boolean explains(String word) {
             return isWrittenAs(word)
-                    || name().toLowerCase(java.util.Locale.ROOT).contains(word);
+                    || name().toLowerCase(java.util.Locale.ROOT).contains(word)
+                    || ends().contains(word)
+                    || sides().contains(word);
         }
     }
 
@@ -220,12 +252,12 @@ final class Vocabulary {
         for (String part : text.split(" +", -1)) {
             if (part.startsWith("!")) {
                 forbidden.add(part.substring(1));
-                DICTIONARY.add(part.substring(1));
+                learn(part.substring(1));
             } else if (part.startsWith("@")) {
                 unit = Optional.of(Dimension.valueOf(part.substring(1)));
             } else {
                 groups.add(Set.of(part.split("/", -1)));
-                DICTIONARY.addAll(Arrays.asList(part.split("/", -1)));
+                Arrays.asList(part.split("/", -1)).forEach(Vocabulary::learn);
             }
         }
         return new Rule(quantity, score, groups, forbidden, unit, corner);

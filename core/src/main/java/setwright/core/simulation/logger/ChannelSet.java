@@ -48,13 +48,21 @@ public enum ChannelSet {
             SUSPENSION_FRONT_RIGHT,
             SUSPENSION_REAR_LEFT,
             SUSPENSION_REAR_RIGHT,
-            FUEL_MASS);
+            FUEL_MASS),
+    /** Pressures of both brake circuits and ride heights of both axles besides. */
+    RICH(FULL, BRAKE_PRESSURE_FRONT, BRAKE_PRESSURE_REAR, RIDE_HEIGHT_FRONT, RIDE_HEIGHT_REAR);
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
     private final List<Quantity> quantities;
 
     ChannelSet(Quantity... quantities) {
         this.quantities = List.of(quantities);
+    }
+
+    ChannelSet(ChannelSet other, Quantity... more) {
+        List<Quantity> all = new ArrayList<>(other.quantities);
+        all.addAll(List.of(more));
+        this.quantities = List.copyOf(all);
     }
 
     /** Returns the quantities, with those of a position. */

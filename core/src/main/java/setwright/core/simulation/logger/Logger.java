@@ -82,7 +82,8 @@ public final class Logger {
         boolean exact = unit == LoggedUnit.COUNT || unit == LoggedUnit.FINE_DEGREE || quantity == Quantity.TIME;
         int decimals = Math.max(0, unit.decimals(quantity) - (plan.layout().coarse() && !exact ? 1 : 0));
         double grid = Math.pow(10.0, decimals);
-        double factor = sign(quantity) * (unit == LoggedUnit.BAR ? greatestPressure() : 1.0);
+        double factor =
+                sign(quantity) * (unit == LoggedUnit.BAR && quantity == Quantity.BRAKE ? greatestPressure() : 1.0);
         double[] out = new double[values.length];
         for (int row = 0; row < out.length; row++) {
             out[row] = Math.rint(unit.fromSi(factor * values[row]) * grid) / grid;
@@ -96,6 +97,10 @@ public final class Logger {
     }
 
     private double greatestPressure() {
+        return greatestPressurePa(sheet);
+    }
+
+    static double greatestPressurePa(CarSheet sheet) {
         return sheet.brakePressureMaxPa().orElse(USUAL_PRESSURE_PA);
     }
 
@@ -129,6 +134,8 @@ public final class Logger {
             case LATITUDE, LONGITUDE -> LoggedUnit.FINE_DEGREE;
             case SUSPENSION_FRONT_LEFT, SUSPENSION_FRONT_RIGHT, SUSPENSION_REAR_LEFT, SUSPENSION_REAR_RIGHT ->
                 layout.travel();
+            case RIDE_HEIGHT_FRONT, RIDE_HEIGHT_REAR -> LoggedUnit.MILLIMETRE;
+            case BRAKE_PRESSURE_FRONT, BRAKE_PRESSURE_REAR -> LoggedUnit.BAR;
             case FUEL_MASS -> LoggedUnit.KILOGRAM;
             default -> LoggedUnit.COUNT;
         };

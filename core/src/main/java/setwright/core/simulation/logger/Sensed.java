@@ -1,8 +1,11 @@
 package setwright.core.simulation.logger;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import setwright.core.car.CarSheet;
+import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.sums.Gravity;
 import setwright.core.numerics.ZeroPhaseLowPass;
 import setwright.core.recording.Quantity;
@@ -61,8 +64,44 @@ final class Sensed {
             case SUSPENSION_REAR_LEFT -> signal(Signal.SUSPENSION_REAR_LEFT, quantity);
             case SUSPENSION_REAR_RIGHT -> signal(Signal.SUSPENSION_REAR_RIGHT, quantity);
             case FUEL_MASS -> signal(Signal.FUEL, quantity);
+            case RIDE_HEIGHT_FRONT ->
+                height("front_ride_height", Signal.SUSPENSION_FRONT_LEFT, Signal.SUSPENSION_FRONT_RIGHT, quantity);
+            case RIDE_HEIGHT_REAR ->
+                height("rear_ride_height", Signal.SUSPENSION_REAR_LEFT, Signal.SUSPENSION_REAR_RIGHT, quantity);
+            case BRAKE_PRESSURE_FRONT -> pressure(quantity, frontPressureShare());
+            case BRAKE_PRESSURE_REAR -> pressure(quantity, 1.0 - frontPressureShare());
             default -> throw new IllegalArgumentException("no sensor for " + quantity.words());
         };
+    }
+
+    /** What the sheet says at rest, less how far the body has come down between the wheels. */
+    private double[] height(String item, Signal left, Signal right, Quantity quantity) {
+        double rest = inSi(item)
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no sensor for " + quantity.words() + " without " + item));
+        double[] one = signal(left, quantity);
+        double[] other = signal(right, quantity);
+        double[] out = new double[rows];
+        Arrays.setAll(out, row -> rest - 0.5 * (one[row] + other[row]));
+        return out;
+    }
+
+    /** The pedal's pressure is the mean of both circuits', as with a balance bar. */
+    private double[] pressure(Quantity quantity, double share) {
+        double most = 2.0 * share * Logger.greatestPressurePa(sheet);
+        return shifted(signal(Signal.BRAKE, quantity), most, 0.0);
+    }
+
+    /** Of both pressures' sum; by the force that the sheet wants and the torques that a pressure makes, else of the force alone. */
+    private double frontPressureShare() {
+        double force = inSi("brake_bias_front").orElse(0.5);
+        double front = force / sheet.detail().front().brakeTorqueNmPerPa().orElse(1.0);
+        double rear = (1.0 - force) / sheet.detail().rear().brakeTorqueNmPerPa().orElse(1.0);
+        return front / (front + rear);
+    }
+
+    private Optional<Double> inSi(String item) {
+        return SetupCatalogue.find(item).flatMap(kind -> sheet.item(item).map(kind::toSi));
     }
 
     private double[] times() {

@@ -23,6 +23,8 @@ public final class TypicalNoise {
             case YAW_RATE -> Math.toRadians(0.25);
             case WHEEL_SPEED_FRONT_LEFT, WHEEL_SPEED_FRONT_RIGHT, WHEEL_SPEED_REAR_LEFT, WHEEL_SPEED_REAR_RIGHT -> 0.08;
             case SUSPENSION_FRONT_LEFT, SUSPENSION_FRONT_RIGHT, SUSPENSION_REAR_LEFT, SUSPENSION_REAR_RIGHT -> 0.2e-3;
+            case RIDE_HEIGHT_FRONT, RIDE_HEIGHT_REAR -> 0.3e-3;
+            case BRAKE_PRESSURE_FRONT, BRAKE_PRESSURE_REAR -> 0.3e5;
             case FUEL_MASS -> 0.05;
             default -> 0.0;
         };

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import setwright.core.car.CarSheet;
 import setwright.core.car.DrivenAxle;
+import setwright.core.car.SetupItem;
 import setwright.core.car.Sheets;
 import setwright.core.recording.Quantity;
 import setwright.core.simulation.driven.DriveHistory;
@@ -58,6 +60,39 @@ final class LoggerTest {
         // 0.05 rad at the wheels of a 12 to 1 rack
         assertThat(column(drive, quiet(50.0), Quantity.STEERING_WHEEL_ANGLE).get(100))
                 .isEqualTo(34.4);
+    }
+
+    /** Half the pedal of 80 bar, both circuits alike where no sheet says more; ride heights need one. */
+    @Test
+    void circuitsShareThePressureOfThePedal() {
+        DriveHistory drive = drive(5.0, Signal.BRAKE, t -> 0.5);
+        LoggerPlan good = quiet(50.0);
+        LoggerPlan rich = new LoggerPlan(
+                1,
+                50.0,
+                ChannelSet.RICH,
+                Place.NONE,
+                Satellites.USUAL,
+                0.0,
+                Errors.NONE,
+                DropOuts.NONE,
+                Optional.empty(),
+                good.layout());
+        CarSheet sheet = Sheets.with(List.of(
+                new SetupItem("front_ride_height", 60.0, "mm", 50.0, 80.0, 1.0),
+                new SetupItem("rear_ride_height", 65.0, "mm", 50.0, 80.0, 1.0),
+                new SetupItem("brake_bias_front", 60.0, "%", 50.0, 70.0, 0.5)));
+        LoggedTable table = Logger.log(drive, sheet, rich);
+        assertThat(table.column(Quantity.BRAKE_PRESSURE_FRONT).orElseThrow().get(100))
+                .isEqualTo(48.0);
+        assertThat(table.column(Quantity.BRAKE_PRESSURE_REAR).orElseThrow().get(100))
+                .isEqualTo(32.0);
+        DriveHistory sunk = drive(5.0, Signal.SUSPENSION_FRONT_LEFT, t -> 0.010);
+        LoggedTable low = Logger.log(sunk, sheet, rich);
+        assertThat(low.column(Quantity.RIDE_HEIGHT_FRONT).orElseThrow().get(100))
+                .isEqualTo(55.0);
+        assertThat(low.column(Quantity.RIDE_HEIGHT_REAR).orElseThrow().get(100)).isEqualTo(65.0);
+        assertThatThrownBy(() -> Logger.log(drive, SHEET, rich)).hasMessageContaining("front_ride_height");
     }
 
     @Test
