@@ -34,6 +34,7 @@ final class ArchitectureTest {
             "explanation",
             "pooling",
             "technique",
+            "chassis",
             "advice",
             "proposal",
             "trial",

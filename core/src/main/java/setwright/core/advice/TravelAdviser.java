@@ -5,12 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import setwright.core.advice.Advice.Move;
 import setwright.core.advice.AdviceReview.Silent;
 import setwright.core.advice.TravelAdvice.End;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
+import setwright.core.chassis.HeightSensors;
+import setwright.core.chassis.TravelDirection;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
@@ -29,14 +30,8 @@ import setwright.core.recording.Quantity;
 
 /** Looks for axles that run out of travel. */
 final class TravelAdviser {
-    private static final List<Quantity> TRAVEL = List.of(
-            Quantity.SUSPENSION_FRONT_LEFT,
-            Quantity.SUSPENSION_FRONT_RIGHT,
-            Quantity.SUSPENSION_REAR_LEFT,
-            Quantity.SUSPENSION_REAR_RIGHT);
+    private static final List<Quantity> TRAVEL = TravelDirection.TRAVEL;
 
-    /** Braking explains a good part of how the front stands against the rear, else the direction is not known. */
-    private static final double LEAST_CORRELATION = 0.3;
     /** Quiet driving, where a car stands as at rest: hardly any air, hardly any acceleration. */
     private static final double SLOW_MPS = 15.0;
 
@@ -64,13 +59,15 @@ final class TravelAdviser {
     }
 
     static void look(Diagnosis diagnosis, CarSheet sheet, List<Advice> advice, List<Silent> silent) {
-        if (!TRAVEL.stream().allMatch(diagnosis.stint().recording()::has)) {
-            silent.add(new Silent(Topic.RIDE_HEIGHT, false, "no suspension travel was recorded"));
+        boolean travel = TRAVEL.stream().allMatch(diagnosis.stint().recording()::has);
+        TravelAdviser adviser = new TravelAdviser(diagnosis, sheet);
+        if (!travel && !adviser.heights()) {
+            silent.add(
+                    new Silent(Topic.RIDE_HEIGHT, false, "neither suspension travel nor ride heights were recorded"));
             return;
         }
-        TravelAdviser adviser = new TravelAdviser(diagnosis, sheet);
-        double side = adviser.side();
-        if (side == 0.0) {
+        double side = travel ? TravelDirection.of(diagnosis.stint(), diagnosis.trace()) : 0.0;
+        if (side == 0.0 && !adviser.heights()) {
             silent.add(new Silent(
                     Topic.RIDE_HEIGHT,
                     true,
@@ -79,7 +76,9 @@ final class TravelAdviser {
         }
         List<Advice> found = new ArrayList<>();
         for (boolean front : new boolean[] {true, false}) {
-            adviser.end(front, adviser.compression(front, side)).ifPresent(found::add);
+            Optional<Advice> byTravel =
+                    side == 0.0 ? Optional.empty() : adviser.end(front, adviser.compression(front, side));
+            byTravel.or(() -> adviser.endByHeight(front)).ifPresent(found::add);
         }
         advice.addAll(found);
         if (found.isEmpty()) {
@@ -87,28 +86,19 @@ final class TravelAdviser {
         }
     }
 
-    /** Returns +1 when travel counts compression, -1 when it counts extension, 0 when that cannot be told. */
-    private double side() {
-        double[][] travel = TRAVEL.stream()
-                .map(wheel -> stint.recording().channel(wheel).toArray())
-                .toArray(double[][]::new);
-        List<double[]> pairs = new ArrayList<>();
-        for (Lap lap : stint.goodLaps()) {
-            for (int i = lap.from(); i < lap.to(); i++) {
-                double dive = travel[0][i] + travel[1][i] - travel[2][i] - travel[3][i];
-                if (Double.isFinite(dive) && Double.isFinite(trace.forward().get(i))) {
-                    pairs.add(new double[] {dive, -trace.forward().get(i)});
-                }
-            }
-        }
-        if (pairs.size() < FEWEST_QUIET) {
-            return 0.0;
-        }
-        double correlation = new PearsonsCorrelation()
-                .correlation(
-                        pairs.stream().mapToDouble(pair -> pair[0]).toArray(),
-                        pairs.stream().mapToDouble(pair -> pair[1]).toArray());
-        return Math.abs(correlation) > LEAST_CORRELATION ? Math.signum(correlation) : 0.0;
+    private boolean heights() {
+        return HeightSensors.between(stint.recording(), true).isPresent()
+                || HeightSensors.between(stint.recording(), false).isPresent();
+    }
+
+    /** A measured height is held against the one at rest: of the sheet, else that of slow and gentle driving. */
+    private Optional<Advice> endByHeight(boolean front) {
+        return HeightSensors.between(stint.recording(), front).flatMap(height -> {
+            double sheets = metres((front ? "front" : "rear") + "_ride_height");
+            double rest = Double.isFinite(sheets) ? sheets : rest(height);
+            double[] compression = Arrays.stream(height).map(h -> rest - h).toArray();
+            return rest > 0.0 ? end(front, compression, rest) : Optional.empty();
+        });
     }
 
     /** The greater of both wheels' compressions from rest at each sample, m. */
@@ -137,6 +127,10 @@ final class TravelAdviser {
     }
 
     private Optional<Advice> end(boolean front, double[] compression) {
+        return end(front, compression, metres((front ? "front" : "rear") + "_ride_height"));
+    }
+
+    private Optional<Advice> end(boolean front, double[] compression, double ground) {
         double most = 0.0;
         for (Lap lap : stint.goodLaps()) {
             for (int i = lap.from(); i < lap.to(); i++) {
@@ -144,7 +138,6 @@ final class TravelAdviser {
             }
         }
         String axle = front ? "front" : "rear";
-        double ground = metres(axle + "_ride_height");
         if (most > ground) {
             return advice(front, End.GROUND, compression, most, ground);
         }
