@@ -27,6 +27,7 @@ record DiagnosisJson(
         ExplanationJson.Setup setup,
         Optional<AxlesJson> axles,
         AdviceJson advice,
+        SensorsJson sensors,
         @JsonProperty("more_laps") OptionalInt moreLaps) {
 
     record Recording(

@@ -56,7 +56,7 @@ public final class DiagnosisJsonWriter {
     }
 
     /** Returns the same without a proposal. */
-    static String write(Answer answer) {
+    public static String write(Answer answer) {
         return Numbers.text(of(answer));
     }
 
@@ -110,6 +110,7 @@ public final class DiagnosisJsonWriter {
                 ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
                 diagnosis.axles().map(AxlesJsonWriter::of),
                 AdviceJsonWriter.of(answer),
+                SensorsJsonWriter.of(answer),
                 LapsNeeded.forVerdict(diagnosis));
     }
 

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
+import setwright.app.report.sensors.SensorsView;
 import setwright.app.story.Story;
 import setwright.app.story.Storyteller;
 import setwright.app.units.Figures;
+import setwright.core.chassis.ChassisEvidence;
 import setwright.core.circuit.Stint;
 import setwright.core.judgement.Diagnosis;
 
@@ -40,6 +42,7 @@ public final class Report {
                 BalanceView.of(table, map, AxleView.of(diagnosis.axles(), figures), story.balance(), figures),
                 CauseView.of(answer, table, facts, story, figures),
                 PatternView.of(diagnosis.findings(), story.pattern(), figures),
+                SensorsView.of(ChassisEvidence.of(diagnosis, answer.car()), story.sensors(), figures),
                 Page.style(),
                 Page.script());
     }

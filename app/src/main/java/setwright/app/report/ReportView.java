@@ -2,6 +2,7 @@ package setwright.app.report;
 
 import java.util.List;
 import setwright.app.plot.Markup;
+import setwright.app.report.sensors.SensorsView;
 import setwright.app.story.Story;
 
 /**
@@ -17,6 +18,7 @@ import setwright.app.story.Story;
  * @param balance   third link
  * @param cause     fourth link
  * @param pattern   fifth link
+ * @param sensors   what the other sensors tell
  * @param style     the style sheet
  * @param script    choosing a corner; the page works without it
  */
@@ -31,6 +33,7 @@ public record ReportView(
         BalanceView balance,
         CauseView cause,
         PatternView pattern,
+        SensorsView sensors,
         Markup style,
         Markup script) {
     public ReportView {

@@ -17,6 +17,7 @@ import setwright.core.technique.TechniqueLever;
  * @param why       the chain of reasons of the first finding, or of a verdict without one
  * @param technique what the driver can do himself, the best proved first
  * @param besides   what evidence other than balance says
+ * @param sensors   what sensors other than those of the motion tell
  */
 public record Story(
         String headline,
@@ -29,7 +30,8 @@ public record Story(
         Link pattern,
         List<String> why,
         List<TechniqueLever> technique,
-        Link besides) {
+        Link besides,
+        Link sensors) {
     /** Shown once wherever advice is given. */
     public static final String CAUTION =
             "Advice for a real car is a starting point, to be checked by a qualified person: brake"

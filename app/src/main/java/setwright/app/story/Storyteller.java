@@ -5,6 +5,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
 import setwright.core.advice.Adviser;
+import setwright.core.chassis.ChassisEvidence;
 import setwright.core.technique.TechniqueFinder;
 import setwright.core.technique.TechniqueLever;
 
@@ -32,6 +33,7 @@ public final class Storyteller {
                 PatternWords.tell(answer.diagnosis(), figures),
                 WhyWords.tell(answer.diagnosis(), figures),
                 levers,
-                AdviceWords.tell(Adviser.review(answer.diagnosis(), answer.car()), figures));
+                AdviceWords.tell(Adviser.review(answer.diagnosis(), answer.car()), figures),
+                SensorWords.tell(ChassisEvidence.of(answer.diagnosis(), answer.car()), figures));
     }
 }

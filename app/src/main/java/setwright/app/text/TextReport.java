@@ -59,6 +59,7 @@ public final class TextReport {
             lines.paragraphs("Driver", TechniqueWords.tell(story.technique(), figures));
         }
         link("Besides", story.besides());
+        link("Sensors", story.sensors());
         lines.gap();
         lines.paragraph("Verdict", story.headline());
         lines.paragraph("", story.reason());

@@ -59,7 +59,7 @@ record DrivenLaps(Diagnosis diagnosis, CarSheet sheet) {
         LoggerPlan full = new LoggerPlan(
                 usual.seed(),
                 usual.rateHz(),
-                ChannelSet.FULL,
+                ChannelSet.RICH,
                 usual.place(),
                 usual.satellites(),
                 usual.noiseScale(),
