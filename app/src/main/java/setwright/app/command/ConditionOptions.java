@@ -18,7 +18,7 @@ final class ConditionOptions {
     @Option(
             names = "--track-temperature",
             paramLabel = "CELSIUS",
-            description = "Temperature of the track, in degrees Celsius.")
+            description = "Temperature of the track, in degrees Celsius; else as recorded.")
     private Optional<Double> trackTemperature = Optional.empty();
 
     @Option(

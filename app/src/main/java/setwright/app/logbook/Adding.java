@@ -16,6 +16,9 @@ import setwright.app.logbook.Diary.Kind;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.circuit.Lap;
+import setwright.core.numerics.Robust;
+import setwright.core.recording.Quantity;
+import setwright.core.recording.Recording;
 import setwright.intake.Intake;
 import setwright.intake.RecordingReader;
 import setwright.intake.columns.RecordingColumns;
@@ -32,6 +35,7 @@ import setwright.logbook.row.StintRow;
 
 /** Reads recordings into a logbook. */
 public final class Adding {
+    private static final double ZERO_CELSIUS_K = 273.15;
     /** How many steps are told to the progress. */
     public static final int STEPS = 3;
 
@@ -129,7 +133,7 @@ public final class Adding {
                         best,
                         good.stream().mapToDouble(Lap::timeS).average(),
                         incoming.request().tyreAgeLaps(),
-                        incoming.request().trackCelsius(),
+                        trackCelsius(incoming),
                         incoming.request().fuelStartKg(),
                         incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
@@ -142,6 +146,20 @@ public final class Adding {
                 incoming.place().stint().laps(),
                 incoming.place().stint().recording().calibrations(),
                 incoming.intake().remarks());
+    }
+
+    /** As people say, else as recorded, to a tenth. */
+    private static OptionalDouble trackCelsius(Incoming incoming) {
+        OptionalDouble told = incoming.request().trackCelsius();
+        Recording recording = incoming.place().stint().recording();
+        if (told.isPresent() || !recording.has(Quantity.TRACK_TEMPERATURE)) {
+            return told;
+        }
+        double kelvin =
+                Robust.median(recording.channel(Quantity.TRACK_TEMPERATURE).toArray());
+        return Double.isFinite(kelvin)
+                ? OptionalDouble.of(Math.rint(10.0 * (kelvin - ZERO_CELSIUS_K)) / 10.0)
+                : OptionalDouble.empty();
     }
 
     private static String words(KeptStint stint) {

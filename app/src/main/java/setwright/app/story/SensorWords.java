@@ -14,7 +14,7 @@ import setwright.core.chassis.Wheel;
 
 /** What dampers, ride heights and brakes tell, in sentences; tyres and steering are {@link TyreWords}'. */
 public final class SensorWords {
-    /** A releasing foot that scatters by more than this share of its rate is worth naming (our choice). */
+    /** The least even ones. */
     private static final int CORNERS_SHOWN = 3;
 
     private SensorWords() {}
@@ -89,9 +89,9 @@ public final class SensorWords {
                 LapInterval lean = wheel.lean();
                 boolean slow = lean.above(0.0) || lean.below(0.0);
                 LapInterval shown = slow ? lean : wheel.highLean();
-                uneven.add(wheel.wheel().words() + " is " + (slow ? "" : "fast ") + "in "
-                        + (shown.mean() > 0.0 ? "bump" : "rebound") + " longer by "
-                        + interval(shown, 100.0, 1, "% of the time", figures));
+                uneven.add(wheel.wheel().words() + " is longer in " + (slow ? "" : "fast ")
+                        + (shown.mean() > 0.0 ? "bump than in rebound" : "rebound than in bump") + " by "
+                        + interval(size(shown), 100.0, 1, "% of the time", figures));
             }
         }
         DamperMotion.OfWheel first = found.wheels().get(0);
@@ -106,12 +106,12 @@ public final class SensorWords {
         sentences.add(
                 uneven.isEmpty()
                         ? "Bump and rebound are alike at all wheels, as far as the laps tell."
-                        : Figures.sentence(String.join("; ", uneven) + ": it moves faster the other way"));
+                        : Figures.sentence(String.join("; ", uneven) + ": faster the other way"));
         for (DamperMotion.Contrast contrast : found.contrasts()) {
             LapInterval difference = contrast.rmsMps();
             if (difference.above(0.0) || difference.below(0.0)) {
-                sentences.add(Figures.capital(contrast.what()) + " differ by "
-                        + interval(difference, 1000.0, 1, "mm/s", figures) + ", the first less the second.");
+                sentences.add("Root mean square, " + contrast.what() + ": "
+                        + interval(difference, 1000.0, 1, "mm/s", figures) + ".");
             }
         }
         if (!found.wheelHop()) {
@@ -213,9 +213,9 @@ public final class SensorWords {
         List<String> corners = found.releases().stream()
                 .sorted((a, b) -> Double.compare(b.scatter(), a.scatter()))
                 .limit(CORNERS_SHOWN)
-                .map(release -> "corner " + release.corner() + " "
+                .map(release -> "corner " + release.corner() + ": "
                         + interval(release.perTenth(), 100.0, 0, "%", figures) + ", scattering by "
-                        + figures.number(100.0 * release.scatter(), 0) + " over "
+                        + figures.number(100.0 * release.scatter(), 1) + " over "
                         + release.laps().size() + " laps")
                 .toList();
         return Optional.of("Let go after turn-in, each tenth of a second, of the pressure at turn-in: "

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import setwright.app.story.SensorWords.Told;
 import setwright.app.units.Figures;
 import setwright.core.chassis.ChassisEvidence;
@@ -56,16 +57,25 @@ final class TyreWords {
     private static Told tread(Tread found, Figures figures) {
         List<String> sentences = new ArrayList<>();
         List<String> out = new ArrayList<>();
+        sentences.add("Inner / middle / outer, in degC: "
+                + found.wheels().stream()
+                        .map(wheel -> wheel.wheel().words() + " " + figures.number(wheel.innerK() - ZERO_C_K, 0) + " / "
+                                + figures.number(wheel.middleK() - ZERO_C_K, 0) + " / "
+                                + figures.number(wheel.outerK() - ZERO_C_K, 0))
+                        .collect(Collectors.joining(", "))
+                + "; means of " + Figures.laps(found.laps()) + ".");
         for (Tread.OfWheel wheel : found.wheels()) {
-            sentences.add(Figures.capital(wheel.wheel().words()) + " " + figures.number(wheel.innerK() - ZERO_C_K, 0)
-                    + " / " + figures.number(wheel.middleK() - ZERO_C_K, 0) + " / "
-                    + figures.number(wheel.outerK() - ZERO_C_K, 0) + Figures.KEPT_TOGETHER + "degC: inner over outer "
-                    + interval(wheel.innerOver(), 1.0, 1, "K", figures) + ", middle over both "
-                    + interval(wheel.middleOver(), 1.0, 1, "K", figures) + ".");
-            says(wheel.camber()).ifPresent(says -> out.add(wheel.wheel().words() + " tyre, " + says));
-            says(wheel.pressure()).ifPresent(says -> out.add(wheel.wheel().words() + " tyre, " + says));
+            says(wheel.camber()).ifPresent(says -> {
+                out.add(wheel.wheel().words() + " tyre, " + says);
+                sentences.add(Figures.capital(wheel.wheel().words()) + ", inner over outer: "
+                        + interval(wheel.innerOver(), 1.0, 1, "K", figures) + ".");
+            });
+            says(wheel.pressure()).ifPresent(says -> {
+                out.add(wheel.wheel().words() + " tyre, " + says);
+                sentences.add(Figures.capital(wheel.wheel().words()) + ", middle over both edges: "
+                        + interval(wheel.middleOver(), 1.0, 1, "K", figures) + ".");
+            });
         }
-        sentences.add("Inner / middle / outer, means of " + Figures.laps(found.laps()) + ".");
         return new Told(
                 Subject.TREAD,
                 out.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", out)),
@@ -87,32 +97,36 @@ final class TyreWords {
     private static Told pressures(TyrePressures found, Figures figures) {
         List<String> sentences = new ArrayList<>();
         List<Wheel> outside = new ArrayList<>();
+        sentences.add("Warm, and at the start in brackets, in bar above the air: "
+                + found.wheels().stream()
+                        .map(wheel -> wheel.wheel().words() + " "
+                                + bars(wheel.warmPa().mean(), figures) + " (" + bars(wheel.startPa(), figures) + ")")
+                        .collect(Collectors.joining(", "))
+                + "; by " + Figures.laps(found.laps()) + ".");
         for (TyrePressures.OfWheel wheel : found.wheels()) {
-            boolean drifts = wheel.drift().clear();
-            sentences.add(Figures.capital(wheel.wheel().words()) + " " + bar(wheel.startPa(), figures)
-                    + " at the start, " + interval(wheel.warmPa(), 1.0 / BAR_PA, 2, "bar", figures) + " warm"
-                    + (drifts
-                            ? ", still moving by "
-                                    + figures.signed(wheel.drift().slope() / BAR_PA, 3) + Figures.KEPT_TOGETHER
-                                    + "bar a lap"
-                            : "")
-                    + wheel.sheet()
-                            .map(window -> " (sheet " + figures.number(window.valuePa() / BAR_PA, 2) + ", range "
-                                    + figures.number(window.minPa() / BAR_PA, 2) + " to "
-                                    + figures.number(window.maxPa() / BAR_PA, 2) + ")")
-                            .orElse("")
-                    + ".");
-            if (wheel.outside()) {
-                outside.add(wheel.wheel());
+            if (wheel.drift().clear()) {
+                sentences.add(Figures.capital(wheel.wheel().words()) + " still moves by "
+                        + figures.signed(wheel.drift().slope() / BAR_PA, 3) + Figures.KEPT_TOGETHER + "bar a lap.");
             }
+            wheel.sheet().filter(window -> wheel.outside()).ifPresent(window -> {
+                outside.add(wheel.wheel());
+                sentences.add(Figures.capital(wheel.wheel().words()) + " "
+                        + interval(wheel.warmPa(), 1.0 / BAR_PA, 2, "bar", figures) + ", against "
+                        + bars(window.minPa(), figures) + " to " + bars(window.maxPa(), figures) + " on the sheet.");
+            });
         }
+        sentences.add(
+                found.wheels().stream().anyMatch(wheel -> wheel.sheet().isEmpty())
+                        ? "The sheet does not give all pressures."
+                        : outside.isEmpty()
+                                ? "All lie within the sheet's range."
+                                : "The others lie within the sheet's range.");
         List<String> out = new ArrayList<>();
         if (!outside.isEmpty()) {
             out.add("the warm pressure " + SensorWords.list(outside) + " lies outside the sheet's range");
         }
         side("front", found.frontLeftOver(), figures, sentences, out);
         side("rear", found.rearLeftOver(), figures, sentences, out);
-        sentences.add("Above the air's pressure, by " + Figures.laps(found.laps()) + ".");
         return new Told(
                 Subject.TYRE_PRESSURE,
                 out.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", out)),
@@ -177,7 +191,7 @@ final class TyreWords {
         return figures.number(kelvin - ZERO_C_K, 0) + Figures.KEPT_TOGETHER + "degC";
     }
 
-    private static String bar(double pascal, Figures figures) {
-        return figures.number(pascal / BAR_PA, 2) + Figures.KEPT_TOGETHER + "bar";
+    private static String bars(double pascal, Figures figures) {
+        return figures.number(pascal / BAR_PA, 2);
     }
 }

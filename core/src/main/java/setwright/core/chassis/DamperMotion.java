@@ -70,7 +70,7 @@ public record DamperMotion(
     /**
      * What one side or end has more than the other, lap by lap.
      *
-     * @param what       the two, such as {@code left and right at the front}
+     * @param what       the two, such as {@code left less right at the front}
      * @param highShare  share faster than the knee, of the first less the second
      * @param rmsMps     root of the mean square of the speed, m/s, likewise
      */

@@ -22,8 +22,8 @@ final class DamperReader {
     /** Where the sheet gives no knee: racing dampers turn from low to high speed at 25 to 75 mm/s (common practice). */
     private static final double USUAL_KNEE_MPS = 0.05;
 
-    private static final double BIN_MPS = 0.02;
-    private static final int BINS_EACH_WAY = 10;
+    private static final double BIN_MPS = 0.01;
+    private static final int BINS_EACH_WAY = 20;
     private static final double[] EDGES = IntStream.rangeClosed(-BINS_EACH_WAY, BINS_EACH_WAY)
             .mapToDouble(i -> i * BIN_MPS)
             .toArray();
@@ -102,9 +102,9 @@ final class DamperReader {
                 Arrays.stream(EDGES).boxed().toList(),
                 wheels,
                 List.of(
-                        contrast("left and right at the front", shares, new int[] {0}, new int[] {1}),
-                        contrast("left and right at the rear", shares, new int[] {2}, new int[] {3}),
-                        contrast("front and rear", shares, new int[] {0, 1}, new int[] {2, 3})),
+                        contrast("left less right at the front", shares, new int[] {0}, new int[] {1}),
+                        contrast("left less right at the rear", shares, new int[] {2}, new int[] {3}),
+                        contrast("front less rear", shares, new int[] {0, 1}, new int[] {2, 3})),
                 laps.stream().map(Lap::number).toList());
     }
 
