@@ -98,10 +98,17 @@ public final class AdviceWords {
     }
 
     private static String temperature(TemperatureAdvice temperature, Figures figures) {
-        String hotter = temperature.frontOverRear() > 0.0 ? "front" : "rear";
-        return "The " + hotter + " axle runs " + kelvin(Math.abs(temperature.frontOverRear()), figures)
-                + " hotter than the other, the " + (temperature.leftOverRight() > 0.0 ? "left" : "right") + " side "
-                + kelvin(Math.abs(temperature.leftOverRight()), figures) + " hotter than the other.";
+        return "The "
+                + hotter(temperature.frontOverRear(), "front axle runs", "rear axle runs", "axles run alike", figures)
+                + ", the "
+                + hotter(temperature.leftOverRight(), "left side", "right side", "sides alike", figures) + ".";
+    }
+
+    /** A difference that would be written as nothing is none. */
+    private static String hotter(double byK, String first, String second, String alike, Figures figures) {
+        return Math.abs(byK) < 0.5
+                ? alike
+                : (byK > 0.0 ? first : second) + " " + kelvin(Math.abs(byK), figures) + " hotter than the other";
     }
 
     private static String drift(DriftAdvice drift, Figures figures) {

@@ -3,6 +3,7 @@ package setwright.intake.csv;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -60,10 +61,22 @@ public final class CsvReader {
 
     /** Reads by the SQL engine, which takes any table. */
     static Table engine(String name, Path file, Dialect dialect) {
+        if (dialect.gzip()) {
+            refuseBomb(name, file);
+        }
         if (dialect.charset().equals(StandardCharsets.UTF_8)) {
             return query(name, file, dialect, dialect.gzip());
         }
         return readRecoded(name, file, dialect);
+    }
+
+    /** The engine unpacks by itself and does not mind how much comes out. */
+    private static void refuseBomb(String name, Path file) {
+        try (InputStream in = Sample.open(file, true)) {
+            in.transferTo(OutputStream.nullOutputStream());
+        } catch (IOException e) {
+            throw Sample.damaged(name, e);
+        }
     }
 
     /** Other encodings are turned into UTF-8 in a temporary file, which is gone afterwards. */

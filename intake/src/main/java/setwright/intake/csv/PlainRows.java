@@ -25,6 +25,7 @@ final class PlainRows {
     /** Blocks that are read, then parsed at once: memory stays bounded. */
     private static final int BATCH = 8;
 
+    private final String name;
     private final Path file;
     private final Dialect dialect;
     private final int blockBytes;
@@ -34,7 +35,8 @@ final class PlainRows {
     private byte[] rest = new byte[0];
     private long rows;
 
-    private PlainRows(Path file, Dialect dialect, int blockBytes, IntConsumer counted) {
+    private PlainRows(String name, Path file, Dialect dialect, int blockBytes, IntConsumer counted) {
+        this.name = name;
         this.file = file;
         this.dialect = dialect;
         this.blockBytes = blockBytes;
@@ -60,7 +62,7 @@ final class PlainRows {
         if (!oneByte || dialect.headers().size() < 2 || dialect.delimiter() == ' ') {
             return Optional.empty();
         }
-        PlainRows rows = new PlainRows(file, dialect, blockBytes, counted);
+        PlainRows rows = new PlainRows(name, file, dialect, blockBytes, counted);
         try {
             return rows.blocks() ? Optional.of(rows.joined()) : Optional.empty();
         } catch (IOException e) {
@@ -107,7 +109,10 @@ final class PlainRows {
         return rows > 0;
     }
 
-    /** The next whole lines; the start of a further one is kept for the next call. A line longer than a block ends up whole as well. */
+    /**
+     * The next whole lines; the start of a further one is kept for the next call. A line longer than a block ends up whole as well, unless
+     * no row is so long: then there is no end of it in sight.
+     */
     private byte[] next(InputStream in) throws IOException {
         byte[] block = Arrays.copyOf(rest, rest.length + blockBytes);
         int end = rest.length + in.readNBytes(block, rest.length, blockBytes);
@@ -117,6 +122,9 @@ final class PlainRows {
                 cut--;
             }
             if (cut == 0) {
+                if (end > Sample.LONGEST_LINE) {
+                    throw Sample.endless(name);
+                }
                 rest = block;
                 return next(in);
             }

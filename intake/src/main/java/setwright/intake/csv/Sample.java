@@ -27,7 +27,7 @@ import setwright.intake.problem.InputProblem;
 record Sample(Charset charset, boolean gzip, List<String> lines, boolean complete) {
     static final int SAMPLE_BYTES = 1 << 20;
     /** A table of a thousand columns with 60 characters each still fits. */
-    private static final int LONGEST_LINE = 1 << 16;
+    static final int LONGEST_LINE = 1 << 16;
 
     private static final String NEEDS_TABLE = "a table of numbers as text with a header row (CSV, plain or gzip)";
 
@@ -189,7 +189,18 @@ record Sample(Charset charset, boolean gzip, List<String> lines, boolean complet
     /** Returns the whole text of a file as bytes of the plain (uncompressed) file. */
     static InputStream open(Path file, boolean gzip) throws IOException {
         InputStream raw = Files.newInputStream(file);
-        return gzip ? new GZIPInputStream(raw, 1 << 16) : raw;
+        return gzip
+                ? new Unpacked(String.valueOf(file.getFileName()), new GZIPInputStream(raw, 1 << 16), Files.size(file))
+                : raw;
+    }
+
+    /** A line that is longer than any row of a table. */
+    static InputProblem endless(String name) {
+        return InputProblem.in(name)
+                .expected(NEEDS_TABLE)
+                .found("a line of more than " + LONGEST_LINE + " bytes")
+                .advice("Export the recording again, one row a line.")
+                .problem();
     }
 
     /** For tests: a sample of text held in memory. */

@@ -2,7 +2,7 @@ package setwright.app.report.sensors;
 
 import java.util.List;
 import java.util.Optional;
-import setwright.app.plot.Axis;
+import setwright.app.plot.Axes;
 import setwright.app.plot.PathData;
 import setwright.app.plot.Scale;
 import setwright.app.plot.Svg;
@@ -47,7 +47,14 @@ final class HeightPlot {
                         String.valueOf(HEIGHT + AXIS_HEIGHT),
                         "aria-hidden",
                         "true");
-        axes(svg, x, y, figures);
+        Axes.draw(
+                svg,
+                x,
+                y,
+                HEIGHT,
+                6,
+                figures::number,
+                "speed, " + figures.units().speedUnit());
         svg.open(
                 "svg",
                 "viewBox",
@@ -120,43 +127,5 @@ final class HeightPlot {
                 "y2",
                 Svg.number(y.at(MM * most(height))));
         svg.add("circle", "class", css, "cx", at, "cy", Svg.number(y.at(MM * height.mean())), "r", "4");
-    }
-
-    private static void axes(Svg svg, Scale x, Scale y, Figures figures) {
-        Axis up = Axis.between(y.low(), y.high(), 5);
-        for (double tick : up.ticks()) {
-            String at = Svg.number(y.at(tick));
-            svg.add("line", "class", "grid", "x1", "0", "x2", "100%", "y1", at, "y2", at);
-            svg.text(
-                    "text",
-                    figures.number(tick, up.decimals()),
-                    "class",
-                    "tick end",
-                    "x",
-                    "-6",
-                    "y",
-                    Svg.number(y.at(tick) + 4.0));
-        }
-        Axis along = Axis.between(x.low(), x.high(), 6);
-        for (double tick : along.ticks()) {
-            svg.text(
-                    "text",
-                    figures.number(tick, along.decimals()),
-                    "class",
-                    "tick middle",
-                    "x",
-                    Svg.percent(x.at(tick) / WIDTH),
-                    "y",
-                    String.valueOf(HEIGHT + 14));
-        }
-        svg.text(
-                "text",
-                "speed, " + figures.units().speedUnit(),
-                "class",
-                "tick middle",
-                "x",
-                "50%",
-                "y",
-                String.valueOf(HEIGHT + 30));
     }
 }
