@@ -26,11 +26,15 @@ public enum Measure {
     ENGINE_SPEED("rad/s", "rpm", "rpm"),
     ACCELERATION("m/s2", "m/s2", "m/s2"),
     TEMPERATURE("K", "degC", "degF"),
-    MASS("kg", "kg", "lb");
+    MASS("kg", "kg", "lb"),
+    PRESSURE("Pa", "bar", "psi"),
+    TORQUE("N m", "N m", "N m");
 
     private static final double INCH_M = 0.0254;
     private static final double POUND_KG = 0.45359237;
     private static final double ICE_K = 273.15;
+    private static final double BAR_PA = 1.0e5;
+    private static final double PSI_PA = 6894.757;
 
     private final String si;
     private final String metric;
@@ -46,7 +50,16 @@ public enum Measure {
     public static Measure of(Quantity quantity) {
         return switch (quantity) {
             case ENGINE_SPEED -> ENGINE_SPEED;
-            case SUSPENSION_FRONT_LEFT, SUSPENSION_FRONT_RIGHT, SUSPENSION_REAR_LEFT, SUSPENSION_REAR_RIGHT -> TRAVEL;
+            case SUSPENSION_FRONT_LEFT,
+                    SUSPENSION_FRONT_RIGHT,
+                    SUSPENSION_REAR_LEFT,
+                    SUSPENSION_REAR_RIGHT,
+                    RIDE_HEIGHT_FRONT,
+                    RIDE_HEIGHT_REAR,
+                    RIDE_HEIGHT_FRONT_LEFT,
+                    RIDE_HEIGHT_FRONT_RIGHT,
+                    RIDE_HEIGHT_REAR_LEFT,
+                    RIDE_HEIGHT_REAR_RIGHT -> TRAVEL;
             default ->
                 switch (quantity.siUnit()) {
                     case "1" -> NUMBER;
@@ -58,6 +71,8 @@ public enum Measure {
                     case "m/s2" -> ACCELERATION;
                     case "K" -> TEMPERATURE;
                     case "kg" -> MASS;
+                    case "Pa" -> PRESSURE;
+                    case "N m" -> TORQUE;
                     default ->
                         throw new IllegalArgumentException(
                                 quantity.words() + " is in " + quantity.siUnit() + ", which has no measure");
@@ -79,7 +94,7 @@ public enum Measure {
     public double shown(double value, UnitSystem units) {
         boolean isMetric = units == UnitSystem.METRIC;
         return switch (this) {
-            case NUMBER, ITEM, TIME, RATE, ACCELERATION -> value;
+            case NUMBER, ITEM, TIME, RATE, ACCELERATION, TORQUE -> value;
             case SPEED -> units.speed(value);
             case DISTANCE -> units.distance(value);
             case TRAVEL -> isMetric ? 1000.0 * value : value / INCH_M;
@@ -88,6 +103,7 @@ public enum Measure {
             case ENGINE_SPEED -> value * 30.0 / Math.PI;
             case TEMPERATURE -> isMetric ? value - ICE_K : (value - ICE_K) * 1.8 + 32.0;
             case MASS -> isMetric ? value : value / POUND_KG;
+            case PRESSURE -> value / (isMetric ? BAR_PA : PSI_PA);
         };
     }
 }

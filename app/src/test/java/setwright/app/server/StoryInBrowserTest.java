@@ -55,7 +55,7 @@ final class StoryInBrowserTest {
         chromium = Chromium.start();
         serve();
         page = chromium.window(served.address(), 1280);
-        page.setDefaultTimeout(20_000);
+        page.setDefaultTimeout(60_000);
     }
 
     private void serve() {
