@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,9 +29,19 @@ class MdfPracticeCasesTest {
     @TempDir
     private Path folder;
 
+    @Test
+    void isTheSameAsItsText() throws IOException {
+        compare("practice-02");
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"practice-01", "practice-02", "practice-03", "practice-06"})
-    void isTheSameAsItsText(String name) throws IOException {
+    @ValueSource(strings = {"practice-01", "practice-03", "practice-06"})
+    @EnabledIfSystemProperty(named = "setwright.nightly", matches = "true", disabledReason = "one is enough by day")
+    void soAreOthers(String name) throws IOException {
+        compare(name);
+    }
+
+    private void compare(String name) throws IOException {
         Table text = Formats.read(PracticeCasesTest.resource(name + "/stint1.csv.gz"))
                 .get(0);
         Path file = Files.write(folder.resolve("laps.mf4"), written(text));

@@ -143,10 +143,11 @@ public final class AddCommand implements Callable<Integer> {
     }
 
     private void refuseMisfits() {
-        if (files.isEmpty() && !folder.wanted()) {
+        boolean watching = folder.wanted();
+        if (files.isEmpty() && !watching) {
             throw new BadOption("name a recording, or a folder to watch with --watch.");
         }
-        if (beside.given() && (files.size() > 1 || folder.wanted())) {
+        if (beside.given() && (files.size() > 1 || watching)) {
             throw new BadOption(
                     "with several recordings nothing tells to which of them --with belongs: add them one by one.");
         }

@@ -40,10 +40,10 @@ class HostileFilesTest {
 
     /** A kind of file, and its share of all inputs. */
     enum Kind {
-        TEXT(0.3),
+        TEXT(0.35),
         PACKED_TEXT(0.05),
-        PARQUET(0.1),
-        MEASUREMENT(0.25),
+        PARQUET(0.05),
+        MEASUREMENT(0.2),
         GPX(0.1),
         NMEA(0.1);
 
