@@ -25,8 +25,12 @@ final class Notices {
             "EPL-1.0", "EPL-2.0", "CDDL-1.0", "CDDL-1.1", "LGPL-2.1-only", "LGPL-2.1-or-later", "LGPL-3.0-only",
             "LGPL-3.0-or-later", "GPL-2.0-with-classpath-exception");
 
-    /** Where the bill errs: JLine's POM says "The BSD License" and points to the text of three clauses; the bill reads the words alone. */
-    private static final Map<String, List<String>> READ_BY_HAND = Map.of("org.jline", List.of("BSD-3-Clause"));
+    /**
+     * Where the bill reads the words alone. JLine's POM says "The BSD License" and points to the text of three clauses; that of Marine API says
+     * "LGPL 3.0 license", and its head "version 3 of the License, or (at your option) any later version".
+     */
+    private static final Map<String, List<String>> READ_BY_HAND = Map.of(
+            "org.jline", List.of("BSD-3-Clause"), "net.sf.marineapi", List.of("LGPL-3.0-or-later"));
 
     /** Parts of the page that lie unpacked in our own jar. */
     private static final String OF_THE_PAGE = "org.webjars.npm";
