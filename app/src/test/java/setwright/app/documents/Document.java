@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  *
  * @param steps  in the order of the page
  */
-record Document(List<Step> steps) {
+public record Document(List<Step> steps) {
     private static final Pattern BLOCK = Pattern.compile("(?ms)^```(sh|text)\\n(.*?)^```$");
 
     /**
@@ -22,10 +22,10 @@ record Document(List<Step> steps) {
      * @param commands  as the page shows them
      * @param answers   lines of the blocks of text that follow, each to be found in the answer
      */
-    record Step(String commands, List<String> answers) {}
+    public record Step(String commands, List<String> answers) {}
 
     /** Reads a page, such as {@code tutorial.md}; tests run in the folder of their module. */
-    static Document read(String name) throws IOException {
+    public static Document read(String name) throws IOException {
         Matcher block = BLOCK.matcher(Files.readString(Path.of("..", "docs", name)));
         List<Step> steps = new ArrayList<>();
         while (block.find()) {

@@ -9,6 +9,10 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Types the commands of the pages for newcomers, in order, in an empty folder, and looks for what the pages say they answer. */
+@EnabledIfSystemProperty(
+        named = "setwright.nightly",
+        matches = "true",
+        disabledReason = "takes minutes; -Dsetwright.nightly=true")
 final class DocumentsIT {
     private static final Path PROGRAM =
             Path.of(System.getProperty("setwright.program")).toAbsolutePath().normalize();
@@ -22,10 +26,6 @@ final class DocumentsIT {
     }
 
     @Test
-    @EnabledIfSystemProperty(
-            named = "setwright.nightly",
-            matches = "true",
-            disabledReason = "takes minutes; -Dsetwright.nightly=true")
     void everyCommandOfTheCarsPageWorksAndAnswersAsItSays() throws Exception {
         type("own-car.md");
     }
