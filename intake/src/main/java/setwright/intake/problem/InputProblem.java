@@ -143,9 +143,17 @@ public final class InputProblem extends RuntimeException {
                 text.append(", found ").append(what);
             }
             text.append('.');
-            return advice.isEmpty()
-                    ? text.toString()
-                    : text.append(' ').append(advice.strip()).toString();
+            return clean(
+                    advice.isEmpty()
+                            ? text.toString()
+                            : text.append(' ').append(advice.strip()).toString());
+        }
+
+        /** A name out of a damaged file must not break the one line that tells of it. */
+        private static String clean(String text) {
+            StringBuilder clean = new StringBuilder();
+            text.codePoints().forEach(c -> clean.appendCodePoint(Character.isISOControl(c) ? 0xFFFD : c));
+            return clean.toString();
         }
 
         private static String shorten(String text) {
