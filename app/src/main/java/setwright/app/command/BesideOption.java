@@ -21,6 +21,11 @@ final class BesideOption {
         return !beside.isEmpty();
     }
 
+    /** Returns the files. */
+    List<Path> files() {
+        return List.copyOf(beside);
+    }
+
     /** Returns the run of a main file; whether they are there shows when they are read. */
     RecordingFiles with(Path main) {
         return new RecordingFiles(main, beside);

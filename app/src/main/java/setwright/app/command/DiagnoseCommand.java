@@ -34,6 +34,7 @@ import setwright.app.report.pooled.PooledReport;
 import setwright.app.text.PooledText;
 import setwright.app.text.TextReport;
 import setwright.core.judgement.Verdict;
+import setwright.intake.gather.RecordingFiles;
 
 /** Judges one recording, or several of one car, which are then held against each other. */
 @Command(
@@ -110,14 +111,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
             StintDesk stints = desk.open(choice.openLogbook());
             return named.size() < 2 ? one(choice.kept(named.stream().findFirst(), stints)) : several(stints);
         }
-        List<Path> recordings = named.stream().map(Path::of).toList();
-        if (recordings.size() > 1 && choice.beside().given()) {
-            throw new BadOption(
-                    "with several recordings nothing tells to which of them --with belongs: add each of them to a"
-                            + " logbook with its own (setwright add), and name the stints.");
-        }
+        List<RecordingFiles> recordings = choice.recordings(named);
         DiagnoseRequest request = new DiagnoseRequest(
-                choice.beside().with(recordings.get(0)),
+                recordings.get(0),
                 choice.car().path(),
                 choice.reading().map(),
                 choice.reading().circuit(),
@@ -127,7 +123,11 @@ public final class DiagnoseCommand implements Callable<Integer> {
         return recordings.size() == 1
                 ? one(new FileLaps(diagnoser, request))
                 : several(progress -> StintPooling.diagnose(
-                        diagnoser, request, recordings.subList(1, recordings.size()), names, progress));
+                        diagnoser,
+                        request,
+                        recordings.stream().skip(1).map(RecordingFiles::main).toList(),
+                        names,
+                        progress));
     }
 
     private int one(LapSource laps) throws IOException {

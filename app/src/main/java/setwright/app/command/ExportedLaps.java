@@ -1,7 +1,6 @@
 package setwright.app.command;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import setwright.app.logbook.StintDesk;
 import setwright.app.logbook.StintDesk.KeptLaps;
 import setwright.app.propose.ChangeProposer;
 import setwright.core.proposal.LearntEffects;
+import setwright.intake.gather.RecordingFiles;
 
 /** Judges the laps that are to be taken out; unlike other commands it notes nothing in the logbook. */
 record ExportedLaps(CommandSpec spec, LapChoice choice, Diagnoser diagnoser, DeskOpener desk, ChangeProposer proposer) {
@@ -55,7 +55,7 @@ record ExportedLaps(CommandSpec spec, LapChoice choice, Diagnoser diagnoser, Des
         if (proposes) {
             choice.car().required(spec, CarOption.ITEMS.orElseThrow());
         }
-        List<Path> files = named.stream().map(Path::of).toList();
+        List<RecordingFiles> files = choice.recordings(named);
         List<Answer> answers = SameCircuit.diagnose(
                 diagnoser,
                 files.stream()
@@ -68,8 +68,7 @@ record ExportedLaps(CommandSpec spec, LapChoice choice, Diagnoser diagnoser, Des
                 progress);
         List<Laps> laps = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
-            String name = String.valueOf(files.get(i).getFileName());
-            laps.add(laps(name, answers.get(i), proposes, LearntEffects.none(), progress));
+            laps.add(laps(files.get(i).name(), answers.get(i), proposes, LearntEffects.none(), progress));
         }
         return laps;
     }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import setwright.app.diagnose.DiagnoseRequest;
@@ -12,6 +13,7 @@ import setwright.app.diagnose.FileLaps;
 import setwright.app.diagnose.LapSource;
 import setwright.app.logbook.StintDesk;
 import setwright.app.logbook.StintDesk.KeptLaps;
+import setwright.intake.gather.RecordingFiles;
 import setwright.logbook.Logbook;
 
 /** Which laps a call is about: a file with its companions, or a stint of the logbook. */
@@ -40,17 +42,28 @@ final class LapChoice {
         return reading;
     }
 
-    BesideOption beside() {
-        return beside;
-    }
-
     LogbookOption logbook() {
         return logbook;
     }
 
     /** Returns the files that a call reads. */
     List<Optional<Path>> inputs(Optional<String> text) {
-        return namesStint(text) ? List.of() : List.of(text.map(Path::of), car.path(), reading.map(), reading.circuit());
+        return namesStint(text)
+                ? List.of()
+                : Stream.concat(
+                                Stream.of(text.map(Path::of), car.path(), reading.map(), reading.circuit()),
+                                beside.files().stream().map(Optional::of))
+                        .toList();
+    }
+
+    /** Returns the recordings that are named, each with what was recorded beside it. */
+    List<RecordingFiles> recordings(List<String> named) {
+        if (named.size() > 1 && beside.given()) {
+            throw new BadOption(
+                    "with several recordings nothing tells to which of them --with belongs: add each of them to a logbook"
+                            + " with its own (setwright add), and name the stints.");
+        }
+        return named.stream().map(Path::of).map(beside::with).toList();
     }
 
     /** Tells whether a text names a stint rather than a file. */

@@ -18,6 +18,7 @@ import setwright.app.diagnose.DiagnoseRequest;
 import setwright.app.diagnose.Diagnoser;
 import setwright.app.example.Example;
 import setwright.core.proposal.Proposer;
+import setwright.intake.gather.RecordingFiles;
 
 /** What {@code export} accepts, prints, writes and refuses. */
 final class ExportCommandTest {
@@ -59,6 +60,15 @@ final class ExportCommandTest {
     }
 
     @Test
+    void whatWasRecordedBesideTheLapsIsReadWithThem() {
+        assertThat(run("passes", "a.csv", "--with", "track.gpx", "--with", "air.csv"))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(requests.get(0).recording())
+                .isEqualTo(new RecordingFiles(Path.of("a.csv"), List.of(Path.of("track.gpx"), Path.of("air.csv"))));
+        refused("nothing tells to which of them --with belongs", "passes", "a.csv", "b.csv", "--with", "track.gpx");
+    }
+
+    @Test
     void csvHasTheUnitsAskedFor() {
         assertThat(run("circuit", "a.csv", "--units", "imperial")).isEqualTo(ExitCode.DONE);
         assertThat(results.toString()).startsWith("station (ft),x (ft),y (ft),heading (deg),curvature (1/ft),corner\n");
@@ -93,6 +103,9 @@ final class ExportCommandTest {
         Path laps = Files.writeString(folder.resolve("laps.csv"), "kept");
         assertThat(run("laps", laps.toString(), "--to", laps.toString())).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(messages.toString()).contains("--to would overwrite");
+        assertThat(laps).content().isEqualTo("kept");
+        assertThat(run("laps", "a.csv", "--with", laps.toString(), "--to", laps.toString()))
+                .isEqualTo(ExitCode.BAD_INPUT);
         assertThat(laps).content().isEqualTo("kept");
         assertThat(run("laps", "a.csv", "--to", folder.resolve("no/laps.csv").toString()))
                 .isEqualTo(ExitCode.BAD_INPUT);
