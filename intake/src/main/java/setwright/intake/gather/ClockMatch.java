@@ -3,6 +3,7 @@ package setwright.intake.gather;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.hipparchus.distribution.continuous.FDistribution;
 import setwright.core.numerics.Lag;
 import setwright.core.recording.Quantity;
@@ -61,33 +62,23 @@ record ClockMatch(double offsetS, double correlation, double commonS, Quantity q
         double[] b = onGrid(second, other, second.firstS(), rate, size);
         // Signal b at sample i + k is compared with signal a at sample i: the second began k samples before the first.
         double[] profile = Lag.profile(a, b, size - 1);
-        double shortest = Math.max(
-                SHORTEST_COMMON_S, 0.5 * Math.min(first.lastS() - first.firstS(), second.lastS() - second.firstS()));
-        int[] known = new int[] {known(a), known(b)};
-        Place best = new Place(Double.NaN, -1.0);
-        Place asTheyStand = best;
-        double asStands = first.firstS() - second.firstS();
-        for (int k = -(size - 1); k <= size - 1; k++) {
-            double value = agreement(profile[k + size - 1], quantity);
-            double atS = -k / rate;
-            if (common(known, k) < shortest * rate) {
-                continue;
-            }
-            best = value > best.agreement() ? new Place(atS, value) : best;
-            // As they stand, sample 0 of the second lies at second.firstS() on the clock of the first.
-            boolean near = Math.abs(atS + asStands) <= SAME_CLOCK_S;
-            asTheyStand = near && value > asTheyStand.agreement() ? new Place(atS, value) : asTheyStand;
-        }
-        double independent = seconds(first, second) / independentS(a, rate);
-        double lines = Math.max(2.0, independent - 1.0);
-        double most = new FDistribution(lines, lines).inverseCumulativeProbability(LEVEL);
-        boolean stands = unexplained(asTheyStand) <= most * unexplained(best) && asTheyStand.agreement() >= FITTING;
+        double shortest = Math.max(SHORTEST_COMMON_S, 0.5 * shorterS(first, second));
+        Places places = new Places(profile, known(a), known(b), rate, shortest * rate, quantity);
+        Place best = places.best(atS -> true);
+        // On clocks that agree the second begins this long after the first.
+        double asTheyStandS = second.firstS() - first.firstS();
+        Place asTheyStand = places.best(atS -> Math.abs(atS - asTheyStandS) <= SAME_CLOCK_S);
+        double independent = shorterS(first, second) / independentS(a, rate);
+        double freedom = Math.max(2.0, independent - 1.0);
+        double chance = new FDistribution(freedom, freedom).inverseCumulativeProbability(LEVEL);
+        boolean stands = asTheyStand.unexplained() <= chance * best.unexplained() && asTheyStand.agreement() >= FITTING;
         Place chosen = stands ? asTheyStand : best;
         if (chosen.agreement() < FITTING) {
             throw unlike(first, second, quantity, chosen);
         }
-        if (!stands) {
-            refuseAmbiguous(first, second, profile, known, new Search(chosen, most, rate, size, shortest, quantity));
+        Place rival = places.best(atS -> Math.abs(atS - chosen.atS()) > PEAK_S);
+        if (!stands && rival.agreement() > 0.0 && rival.unexplained() <= chance * chosen.unexplained()) {
+            throw ambiguous(first, second, quantity, chosen, rival);
         }
         return refined(first, one, second, other, chosen, quantity);
     }
@@ -98,39 +89,69 @@ record ClockMatch(double offsetS, double correlation, double commonS, Quantity q
      * @param atS        where the second begins, s after the first began
      * @param agreement  correlation there
      */
-    private record Place(double atS, double agreement) {}
-
-    private record Search(Place chosen, double most, double rate, int size, double shortest, Quantity quantity) {}
-
-    private static double unexplained(Place place) {
-        return 1.0 - place.agreement() * place.agreement();
+    private record Place(double atS, double agreement) {
+        /** Share of the variance that is left. */
+        double unexplained() {
+            return 1.0 - agreement * agreement;
+        }
     }
 
-    private static void refuseAmbiguous(
-            TimedTable first, TimedTable second, double[] profile, int[] known, Search search) {
-        Place rival = new Place(Double.NaN, -1.0);
-        for (int k = -(search.size() - 1); k <= search.size() - 1; k++) {
-            double atS = -k / search.rate();
-            double value = agreement(profile[k + search.size() - 1], search.quantity());
-            boolean elsewhere = Math.abs(atS - search.chosen().atS()) > PEAK_S;
-            if (elsewhere && common(known, k) >= search.shortest() * search.rate() && value > rival.agreement()) {
-                rival = new Place(atS, value);
+    /** All places where the two lie over each other for long enough. */
+    private static final class Places {
+        /** Correlation at every shift of the second, from the most negative. */
+        private final double[] profile;
+        /** One more than the last sample that is known. */
+        private final int knownOfFirst;
+
+        private final int knownOfSecond;
+        private final double rate;
+        /** Samples that both must have. */
+        private final double fewest;
+
+        private final Quantity quantity;
+
+        Places(double[] profile, int knownOfFirst, int knownOfSecond, double rate, double fewest, Quantity quantity) {
+            this.profile = profile;
+            this.knownOfFirst = knownOfFirst;
+            this.knownOfSecond = knownOfSecond;
+            this.rate = rate;
+            this.fewest = fewest;
+            this.quantity = quantity;
+        }
+
+        Place best(DoublePredicate where) {
+            Place best = new Place(Double.NaN, -1.0);
+            int most = profile.length / 2;
+            for (int k = -most; k <= most; k++) {
+                double atS = -k / rate;
+                // What turns the other way round in one of the files still tells the time.
+                double agreement = quantity == Quantity.SPEED ? profile[k + most] : Math.abs(profile[k + most]);
+                if (common(k) >= fewest && agreement > best.agreement() && where.test(atS)) {
+                    best = new Place(atS, agreement);
+                }
             }
+            return best;
         }
-        if (rival.agreement() > 0.0 && unexplained(rival) <= search.most() * unexplained(search.chosen())) {
-            throw InputProblem.in(second.table().file())
-                    .expected("one time at which it fits to " + first.table().file() + " by their "
-                            + search.quantity().words())
-                    .found(String.format(
-                            Locale.ROOT,
-                            "two: beginning %+.1f s and %+.1f s after it (correlation %.4f and %.4f)",
-                            search.chosen().atS(),
-                            rival.atS(),
-                            search.chosen().agreement(),
-                            rival.agreement()))
-                    .advice("Laps are alike: give both files with the out lap and the in lap, or on one clock.")
-                    .problem();
+
+        /** How many samples both can have at a shift; their gaps are not counted. */
+        private int common(int k) {
+            return Math.min(knownOfFirst, knownOfSecond - k) - Math.max(0, -k);
         }
+    }
+
+    private static InputProblem ambiguous(
+            TimedTable first, TimedTable second, Quantity quantity, Place chosen, Place rival) {
+        return InputProblem.in(second.table().file())
+                .expected("one time at which it fits to " + first.table().file() + " by their " + quantity.words())
+                .found(String.format(
+                        Locale.ROOT,
+                        "two: beginning %+.1f s and %+.1f s after it (correlation %.4f and %.4f)",
+                        chosen.atS(),
+                        rival.atS(),
+                        chosen.agreement(),
+                        rival.agreement()))
+                .advice("Laps are alike: give both files with the out lap and the in lap, or on one clock.")
+                .problem();
     }
 
     private static InputProblem unlike(TimedTable first, TimedTable second, Quantity quantity, Place best) {
@@ -145,16 +166,6 @@ record ClockMatch(double offsetS, double correlation, double commonS, Quantity q
                 .problem();
     }
 
-    /** What turns the other way round in one of the files still tells the time. */
-    private static double agreement(double correlation, Quantity quantity) {
-        return quantity == Quantity.SPEED ? correlation : Math.abs(correlation);
-    }
-
-    /** How many samples both can have at a shift; their gaps are not counted. */
-    private static int common(int[] known, int k) {
-        return Math.min(known[0], known[1] - k) - Math.max(0, -k);
-    }
-
     /** One more than the last sample that is known. */
     private static int known(double[] signal) {
         int end = signal.length;
@@ -164,7 +175,7 @@ record ClockMatch(double offsetS, double correlation, double commonS, Quantity q
         return end;
     }
 
-    private static double seconds(TimedTable first, TimedTable second) {
+    private static double shorterS(TimedTable first, TimedTable second) {
         return Math.min(first.lastS() - first.firstS(), second.lastS() - second.firstS());
     }
 

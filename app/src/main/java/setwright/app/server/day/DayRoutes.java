@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import setwright.app.logbook.AddRequest;
-import setwright.app.logbook.Added;
 import setwright.app.logbook.Adding;
 import setwright.app.logbook.StoryDesk;
 import setwright.app.report.Page;
@@ -144,10 +143,7 @@ public final class DayRoutes {
 
     private void add(AddRequest request, Wish wish, JobProgress progress) throws IOException {
         try {
-            Added added = new Adding(logbook).add(request, progress);
-            progress.ready(
-                    Figures.capital(added.stint().name()) + (added.known() ? " is this recording already." : " is in."),
-                    "/stints/" + added.stint().number());
+            BringIn.into(logbook, request, progress);
         } finally {
             Stream.concat(Stream.of(wish.recording(), wish.sheet(), wish.map()), wish.beside().stream())
                     .forEach(uploads::drop);

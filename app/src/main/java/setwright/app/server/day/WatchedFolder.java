@@ -10,7 +10,6 @@ import setwright.app.logbook.Adding;
 import setwright.app.server.job.JobProgress;
 import setwright.app.server.job.Jobs;
 import setwright.app.server.stint.StintShelf;
-import setwright.app.units.Figures;
 import setwright.app.watch.FolderWatch;
 import setwright.intake.gather.RecordingFiles;
 import setwright.logbook.Logbook;
@@ -63,17 +62,10 @@ public final class WatchedFolder implements AutoCloseable {
     }
 
     private void add(Path file, JobProgress progress) throws IOException {
-        Added added = new Adding(logbook).add(AddRequest.asBefore(RecordingFiles.of(file)), progress);
-        if (added.known()) {
-            progress.ready(
-                    "It is " + added.stint().name() + " already.",
-                    "/stints/" + added.stint().number());
-            return;
+        Added added = BringIn.into(logbook, AddRequest.asBefore(RecordingFiles.of(file)), progress);
+        if (!added.known()) {
+            shelf.open(shelf.kept(added.stint().number()));
         }
-        progress.ready(
-                Figures.capital(added.stint().name()) + " is in.",
-                "/stints/" + added.stint().number());
-        shelf.open(shelf.kept(added.stint().number()));
     }
 
     @Override
