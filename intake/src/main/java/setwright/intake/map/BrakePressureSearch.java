@@ -93,9 +93,7 @@ final class BrakePressureSearch {
                 .filter(OptionalDouble::isPresent)
                 .map(most -> OF_GREATEST * most.getAsDouble())
                 .orElse(USUAL_PA);
-        Unit unit = search.givenEntry(quantity)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(candidate.column(), quantity))
+        Unit unit = search.unit(candidate.column(), quantity)
                 .orElseGet(() -> PullSearch.nearest(high / expected, List.copyOf(Units.of(Dimension.PRESSURE))));
         search.accept(
                 quantity,

@@ -60,9 +60,7 @@ final class OptionalSearch {
     private static void tyrePressure(Search search, Quantity quantity, Candidate candidate) {
         int column = candidate.column();
         double middle = search.signals.quantile(column, 0.5);
-        Unit unit = search.givenEntry(quantity)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(column, quantity))
+        Unit unit = search.unit(column, quantity)
                 .orElseGet(() -> PullSearch.nearest(
                         middle / USUAL_TYRE_PA,
                         PRESSURE_UNITS.stream()
@@ -130,10 +128,7 @@ final class OptionalSearch {
     private static void rideHeight(Search search, Quantity quantity, Candidate candidate) {
         int column = candidate.column();
         double middle = search.signals.quantile(column, 0.5);
-        Unit unit = search.givenEntry(quantity)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(column, quantity))
-                .orElse(Units.get(Dimension.LENGTH, middle > 1.0 ? "mm" : "m"));
+        Unit unit = search.unit(column, quantity).orElse(Units.get(Dimension.LENGTH, middle > 1.0 ? "mm" : "m"));
         double height = unit.toSi(middle);
         if (!(height > LEAST_HEIGHT_M && height < MOST_HEIGHT_M)) {
             leaveOut(search, quantity, candidate, Search.text("its median is %.3g %s", middle, unit));
@@ -152,9 +147,7 @@ final class OptionalSearch {
     private static void temperature(
             Search search, Quantity quantity, Candidate candidate, double leastK, double mostK) {
         double middle = search.signals.quantile(candidate.column(), 0.5);
-        Unit unit = search.givenEntry(quantity)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(candidate.column(), quantity))
+        Unit unit = search.unit(candidate.column(), quantity)
                 .orElse(Units.get(Dimension.TEMPERATURE, middle > 230.0 ? "K" : "degC"));
         if (!(unit.toSi(middle) > leastK && unit.toSi(middle) < mostK)) {
             leaveOut(search, quantity, candidate, Search.text("its median is %.3g %s", middle, unit));
@@ -190,10 +183,7 @@ final class OptionalSearch {
                     Search.text("it does not follow the steering angle (correlation %.2f)", follows));
             return;
         }
-        Unit unit = search.givenEntry(Quantity.STEERING_TORQUE)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(column, Quantity.STEERING_TORQUE))
-                .orElse(Units.get(Dimension.TORQUE, "N m"));
+        Unit unit = search.unit(column, Quantity.STEERING_TORQUE).orElse(Units.get(Dimension.TORQUE, "N m"));
         search.accept(
                 Quantity.STEERING_TORQUE,
                 column,

@@ -87,8 +87,7 @@ final class PedalSearch {
     }
 
     private static Unit unit(Search search, Quantity pedal, int column, double high) {
-        Optional<Unit> declared =
-                search.givenEntry(pedal).map(MapEntry::unit).or(() -> search.declaredUnit(column, pedal));
+        Optional<Unit> declared = search.unit(column, pedal);
         Unit byRange = byRange(search, pedal, high);
         if (declared.isEmpty()) {
             if (pedal == Quantity.BRAKE && byRange.dimension() == Dimension.PRESSURE) {

@@ -48,10 +48,7 @@ final class PlaceSearch {
         }
         double middle = Robust.median(signals.raw(latitude)) * unit.factor();
         double scale = EARTH_RADIUS_M * unit.factor();
-        Unit across = search.givenEntry(Quantity.LONGITUDE)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(longitude, Quantity.LONGITUDE))
-                .orElse(unit);
+        Unit across = search.unit(longitude, Quantity.LONGITUDE).orElse(unit);
         double acrossScale = EARTH_RADIUS_M * across.factor() * Math.cos(middle);
         double[] unwrapped = DateLine.unwrapped(signals.raw(longitude), 2.0 * Math.PI / across.factor());
         double[] east = Signals.scaled(signals.slow(unwrapped), acrossScale);
@@ -71,10 +68,7 @@ final class PlaceSearch {
     }
 
     private static void plane(Search search, int x, int y) {
-        Unit unit = search.givenEntry(Quantity.POSITION_X)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(x, Quantity.POSITION_X))
-                .orElse(Units.get(Dimension.LENGTH, "m"));
+        Unit unit = search.unit(x, Quantity.POSITION_X).orElse(Units.get(Dimension.LENGTH, "m"));
         int signX = search.givenEntry(Quantity.POSITION_X).map(MapEntry::sign).orElse(1);
         int signY = search.givenEntry(Quantity.POSITION_Y).map(MapEntry::sign).orElse(1);
         if (search.courseRate.isEmpty()) {

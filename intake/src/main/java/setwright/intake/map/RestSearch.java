@@ -105,10 +105,7 @@ final class RestSearch {
         double high = search.signals.quantile(column, 0.99);
         // Engines turn at 2000 to 20000 rpm, that is 200 to 2000 rad/s or 33 to 330 revolutions a second.
         Unit byRange = Units.get(Dimension.ANGULAR_RATE, high > 2000.0 ? "rpm" : high > 350.0 ? "rad/s" : "rev/s");
-        Unit unit = search.givenEntry(Quantity.ENGINE_SPEED)
-                .map(MapEntry::unit)
-                .or(() -> search.declaredUnit(column, Quantity.ENGINE_SPEED))
-                .orElse(byRange);
+        Unit unit = search.unit(column, Quantity.ENGINE_SPEED).orElse(byRange);
         search.accept(
                 Quantity.ENGINE_SPEED,
                 column,
@@ -122,9 +119,7 @@ final class RestSearch {
     private static void temperature(Search search, Quantity quantity) {
         search.named(quantity).stream().findFirst().ifPresent(candidate -> {
             double middle = search.signals.quantile(candidate.column(), 0.5);
-            Unit unit = search.givenEntry(quantity)
-                    .map(MapEntry::unit)
-                    .or(() -> search.declaredUnit(candidate.column(), quantity))
+            Unit unit = search.unit(candidate.column(), quantity)
                     .orElse(Units.get(Dimension.TEMPERATURE, middle > 250.0 ? "K" : "degC"));
             search.accept(
                     quantity,
@@ -142,9 +137,7 @@ final class RestSearch {
             double span = search.signals.quantile(candidate.column(), 0.999)
                     - search.signals.quantile(candidate.column(), 0.001);
             // No suspension moves a metre.
-            Unit unit = search.givenEntry(quantity)
-                    .map(MapEntry::unit)
-                    .or(() -> search.declaredUnit(candidate.column(), quantity))
+            Unit unit = search.unit(candidate.column(), quantity)
                     .orElse(Units.get(Dimension.LENGTH, span > 1.0 ? "mm" : "m"));
             int sign = search.givenEntry(quantity).map(MapEntry::sign).orElse(1);
             search.accept(
@@ -163,9 +156,7 @@ final class RestSearch {
             double middle = search.signals.quantile(candidate.column(), 0.5);
             double spread = search.signals.quantile(candidate.column(), 0.99)
                     - search.signals.quantile(candidate.column(), 0.01);
-            Unit unit = search.givenEntry(Quantity.VERTICAL_ACCELERATION)
-                    .map(MapEntry::unit)
-                    .or(() -> search.declaredUnit(candidate.column(), Quantity.VERTICAL_ACCELERATION))
+            Unit unit = search.unit(candidate.column(), Quantity.VERTICAL_ACCELERATION)
                     .orElse(Units.get(Dimension.ACCELERATION, Math.abs(middle) > 5.0 || spread > 6.0 ? "m/s2" : "g"));
             // At rest a specific force reads +1 g with z up (ISO 8855) and -1 g with z down.
             int sign = middle * unit.factor() < -5.0 ? -1 : 1;
@@ -186,10 +177,7 @@ final class RestSearch {
         List<Candidate> named = search.named(quantity);
         if (!named.isEmpty()) {
             int column = named.get(0).column();
-            Unit unit = search.givenEntry(quantity)
-                    .map(MapEntry::unit)
-                    .or(() -> search.declaredUnit(column, quantity))
-                    .orElse(otherwise);
+            Unit unit = search.unit(column, quantity).orElse(otherwise);
             search.accept(quantity, column, unit, 1, 0.0, Standing.SILENT, "");
         }
     }

@@ -156,6 +156,11 @@ final class Search {
         return given.isPresent() ? Optional.empty() : headers.get(column).unitFor(quantity);
     }
 
+    /** The unit that a user's map says, else the one that the header names. */
+    Optional<Unit> unit(int column, Quantity quantity) {
+        return givenEntry(quantity).map(MapEntry::unit).or(() -> declaredUnit(column, quantity));
+    }
+
     String header(int column) {
         return signals.table().columns().get(column).header();
     }

@@ -41,8 +41,7 @@ final class WheelSearch {
             return;
         }
         double radius = search.car.map(CarSheet::tyreRadiusM).orElse(TYPICAL_RADIUS_M);
-        Optional<Unit> declared =
-                search.givenEntry(wheel).map(MapEntry::unit).or(() -> search.declaredUnit(column, wheel));
+        Optional<Unit> declared = search.unit(column, wheel);
         Unit best = declared.orElse(Units.get(Dimension.SPEED, "m/s"));
         double least =
                 declared.map(unit -> misfit(relation.slope(), unit, radius)).orElse(Double.POSITIVE_INFINITY);
