@@ -117,14 +117,16 @@ final class LapJudge {
         int worst = -1;
         double excess = 1.0;
         Lap verdict = judged.get(good.get(0));
-        for (int k : good) {
-            List<Integer> others = good.stream().filter(o -> o != k).toList();
-            Losses losses = new Losses(k, others);
+        double[][] slowness = good.stream().map(k -> byPlace(speed[k])).toArray(double[][]::new);
+        MediansWithoutOne usual =
+                new MediansWithoutOne(good.stream().map(k -> speed[k]).toArray(double[][]::new));
+        for (int k = 0; k < good.size(); k++) {
+            Losses losses = new Losses(slowness, k, usual.without(k));
             for (Suspicion suspicion : losses.suspicions(start)) {
                 if (suspicion.excess() > excess) {
                     excess = suspicion.excess();
-                    worst = k;
-                    verdict = judged.get(k).as(suspicion.kind(), suspicion.why());
+                    worst = good.get(k);
+                    verdict = judged.get(worst).as(suspicion.kind(), suspicion.why());
                 }
             }
         }
@@ -132,6 +134,16 @@ final class LapJudge {
             judged.set(worst, verdict);
             good.remove(Integer.valueOf(worst));
         }
+    }
+
+    /** Time in each place, s. */
+    private double[] byPlace(double[] speedMps) {
+        int places = Math.max(1, speedMps.length / placeNodes);
+        double[] time = new double[places];
+        for (int i = 0; i < speedMps.length; i++) {
+            time[Math.min(places - 1, i / placeNodes)] += line.stepM() / Math.max(1.0, speedMps[i]);
+        }
+        return time;
     }
 
     /** A reason to put a lap aside; {@code excess} above 1 is beyond the limit. */
@@ -146,45 +158,33 @@ final class LapJudge {
         private final double totalScatter;
         private final int others;
 
-        Losses(int lap, List<Integer> others) {
-            double[] usual = usualSpeed(others);
-            double time = 0.0;
-            for (double v : usual) {
-                time += line.stepM() / v;
-            }
-            this.lapTime = time;
-            this.others = others.size();
-            this.own = byPlace(lap, usual);
-            double[][] theirs = new double[others.size()][];
-            double[] totals = new double[others.size()];
-            for (int k = 0; k < theirs.length; k++) {
-                theirs[k] = byPlace(others.get(k), usual);
-                totals[k] = sum(theirs[k]);
-            }
-            this.scatter = new double[own.length];
-            double squares = 0.0;
-            double[] here = new double[theirs.length];
-            for (int b = 0; b < own.length; b++) {
-                for (int k = 0; k < here.length; k++) {
-                    here[k] = theirs[k][b];
+        Losses(double[][] times, int lap, double[] usualSpeed) {
+            double[] usual = byPlace(usualSpeed);
+            this.lapTime = sum(usual);
+            this.others = times.length - 1;
+            this.own = new double[usual.length];
+            this.scatter = new double[usual.length];
+            double[][] theirs = new double[usual.length][others];
+            double[] totals = new double[others];
+            for (int k = 0, o = 0; k < times.length; k++) {
+                if (k != lap) {
+                    for (int b = 0; b < usual.length; b++) {
+                        theirs[b][o] = times[k][b] - usual[b];
+                        totals[o] += theirs[b][o];
+                    }
+                    o++;
                 }
-                scatter[b] = Robust.scaledMad(here);
+            }
+            double squares = 0.0;
+            for (int b = 0; b < usual.length; b++) {
+                own[b] = times[lap][b] - usual[b];
+                scatter[b] = Robust.scaledMad(theirs[b]);
                 squares += scatter[b] * scatter[b];
             }
             this.total = sum(own) - Robust.median(totals);
             // Places are nearly independent; their sum has more to go by than a few lap times. The larger of both is
             // taken.
             this.totalScatter = Math.max(Robust.scaledMad(totals), Math.sqrt(squares));
-        }
-
-        private double[] byPlace(int lap, double[] usual) {
-            int places = Math.max(1, usual.length / placeNodes);
-            double[] lost = new double[places];
-            for (int i = 0; i < usual.length; i++) {
-                double v = Math.max(1.0, speed[lap][i]);
-                lost[Math.min(places - 1, i / placeNodes)] += line.stepM() * (1.0 / v - 1.0 / usual[i]);
-            }
-            return lost;
         }
 
         List<Suspicion> suspicions(int start) {
