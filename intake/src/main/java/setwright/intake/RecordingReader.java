@@ -38,7 +38,11 @@ public final class RecordingReader {
      * @throws InputProblem when the file cannot be used, or the map contradicts the data
      */
     public static Intake read(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car) {
-        Table table = Gatherer.read(files);
+        return read(Gatherer.read(files), map, car);
+    }
+
+    /** Turns a table into a recording. */
+    static Intake read(Table table, Optional<ChannelMap> map, Optional<CarSheet> car) {
         Proposal proposal =
                 map.isPresent() ? MapProposer.check(table, map.get(), car) : MapProposer.propose(table, car);
         return read(table, proposal, car);
@@ -52,6 +56,7 @@ public final class RecordingReader {
     /** Turns a table into a recording by a map that has been proposed or checked. */
     static Intake read(Table table, Proposal proposal, Optional<CarSheet> car) {
         Requirements.check(table, proposal);
+        Requirements.checkSize(table, proposal.map());
         Requirements.checkLapCounter(table, proposal.map(), MapProposer.timesS(table, proposal.map()));
         List<String> remarks = new ArrayList<>(proposal.remarks());
         TimeBase base = ColumnReader.base(table, proposal.map());

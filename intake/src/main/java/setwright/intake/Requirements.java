@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
+import setwright.intake.engine.Engine;
 import setwright.intake.map.ChannelMap;
 import setwright.intake.map.MapEntry;
 import setwright.intake.map.Proposal;
@@ -42,6 +43,20 @@ final class Requirements {
                         .advice("Correct or empty the cell.")
                         .problem();
             });
+        }
+    }
+
+    /** Every channel is held whole, and some more while it is worked on. */
+    static void checkSize(Table table, ChannelMap map) {
+        int columns = map.entries().size();
+        if (table.rowCount() > Engine.mostRows(2 * columns)) {
+            throw InputProblem.in(table.file())
+                    .expected("a recording that fits into memory")
+                    .found(table.rowCount() + " rows of " + columns + " columns that are used")
+                    .advice(
+                            "Read it into the logbook (setwright add), which cuts it into stints, or give the program more"
+                                    + " memory (-Xmx).")
+                    .problem();
         }
     }
 

@@ -35,7 +35,9 @@ import setwright.logbook.Logbook;
             "Reads recordings into the logbook and says what was understood, corrected and put aside.",
             "",
             "Each becomes a stint with a number, by which it can be judged at any time. The same file is read once. Car and driver are"
-                    + " those of the last stint unless told; a circuit is recognised."
+                    + " those of the last stint unless told; a circuit is recognised.",
+            "",
+            "What lasts longer than two hours becomes several stints, cut where the car stands."
         },
         mixinStandardHelpOptions = true,
         footerHeading = Examples.HEADING,
@@ -127,9 +129,10 @@ public final class AddCommand implements Callable<Integer> {
         age = conditions.tyreAgeLaps();
         try (Progress progress = ProgressLine.of(Adding.STEPS * files.size())) {
             for (Path file : files) {
-                Added one = add(adding, file, progress);
-                added.add(one);
-                tell(one, added.size() == 1);
+                for (Added one : add(adding, file, progress)) {
+                    added.add(one);
+                    tell(one, added.size() == 1);
+                }
             }
         }
         if (json && !files.isEmpty()) {
@@ -137,7 +140,11 @@ public final class AddCommand implements Callable<Integer> {
         }
         if (folder.wanted()) {
             StintDesk stints = desk.open(open);
-            folder.follow(spec, file -> judge(add(adding, file, Progress.silent()), stints));
+            folder.follow(spec, file -> {
+                for (Added one : add(adding, file, Progress.silent())) {
+                    judge(one, stints);
+                }
+            });
         }
         return ExitCode.DONE;
     }
@@ -153,9 +160,9 @@ public final class AddCommand implements Callable<Integer> {
         }
     }
 
-    private Added add(Adding adding, Path file, Progress progress) throws IOException {
+    private List<Added> add(Adding adding, Path file, Progress progress) throws IOException {
         Optional<Path> sheet = car.map(Path::of).filter(Files::isRegularFile);
-        Added one = adding.add(
+        List<Added> all = adding.add(
                 new AddRequest(
                         beside.with(file),
                         sheet,
@@ -170,9 +177,9 @@ public final class AddCommand implements Callable<Integer> {
                         conditions.fuelKg()),
                 progress);
         // The same tyres go on, unless a later call says otherwise.
-        int driven = one.stint().stint().laps();
+        int driven = all.stream().mapToInt(one -> one.stint().stint().laps()).sum();
         age = age.isPresent() ? OptionalInt.of(age.getAsInt() + driven) : age;
-        return one;
+        return all;
     }
 
     /** What came into a watched folder is told with its diagnosis, and with what it means for the car. */

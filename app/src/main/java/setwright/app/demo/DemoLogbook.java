@@ -79,6 +79,7 @@ public final class DemoLogbook {
                                 DRIVER,
                                 story.circuit()),
                         Progress.silent())
+                .get(0)
                 .stint()
                 .number();
     }

@@ -4,24 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import setwright.app.circuit.CircuitFile;
 import setwright.app.diagnose.Progress;
-import setwright.app.evidence.ChannelNote;
-import setwright.app.files.WholeFile;
 import setwright.app.logbook.Diary.Kind;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.circuit.Lap;
-import setwright.core.numerics.Robust;
-import setwright.core.recording.Quantity;
-import setwright.core.recording.Recording;
-import setwright.intake.Intake;
-import setwright.intake.RecordingReader;
-import setwright.intake.columns.RecordingColumns;
+import setwright.intake.LongRecording;
 import setwright.intake.map.ChannelMapFile;
 import setwright.logbook.Logbook;
 import setwright.logbook.Tables;
@@ -29,18 +24,15 @@ import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.CircuitRow;
 import setwright.logbook.row.DriverRow;
-import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.SetupRow;
 import setwright.logbook.row.StintRow;
 
 /** Reads recordings into a logbook. */
 public final class Adding {
-    private static final double ZERO_CELSIUS_K = 273.15;
     /** How many steps are told to the progress. */
     public static final int STEPS = 3;
 
     private static final String NOBODY = "unnamed driver";
-    private static final String COLUMNS = ".parquet";
 
     private final Logbook logbook;
 
@@ -50,11 +42,13 @@ public final class Adding {
     }
 
     /**
-     * Reads a recording, unless the same file was read before. Either all of it is kept or nothing.
+     * Reads a recording, unless the same file was read before. Either all of it is kept or nothing. What lasts longer than a stint becomes
+     * several.
      *
+     * @return the stints, in the order in which they were driven, at least one
      * @throws IOException when a file cannot be read or written
      */
-    public Added add(AddRequest request, Progress progress) throws IOException {
+    public List<Added> add(AddRequest request, Progress progress) throws IOException {
         for (Path file : request.files().all()) {
             if (!Files.exists(file)) {
                 throw new NoSuchFileException(file.toString());
@@ -62,63 +56,54 @@ public final class Adding {
         }
         progress.step("recording");
         String digest = Digest.of(request.files().all());
-        Optional<Added> known = logbook.look(tables -> known(tables, digest));
-        if (known.isPresent()) {
-            return known.get();
+        List<Added> known = logbook.look(tables -> known(tables, digest));
+        if (!known.isEmpty()) {
+            return known;
         }
         DrivenCar car = DrivenCar.of(logbook, request.sheet(), request.car(), request.setup(), request.name());
-        Intake intake = RecordingReader.read(
-                request.files(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
-        progress.step("laps and corners");
-        List<CircuitRow> circuits = logbook.look(tables -> tables.circuits().lastDrivenFirst());
-        Places.Found place = Places.find(intake.recording(), circuits, request.at());
-        progress.step("writing");
-        String columnsDigest = keep(intake, logbook.recordings());
-        RecordingRow recording = new RecordingRow(
-                0,
-                request.files().name(),
-                digest,
-                columnsDigest + COLUMNS,
-                columnsDigest,
-                intake.recording().sampleRateHz(),
-                intake.recording().sampleCount(),
-                KeptNotes.write(ChannelNote.of(intake.proposal())),
-                String.join("\n", intake.remarks()),
-                Diary.now());
-        return logbook.with(tables -> known(tables, digest)
-                .orElseGet(() -> enter(tables, new Incoming(request, car, intake, place, recording))));
-    }
-
-    private static Optional<Added> known(Tables tables, String digest) {
-        return tables.recordings()
-                .from(digest)
-                .flatMap(row -> tables.stints().ofRecording(row.id()))
-                .map(stint -> new Added(
-                        KeptStint.of(tables, stint), true, Optional.empty(), false, List.of(), List.of(), List.of()));
-    }
-
-    /** Named by what it holds: two that add one recording differently do not write over each other. Returns its digest. */
-    private static String keep(Intake intake, Path folder) throws IOException {
-        String[] digest = new String[1];
-        WholeFile.write(folder, aside -> {
-            RecordingColumns.write(aside, intake.recording());
-            digest[0] = Digest.of(aside);
-            return digest[0] + COLUMNS;
+        LongRecording parts =
+                LongRecording.open(request.files(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
+        List<Incoming> incoming = new IncomingParts(logbook, request, digest).read(parts, progress);
+        return logbook.with(tables -> {
+            List<Added> meanwhile = known(tables, digest);
+            return meanwhile.isEmpty() ? enter(tables, request, car, incoming) : meanwhile;
         });
-        return digest[0];
     }
 
-    private record Incoming(
-            AddRequest request, DrivenCar car, Intake intake, Places.Found place, RecordingRow recording) {}
+    private static List<Added> known(Tables tables, String digest) {
+        List<Added> known = new ArrayList<>();
+        Optional<StintRow> stint = stint(tables, Incoming.digest(digest, 0));
+        while (stint.isPresent()) {
+            known.add(new Added(
+                    KeptStint.of(tables, stint.get()), true, Optional.empty(), false, List.of(), List.of(), List.of()));
+            stint = stint(tables, Incoming.digest(digest, known.size()));
+        }
+        return known;
+    }
 
-    private static Added enter(Tables tables, Incoming incoming) {
+    private static Optional<StintRow> stint(Tables tables, String digest) {
+        return tables.recordings().from(digest).flatMap(row -> tables.stints().ofRecording(row.id()));
+    }
+
+    private static List<Added> enter(Tables tables, AddRequest request, DrivenCar driven, List<Incoming> incoming) {
+        List<Added> added = new ArrayList<>();
+        Optional<CircuitRow> begun = Optional.empty();
+        for (Incoming one : incoming) {
+            CircuitRow circuit = begun.or(one::row).orElseGet(() -> circuit(tables, one));
+            begun = Optional.of(circuit);
+            added.add(enter(tables, request, driven, one, circuit, one.row().isEmpty() && added.isEmpty()));
+        }
+        return added;
+    }
+
+    private static Added enter(
+            Tables tables, AddRequest request, DrivenCar driven, Incoming incoming, CircuitRow circuit, boolean isNew) {
         Setups setups = new Setups(tables);
-        CarRow car = setups.car(incoming.car().name());
-        SetupStep setup = driven(setups, car, incoming.car());
-        DriverRow driver = driver(tables, incoming.request().driver());
-        CircuitRow circuit = circuit(tables, incoming.place());
+        CarRow car = setups.car(driven.name());
+        SetupStep setup = driven(setups, car, driven);
+        DriverRow driver = driver(tables, request.driver());
         long recording = tables.recordings().add(incoming.recording());
-        List<Lap> good = incoming.place().stint().goodLaps();
+        List<Lap> good = incoming.laps().stream().filter(Lap::good).toList();
         OptionalDouble best = good.stream().mapToDouble(Lap::timeS).min();
         long stint = tables.stints()
                 .add(new StintRow(
@@ -128,38 +113,18 @@ public final class Adding {
                         setup.setup().id(),
                         driver.id(),
                         circuit.id(),
-                        incoming.place().stint().laps().size(),
+                        incoming.laps().size(),
                         good.size(),
                         best,
                         good.stream().mapToDouble(Lap::timeS).average(),
-                        incoming.request().tyreAgeLaps(),
-                        trackCelsius(incoming),
-                        incoming.request().fuelStartKg(),
+                        incoming.first() ? request.tyreAgeLaps() : OptionalInt.empty(),
+                        incoming.trackCelsius(),
+                        incoming.first() ? request.fuelStartKg() : OptionalDouble.empty(),
                         incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
         Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));
         return new Added(
-                kept,
-                false,
-                Optional.of(setup),
-                incoming.place().row().isEmpty(),
-                incoming.place().stint().laps(),
-                incoming.place().stint().recording().calibrations(),
-                incoming.intake().remarks());
-    }
-
-    /** As people say, else as recorded, to a tenth. */
-    private static OptionalDouble trackCelsius(Incoming incoming) {
-        OptionalDouble told = incoming.request().trackCelsius();
-        Recording recording = incoming.place().stint().recording();
-        if (told.isPresent() || !recording.has(Quantity.TRACK_TEMPERATURE)) {
-            return told;
-        }
-        double kelvin =
-                Robust.median(recording.channel(Quantity.TRACK_TEMPERATURE).toArray());
-        return Double.isFinite(kelvin)
-                ? OptionalDouble.of(Math.rint(10.0 * (kelvin - ZERO_CELSIUS_K)) / 10.0)
-                : OptionalDouble.empty();
+                kept, false, Optional.of(setup), isNew, incoming.laps(), incoming.calibrations(), incoming.remarks());
     }
 
     private static String words(KeptStint stint) {
@@ -196,10 +161,7 @@ public final class Adding {
                 : setups.fit(car, driven.text(), "", "");
     }
 
-    private static CircuitRow circuit(Tables tables, Places.Found place) {
-        if (place.row().isPresent()) {
-            return place.row().get();
-        }
+    private static CircuitRow circuit(Tables tables, Incoming place) {
         if (place.told()
                 .filter(name -> tables.circuits().named(name).isPresent())
                 .isPresent()) {
@@ -215,8 +177,8 @@ public final class Adding {
                         .add(new CircuitRow(
                                 0,
                                 place.told().orElse("circuit " + number),
-                                CircuitFile.text(place.stint().circuit()),
-                                place.stint().circuit().line().lengthM(),
+                                CircuitFile.text(place.circuit()),
+                                place.circuit().line().lengthM(),
                                 Diary.now())));
     }
 }

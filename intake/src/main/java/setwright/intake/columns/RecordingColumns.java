@@ -13,9 +13,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import org.duckdb.DuckDBAppender;
-import org.duckdb.DuckDBConnection;
+import org.duckdb.DuckDBFunctions;
+import org.duckdb.DuckDBTableFunctionBuilder;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
@@ -38,33 +37,18 @@ public final class RecordingColumns {
         List<Quantity> quantities =
                 Arrays.stream(Quantity.values()).filter(recording::has).toList();
         try (Connection connection = Engine.open();
-                Statement statement = connection.createStatement()) {
-            statement.execute(quantities.stream()
-                    .map(quantity -> Engine.name(header(quantity)) + " DOUBLE NOT NULL")
-                    .collect(Collectors.joining(", ", "CREATE TABLE kept (", ")")));
-            fill(connection, recording, quantities);
-            statement.execute("COPY kept TO " + Engine.text(file.toString())
+                Statement statement = connection.createStatement();
+                DuckDBTableFunctionBuilder function = DuckDBFunctions.tableFunction()) {
+            function.withName("kept")
+                    .withFunction(new ChannelRows(
+                            quantities.stream().map(RecordingColumns::header).toList(),
+                            quantities.stream().map(recording::channel).toList()))
+                    .register(connection);
+            statement.execute("COPY (SELECT * FROM kept()) TO " + Engine.text(file.toString())
                     + " (FORMAT parquet, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
                     + Engine.text(Story.of(recording).json()) + "})");
         } catch (SQLException e) {
             throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
-        }
-    }
-
-    private static void fill(Connection connection, Recording recording, List<Quantity> quantities)
-            throws SQLException {
-        double[][] columns = quantities.stream()
-                .map(quantity -> recording.channel(quantity).toArray())
-                .toArray(double[][]::new);
-        try (DuckDBAppender rows =
-                connection.unwrap(DuckDBConnection.class).createAppender(DuckDBConnection.DEFAULT_SCHEMA, "kept")) {
-            for (int i = 0; i < recording.sampleCount(); i++) {
-                rows.beginRow();
-                for (double[] column : columns) {
-                    rows.append(column[i]);
-                }
-                rows.endRow();
-            }
         }
     }
 

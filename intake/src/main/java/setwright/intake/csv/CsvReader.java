@@ -23,6 +23,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.intake.engine.Engine;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.spill.Columns;
+import setwright.intake.table.Numbers;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
 
@@ -35,6 +37,10 @@ import setwright.intake.table.TableColumn;
  */
 public final class CsvReader {
     private static final int ROWS_BEFORE_JUDGING = 1000;
+    /** A column must fit into one array. */
+    private static final int MOST_ROWS = Integer.MAX_VALUE - 8;
+
+    private static final int BLOCK_ROWS = 4096;
 
     private CsvReader() {}
 
@@ -48,8 +54,8 @@ public final class CsvReader {
         Sample sample = Sample.of(file);
         Dialect dialect = Sniffer.sniff(name, sample);
         int width = dialect.headers().size();
-        Optional<double[][]> plain = PlainRows.read(name, file, dialect, rows -> {
-            if (rows >= Engine.mostRows(width)) {
+        Optional<List<Numbers>> plain = PlainRows.read(name, file, dialect, rows -> {
+            if (rows >= MOST_ROWS) {
                 throw tooLong(name, rows, width);
             }
         });
@@ -158,40 +164,46 @@ public final class CsvReader {
 
     private static Table collect(String name, Dialect dialect, ResultSet rows) throws SQLException {
         int width = dialect.headers().size();
-        double[][] values = new double[width][1024];
+        Columns columns = new Columns(width, Columns.USUAL_CELLS);
+        double[][] values = new double[width][BLOCK_ROWS];
         long[] badCount = new long[width];
         List<Optional<TableColumn.BadCell>> firstBad = noneBad(width);
-        long most = Engine.mostRows(width);
+        int held = 0;
         int count = 0;
         long badRows = 0;
         while (rows.next()) {
-            if (count >= most) {
+            if (count >= MOST_ROWS) {
                 throw tooLong(name, count, width);
             }
-            if (count == values[0].length) {
-                int grown = (int) Math.min(Integer.MAX_VALUE - 8L, count + count / 2L + 1024);
-                for (int i = 0; i < width; i++) {
-                    values[i] = Arrays.copyOf(values[i], grown);
-                }
+            if (held == BLOCK_ROWS) {
+                columns.add(values);
+                values = new double[width][BLOCK_ROWS];
+                held = 0;
             }
             for (int i = 0; i < width; i++) {
                 double value = rows.getDouble(i + 1);
-                values[i][count] = rows.wasNull() || Double.isInfinite(value) ? Double.NaN : value;
+                values[i][held] = rows.wasNull() || Double.isInfinite(value) ? Double.NaN : value;
             }
             Array raw = rows.getArray(width + 1);
             if (raw != null) {
                 badRows++;
-                noteBad(dialect, (Object[]) raw.getArray(), values, count, badCount, firstBad);
+                boolean[] missing = new boolean[width];
+                for (int i = 0; i < width; i++) {
+                    missing[i] = Double.isNaN(values[i][held]);
+                }
+                noteBad(dialect, (Object[]) raw.getArray(), missing, count, badCount, firstBad);
                 if (badRows > ROWS_BEFORE_JUDGING && 2 * badRows > count) {
                     throw mostlyWords(name, dialect, count, firstBad);
                 }
             }
+            held++;
             count++;
         }
         for (int i = 0; i < width; i++) {
-            values[i] = Arrays.copyOf(values[i], count);
+            values[i] = Arrays.copyOf(values[i], held);
         }
-        return finish(name, dialect, values, firstBad, badCount);
+        columns.add(values);
+        return finish(name, dialect, columns.done(), firstBad, badCount);
     }
 
     private static List<Optional<TableColumn.BadCell>> noneBad(int width) {
@@ -201,13 +213,13 @@ public final class CsvReader {
     private static void noteBad(
             Dialect dialect,
             Object[] cells,
-            double[][] values,
+            boolean[] missing,
             int row,
             long[] badCount,
             List<Optional<TableColumn.BadCell>> firstBad) {
         for (int i = 0; i < cells.length; i++) {
             Object cell = cells[i];
-            if (cell != null && Double.isNaN(values[i][row]) && !Cells.isMissing(cell.toString())) {
+            if (cell != null && missing[i] && !Cells.isMissing(cell.toString())) {
                 badCount[i]++;
                 if (firstBad.get(i).isEmpty()) {
                     long line = dialect.firstDataLine() + (long) row;
@@ -219,9 +231,9 @@ public final class CsvReader {
 
     private static InputProblem tooLong(String name, int count, int width) {
         return InputProblem.in(name)
-                .expected("a recording that fits into memory")
+                .expected("a recording of fewer rows")
                 .found("more than " + count + " rows of " + width + " columns")
-                .advice("Cut the file into shorter recordings, or give the program more memory (-Xmx).")
+                .advice("Cut the file into shorter recordings.")
                 .problem();
     }
 
@@ -245,10 +257,10 @@ public final class CsvReader {
     private static Table finish(
             String name,
             Dialect dialect,
-            double[][] values,
+            List<Numbers> values,
             List<Optional<TableColumn.BadCell>> firstBad,
             long[] badCount) {
-        int count = values[0].length;
+        int count = values.get(0).size();
         if (count < 2) {
             throw InputProblem.in(name)
                     .row(dialect.firstDataLine())
@@ -258,10 +270,10 @@ public final class CsvReader {
                     .problem();
         }
         List<TableColumn> columns = new ArrayList<>();
-        for (int i = 0; i < values.length; i++) {
+        for (int i = 0; i < values.size(); i++) {
             boolean trailing = dialect.headers().get(i).equals("column " + (i + 1));
             TableColumn column = new TableColumn(
-                    dialect.headers().get(i), dialect.units().get(i), values[i], firstBad.get(i), badCount[i]);
+                    dialect.headers().get(i), dialect.units().get(i), values.get(i), firstBad.get(i), badCount[i]);
             if (!(trailing && column.finiteCount() == 0)) {
                 columns.add(column);
             }

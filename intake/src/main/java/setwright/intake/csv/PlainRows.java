@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.spill.Columns;
+import setwright.intake.table.Numbers;
 
 /*
  * Design note. What loggers write is almost always plain: numbers between delimiters, as many in each row. Such a file is cut here,
@@ -30,10 +32,8 @@ final class PlainRows {
     private final Dialect dialect;
     private final int blockBytes;
     private final IntConsumer counted;
-    private final int width;
-    private final List<double[][]> blocks = new ArrayList<>();
+    private final Columns columns;
     private byte[] rest = new byte[0];
-    private long rows;
 
     private PlainRows(String name, Path file, Dialect dialect, int blockBytes, IntConsumer counted) {
         this.name = name;
@@ -41,22 +41,22 @@ final class PlainRows {
         this.dialect = dialect;
         this.blockBytes = blockBytes;
         this.counted = counted;
-        this.width = dialect.headers().size();
+        this.columns = new Columns(dialect.headers().size(), Columns.USUAL_CELLS);
     }
 
     /**
      * Reads a table.
      *
      * @param counted  told how many rows there are so far; may refuse them by an exception
-     * @return one array per column, NaN where a cell says that it has no value; empty when the table is not plain
+     * @return one per column, NaN where a cell says that it has no value; empty when the table is not plain
      * @throws InputProblem when a compressed file is damaged
      */
-    static Optional<double[][]> read(String name, Path file, Dialect dialect, IntConsumer counted) {
+    static Optional<List<Numbers>> read(String name, Path file, Dialect dialect, IntConsumer counted) {
         return read(name, file, dialect, BLOCK_BYTES, counted);
     }
 
     /** The same with blocks of another size. */
-    static Optional<double[][]> read(String name, Path file, Dialect dialect, int blockBytes, IntConsumer counted) {
+    static Optional<List<Numbers>> read(String name, Path file, Dialect dialect, int blockBytes, IntConsumer counted) {
         boolean oneByte = dialect.charset().equals(StandardCharsets.UTF_8)
                 || dialect.charset().name().equals("windows-1252");
         if (!oneByte || dialect.headers().size() < 2 || dialect.delimiter() == ' ') {
@@ -64,7 +64,7 @@ final class PlainRows {
         }
         PlainRows rows = new PlainRows(name, file, dialect, blockBytes, counted);
         try {
-            return rows.blocks() ? Optional.of(rows.joined()) : Optional.empty();
+            return rows.blocks() ? Optional.of(rows.columns.done()) : Optional.empty();
         } catch (IOException e) {
             if (dialect.gzip()) {
                 throw Sample.damaged(name, e);
@@ -100,13 +100,12 @@ final class PlainRows {
                     if (block.isEmpty()) {
                         return false;
                     }
-                    blocks.add(block.get());
-                    rows += block.get()[0].length;
+                    columns.add(block.get());
                 }
-                counted.accept((int) Math.min(rows, Integer.MAX_VALUE));
+                counted.accept((int) Math.min(columns.rows(), Integer.MAX_VALUE));
             }
         }
-        return rows > 0;
+        return columns.rows() > 0;
     }
 
     /**
@@ -131,20 +130,5 @@ final class PlainRows {
         }
         rest = Arrays.copyOfRange(block, cut, end);
         return cut == block.length ? block : Arrays.copyOf(block, cut);
-    }
-
-    private double[][] joined() {
-        double[][] columns = new double[width][];
-        for (int c = 0; c < width; c++) {
-            double[] column = new double[(int) rows];
-            int at = 0;
-            for (double[][] block : blocks) {
-                System.arraycopy(block[c], 0, column, at, block[c].length);
-                at += block[c].length;
-                block[c] = new double[0];
-            }
-            columns[c] = column;
-        }
-        return columns;
     }
 }

@@ -51,6 +51,17 @@ public final class MapProposer {
         return TimeColumn.find(table, map.entry(Quantity.TIME)).timesS();
     }
 
+    /**
+     * Returns which column tells the time, by a map or by its beginning.
+     *
+     * @throws setwright.intake.problem.InputProblem when there is none
+     */
+    public static MapEntry time(Table beginning, Optional<ChannelMap> given) {
+        Optional<MapEntry> told = given.flatMap(map -> map.entry(Quantity.TIME));
+        TimeColumn found = TimeColumn.find(beginning, told);
+        return new MapEntry(beginning.columns().get(found.index()).header(), found.unit(), 1, 0.0);
+    }
+
     static Search search(Table table, Optional<CarSheet> car, Optional<ChannelMap> given) {
         TimeColumn time = TimeColumn.find(table, given.flatMap(map -> map.entry(Quantity.TIME)));
         refuseShort(table, time.timesS());

@@ -27,6 +27,12 @@ public record Table(String file, List<TableColumn> columns, long firstRow, List<
         return columns.isEmpty() ? 0 : columns.get(0).size();
     }
 
+    /** Returns the rows {@code from} (inclusive) to {@code to} (exclusive) as a table of their own; its lines are still those of the file. */
+    public Table part(int from, int to) {
+        return new Table(
+                file, columns.stream().map(column -> column.part(from, to)).toList(), firstRow + from, remarks);
+    }
+
     /** Returns the column with exactly this header. */
     public Optional<TableColumn> column(String header) {
         return columns.stream().filter(column -> column.header().equals(header)).findFirst();

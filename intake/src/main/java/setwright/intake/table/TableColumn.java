@@ -6,10 +6,9 @@ import java.util.Optional;
 public final class TableColumn {
     private final String header;
     private final String unitRow;
-    private final double[] values;
+    private final Numbers numbers;
     private final Optional<BadCell> firstBad;
     private final long badCount;
-    private final long finiteCount;
 
     /**
      * The first cell of a column that is neither empty nor a number.
@@ -24,21 +23,21 @@ public final class TableColumn {
      *
      * @param header    as written, without surrounding blanks
      * @param unitRow   what the row of units says of it; empty when there is no such row
-     * @param values    owned by the column from now on
+     * @param numbers   one per row
      * @param firstBad  the first cell that is not a number
      * @param badCount  how many there are
      */
-    public TableColumn(String header, String unitRow, double[] values, Optional<BadCell> firstBad, long badCount) {
+    public TableColumn(String header, String unitRow, Numbers numbers, Optional<BadCell> firstBad, long badCount) {
         this.header = header;
         this.unitRow = unitRow;
-        this.values = values;
+        this.numbers = numbers;
         this.firstBad = firstBad;
         this.badCount = badCount;
-        long count = 0;
-        for (double value : values) {
-            count += Double.isFinite(value) ? 1 : 0;
-        }
-        this.finiteCount = count;
+    }
+
+    /** Makes a column of numbers in memory, which are owned by the column from now on. */
+    public TableColumn(String header, String unitRow, double[] values, Optional<BadCell> firstBad, long badCount) {
+        this(header, unitRow, HeldNumbers.of(values), firstBad, badCount);
     }
 
     /** Makes a column of numbers that did not come from a file, for tests and for other kinds of source. */
@@ -58,17 +57,25 @@ public final class TableColumn {
 
     /** Returns the number of rows. */
     public int size() {
-        return values.length;
+        return numbers.size();
     }
 
     /** Returns the number in row {@code index}, counted from 0; NaN where the cell is empty or no number. */
     public double get(int index) {
-        return values[index];
+        return numbers.get(index);
     }
 
     /** Returns a copy of all numbers. */
     public double[] toArray() {
-        return values.clone();
+        return numbers.copy(0, numbers.size());
+    }
+
+    /**
+     * Returns the rows {@code from} (inclusive) to {@code to} (exclusive) as a column of their own, that counts as words where the whole one
+     * does.
+     */
+    public TableColumn part(int from, int to) {
+        return new TableColumn(header, unitRow, numbers.part(from, to), firstBad, isText() ? badCount : 0L);
     }
 
     /** Returns the first cell that is neither empty nor a number. */
@@ -83,12 +90,12 @@ public final class TableColumn {
 
     /** Tells whether most filled cells are words, so that the column was never meant as numbers. */
     public boolean isText() {
-        long filled = badCount + finiteCount;
+        long filled = badCount + numbers.finiteCount();
         return badCount > 0 && 2 * badCount > filled;
     }
 
     /** Returns how many cells hold a finite number. */
     public long finiteCount() {
-        return finiteCount;
+        return numbers.finiteCount();
     }
 }

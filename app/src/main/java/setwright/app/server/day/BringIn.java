@@ -1,6 +1,7 @@
 package setwright.app.server.day;
 
 import java.io.IOException;
+import java.util.List;
 import setwright.app.logbook.AddRequest;
 import setwright.app.logbook.Added;
 import setwright.app.logbook.Adding;
@@ -17,11 +18,20 @@ final class BringIn {
      *
      * @throws IOException when a file cannot be read or written
      */
-    static Added into(Logbook logbook, AddRequest request, JobProgress progress) throws IOException {
-        Added added = new Adding(logbook).add(request, progress);
+    static List<Added> into(Logbook logbook, AddRequest request, JobProgress progress) throws IOException {
+        List<Added> added = new Adding(logbook).add(request, progress);
+        Added last = added.get(added.size() - 1);
+        String names = added.size() == 1
+                ? last.stint().name()
+                : "stints " + added.get(0).stint().number() + " to "
+                        + last.stint().number();
+        boolean one = added.size() == 1;
         progress.ready(
-                Figures.capital(added.stint().name()) + (added.known() ? " is this recording already." : " is in."),
-                "/stints/" + added.stint().number());
+                Figures.capital(names)
+                        + (last.known()
+                                ? one ? " is this recording already." : " are this recording already."
+                                : one ? " is in." : " are in: the recording lasts longer than a stint."),
+                "/stints/" + last.stint().number());
         return added;
     }
 }

@@ -62,9 +62,10 @@ public final class WatchedFolder implements AutoCloseable {
     }
 
     private void add(Path file, JobProgress progress) throws IOException {
-        Added added = BringIn.into(logbook, AddRequest.asBefore(RecordingFiles.of(file)), progress);
-        if (!added.known()) {
-            shelf.open(shelf.kept(added.stint().number()));
+        for (Added added : BringIn.into(logbook, AddRequest.asBefore(RecordingFiles.of(file)), progress)) {
+            if (!added.known()) {
+                shelf.open(shelf.kept(added.stint().number()));
+            }
         }
     }
 

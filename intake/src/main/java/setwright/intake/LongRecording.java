@@ -1,0 +1,77 @@
+package setwright.intake;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import setwright.core.car.CarSheet;
+import setwright.intake.gather.Gatherer;
+import setwright.intake.gather.RecordingFiles;
+import setwright.intake.map.ChannelMap;
+import setwright.intake.table.Table;
+
+/** Files of any length, read part by part, each as if the file held nothing else. Most have one part. */
+public final class LongRecording {
+    private final Table table;
+    private final Optional<ChannelMap> map;
+    private final Optional<CarSheet> car;
+    private final List<Parts.Part> parts;
+
+    private LongRecording(Table table, Optional<ChannelMap> map, Optional<CarSheet> car, List<Parts.Part> parts) {
+        this.table = table;
+        this.map = map;
+        this.car = car;
+        this.parts = parts;
+    }
+
+    /**
+     * Opens files, as {@link RecordingReader#read} does, and finds their parts.
+     *
+     * @throws setwright.intake.problem.InputProblem when they cannot be read
+     */
+    public static LongRecording open(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car) {
+        Table table = Gatherer.read(files);
+        return new LongRecording(table, map, car, Parts.of(table, map, car));
+    }
+
+    /** Returns how many parts there are, at least one. */
+    public int count() {
+        return parts.size();
+    }
+
+    /** Returns what part {@code index}, counted from 0, is called behind the name of the file; empty when there is only one. */
+    public String suffix(int index) {
+        return count() == 1 ? "" : String.format(Locale.ROOT, ", part %d of %d", index + 1, count());
+    }
+
+    /**
+     * Reads a part; whoever reads many should let go of each before the next.
+     *
+     * @param index  counted from 0
+     * @throws setwright.intake.problem.InputProblem when it cannot be used
+     */
+    public Intake read(int index) {
+        if (count() == 1) {
+            return RecordingReader.read(table, map, car);
+        }
+        Parts.Part part = parts.get(index);
+        Intake read = RecordingReader.read(table.part(part.from(), part.to()), map, car);
+        boolean last = index == count() - 1;
+        String remark = String.format(
+                Locale.ROOT,
+                "The file lasts longer than a stint: this is part %d of %d, lines %d to %d%s.",
+                index + 1,
+                count(),
+                table.lineOf(part.from()),
+                table.lineOf(part.to() - 1),
+                last
+                        ? ""
+                        : part.atRest()
+                                ? ", cut where the car stands"
+                                : ", cut in the midst of a lap: the car never stood");
+        return new Intake(
+                read.recording(),
+                read.proposal(),
+                Stream.concat(Stream.of(remark), read.remarks().stream()).toList());
+    }
+}
