@@ -24,6 +24,7 @@ import setwright.app.command.Failures;
 import setwright.app.command.LogCommand;
 import setwright.app.command.ManualCommand;
 import setwright.app.command.MapCommand;
+import setwright.app.command.Memory;
 import setwright.app.command.PredictCommand;
 import setwright.app.command.ProposeCommand;
 import setwright.app.command.ServeCommand;
@@ -80,7 +81,7 @@ public final class Main implements Runnable {
 
     /** Runs the program and ends the process with its exit code (0 done, 2 wrong usage, 3 bad input, 4 not enough evidence). */
     public static void main(String[] arguments) {
-        System.exit(commandLine().execute(arguments));
+        System.exit(Memory.watched(() -> commandLine().execute(arguments)));
     }
 
     /** The command line with all its commands, ready to execute. */

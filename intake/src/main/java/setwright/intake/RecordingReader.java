@@ -79,7 +79,7 @@ public final class RecordingReader {
         List<Calibration> calibrations = new ArrayList<>(columns.calibrations());
         calibrations.addAll(bench.calibrations());
         Map<Quantity, Channel> held = new EnumMap<>(Quantity.class);
-        done.forEach((quantity, samples) -> held.put(quantity, Channel.of(samples)));
+        done.forEach((quantity, samples) -> held.put(quantity, Channel.holding(samples)));
         return new Intake(new Recording(table.file(), base.rateHz(), held, calibrations), proposal, remarks);
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.ChannelNote;
@@ -48,9 +49,15 @@ final class IncomingParts {
      */
     List<Incoming> read(LongRecording parts, Progress progress) throws IOException {
         Optional<RuntimeException> why = Optional.empty();
+        CompletableFuture<Intake> coming = Together.begin(() -> parts.read(0));
         for (int k = 0; k < parts.count(); k++) {
+            CompletableFuture<Intake> here = coming;
+            int following = k + 1;
+            if (following < parts.count()) { // read while this one is worked on: two are in memory at a time
+                coming = Together.then(here, () -> parts.read(following));
+            }
             try {
-                keep(parts, k, progress);
+                keep(Together.result(here), parts.suffix(k), progress);
             } catch (NotEnoughLaps | InputProblem lapless) {
                 if (parts.count() == 1) {
                     throw lapless;
@@ -65,20 +72,20 @@ final class IncomingParts {
         return read;
     }
 
-    private void keep(LongRecording parts, int k, Progress progress) throws IOException {
-        Intake intake = parts.read(k);
-        if (k == 0) {
+    private void keep(Intake intake, String suffix, Progress progress) throws IOException {
+        if (read.isEmpty()) {
             progress.step("laps and corners");
         }
-        Places.Found place = place(intake.recording());
-        if (k == 0) {
+        CompletableFuture<Places.Found> finding = Together.begin(() -> place(intake.recording()));
+        String columnsDigest = keep(intake, finding, logbook.recordings());
+        if (read.isEmpty()) {
             progress.step("writing");
         }
-        String columnsDigest = keep(intake, logbook.recordings());
+        Places.Found place = Together.result(finding);
         Stint stint = place.stint();
         RecordingRow row = new RecordingRow(
                 0,
-                request.files().name() + parts.suffix(k),
+                request.files().name() + suffix,
                 Incoming.digest(digest, read.size()),
                 columnsDigest + COLUMNS,
                 columnsDigest,
@@ -111,12 +118,16 @@ final class IncomingParts {
         return new Places.Found(Places.laid(recording, circuit), first.row(), first.told());
     }
 
-    /** Named by what it holds: two that add one recording differently do not write over each other. Returns its digest. */
-    private static String keep(Intake intake, Path folder) throws IOException {
+    /**
+     * Named by what it holds: two that add one recording differently do not write over each other. Nothing is kept when no laps are
+     * found, which is looked for meanwhile. Returns its digest.
+     */
+    private static String keep(Intake intake, CompletableFuture<Places.Found> finding, Path folder) throws IOException {
         String[] digest = new String[1];
         WholeFile.write(folder, aside -> {
             RecordingColumns.write(aside, intake.recording());
             digest[0] = Digest.of(aside);
+            Together.result(finding);
             return digest[0] + COLUMNS;
         });
         return digest[0];

@@ -15,6 +15,11 @@ public final class Channel {
         return new Channel(samples.clone());
     }
 
+    /** Returns a channel of samples that it owns from now on: nobody may change them any more. */
+    public static Channel holding(double[] samples) {
+        return new Channel(samples);
+    }
+
     /** Returns the number of samples. */
     public int size() {
         return samples.length;

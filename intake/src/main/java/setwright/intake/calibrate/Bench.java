@@ -37,11 +37,11 @@ public final class Bench {
      * Lays channels on the bench.
      *
      * @param rateHz    samples per second, above 2 Hz
-     * @param channels  equally long
+     * @param channels  equally long; owned by the bench from now on
      */
     public Bench(double rateHz, Map<Quantity, double[]> channels) {
         this.rateHz = rateHz;
-        channels.forEach((quantity, samples) -> this.channels.put(quantity, samples.clone()));
+        this.channels.putAll(channels);
         this.stride = Math.max(1, (int) Math.round(rateHz / SLOW_HZ));
         this.lowPass = ZeroPhaseLowPass.butterworth(2, CUTOFF_HZ, rateHz);
     }

@@ -78,7 +78,7 @@ public final class RecordingColumns {
                 }
                 double[][] columns = columns(rows, headers.size(), story.samples());
                 for (int i = 0; i < columns.length; i++) {
-                    channels.put(quantity(headers.get(i)), Channel.of(columns[i]));
+                    channels.put(quantity(headers.get(i)), Channel.holding(columns[i]));
                 }
             }
             return new Recording(story.name(), story.rateHz(), channels, story.calibrations());

@@ -82,7 +82,7 @@ final class Spill {
 
     List<Numbers> columns() {
         return IntStream.range(0, finite.length)
-                .mapToObj(column -> (Numbers) new SpilledNumbers(this, column, rows(), finite[column]))
+                .mapToObj(column -> (Numbers) new SpilledNumbers(this, column, 0, rows(), finite[column]))
                 .toList();
     }
 

@@ -1,13 +1,15 @@
 package setwright.intake.spill;
 
+import setwright.intake.table.HeldNumbers;
 import setwright.intake.table.Numbers;
 
-/** One column of a {@link Spill}. */
+/** Rows of one column of a {@link Spill}. */
 final class SpilledNumbers implements Numbers {
     private static final int CHUNK = 8192;
 
     private final Spill spill;
     private final int column;
+    private final int first;
     private final int size;
     private final long finiteCount;
     /** What was read last; replaced whole, so that several threads may read. */
@@ -24,9 +26,17 @@ final class SpilledNumbers implements Numbers {
         }
     }
 
-    SpilledNumbers(Spill spill, int column, int size, long finiteCount) {
+    /**
+     * Makes one.
+     *
+     * @param first        row of the spill
+     * @param size         how many rows
+     * @param finiteCount  how many of them are finite
+     */
+    SpilledNumbers(Spill spill, int column, int first, int size, long finiteCount) {
         this.spill = spill;
         this.column = column;
+        this.first = first;
         this.size = size;
         this.finiteCount = finiteCount;
     }
@@ -41,7 +51,7 @@ final class SpilledNumbers implements Numbers {
         Chunk chunk = last;
         if (index < chunk.from || index >= chunk.from + chunk.values.length) {
             int from = index - index % CHUNK;
-            chunk = new Chunk(from, spill.read(column, from, Math.min(size, from + CHUNK)));
+            chunk = new Chunk(from, copy(from, Math.min(size, from + CHUNK)));
             last = chunk;
         }
         return chunk.values[index - chunk.from];
@@ -49,7 +59,12 @@ final class SpilledNumbers implements Numbers {
 
     @Override
     public double[] copy(int from, int to) {
-        return spill.read(column, from, to);
+        return spill.read(column, first + from, first + to);
+    }
+
+    @Override
+    public Numbers part(int from, int to) {
+        return new SpilledNumbers(spill, column, first + from, to - from, HeldNumbers.finite(copy(from, to)));
     }
 
     @Override

@@ -55,8 +55,13 @@ class ColumnsTest {
                 assertThat(Double.valueOf(other.get(from))).isEqualTo(Double.valueOf(one.get(from)));
                 assertThat(Arrays.equals(other.copy(from, to), one.copy(from, to)))
                         .isTrue();
-                assertThat(other.part(from, to).finiteCount())
-                        .isEqualTo(one.part(from, to).finiteCount());
+                Numbers part = other.part(from, to);
+                assertThat(part.finiteCount()).isEqualTo(one.part(from, to).finiteCount());
+                assertThat(Arrays.equals(part.copy(0, to - from), one.copy(from, to)))
+                        .isTrue();
+                if (to > from) {
+                    assertThat(Double.valueOf(part.get(to - from - 1))).isEqualTo(Double.valueOf(one.get(to - 1)));
+                }
             }
         }
     }
