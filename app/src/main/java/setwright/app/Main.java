@@ -1,8 +1,14 @@
 package setwright.app;
 
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -74,6 +80,9 @@ import setwright.core.simulation.sweep.Sweeper;
         })
 public final class Main implements Runnable {
 
+    /** Commands that describe all of them. */
+    private static final Set<String> ABOUT_OTHERS = Set.of("completion", "manual");
+
     @Spec
     private CommandSpec spec;
 
@@ -81,39 +90,63 @@ public final class Main implements Runnable {
 
     /** Runs the program and ends the process with its exit code (0 done, 2 wrong usage, 3 bad input, 4 not enough evidence). */
     public static void main(String[] arguments) {
-        System.exit(Memory.watched(() -> commandLine().execute(arguments)));
+        System.exit(Memory.watched(() -> commandLineFor(arguments).execute(arguments)));
     }
 
     /** The command line with all its commands, ready to execute. */
     static CommandLine commandLine() {
+        return commandLine(commands().values());
+    }
+
+    /** The same with no more commands than arguments name: to describe all of them takes longer than many a command. */
+    static CommandLine commandLineFor(String... arguments) {
+        Map<String, Supplier<Object>> all = commands();
+        Optional<Supplier<Object>> named = Arrays.stream(arguments)
+                .findFirst()
+                .filter(name -> !ABOUT_OTHERS.contains(name))
+                .map(all::get);
+        return commandLine(named.map(List::of).orElseGet(() -> List.copyOf(all.values())));
+    }
+
+    private static CommandLine commandLine(Collection<Supplier<Object>> commands) {
+        CommandLine program = new CommandLine(new Main());
+        commands.forEach(command -> program.addSubcommand(command.get()));
+        return program.setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new Failures(System.getenv()));
+    }
+
+    /** The commands by their names. */
+    private static Map<String, Supplier<Object>> commands() {
         Diagnoser diagnoser = new FileDiagnoser(Diagnostician::diagnose);
         DeskOpener desk = logbook -> new StintDesk(logbook, Diagnostician::diagnose);
-        return new CommandLine(new Main())
-                .addSubcommand(new DemoCommand(diagnoser, Proposer::propose, desk, LapReplay::predict))
-                .addSubcommand(new DiagnoseCommand(diagnoser, desk, Proposer::propose))
-                .addSubcommand(new MapCommand())
-                .addSubcommand(new PredictCommand(diagnoser, desk, LapReplay::predict))
-                .addSubcommand(new ProposeCommand(diagnoser, desk, Proposer::propose))
-                .addSubcommand(new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)))
-                .addSubcommand(new CommandLine(new TrialCommand())
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("demo", () -> new DemoCommand(diagnoser, Proposer::propose, desk, LapReplay::predict));
+        commands.put("diagnose", () -> new DiagnoseCommand(diagnoser, desk, Proposer::propose));
+        commands.put("map", MapCommand::new);
+        commands.put("predict", () -> new PredictCommand(diagnoser, desk, LapReplay::predict));
+        commands.put("propose", () -> new ProposeCommand(diagnoser, desk, Proposer::propose));
+        commands.put(
+                "car", () -> new CommandLine(new CarCommand()).addSubcommand(new CarFitCommand(diagnoser, Main::fit)));
+        commands.put(
+                "trial",
+                () -> new CommandLine(new TrialCommand())
                         .addSubcommand(new TrialPlanCommand(diagnoser, desk, Proposer::propose, LapReplay::predict))
                         .addSubcommand(new TrialJudgeCommand(diagnoser, desk, LapReplay::predict))
                         .addSubcommand(new TrialDropCommand())
-                        .addSubcommand(new TrialTriedCommand()))
-                .addSubcommand(new AddCommand(desk))
-                .addSubcommand(new AmendCommand())
-                .addSubcommand(new SetupCommand())
-                .addSubcommand(new LogCommand())
-                .addSubcommand(new ExportCommand(diagnoser, desk, Proposer::propose))
-                .addSubcommand(new BriefCommand(diagnoser, desk, Proposer::propose))
-                .addSubcommand(new ServeCommand(desk, Proposer::propose, LapReplay::predict))
-                .addSubcommand(new SweepCommand(diagnoser, Main::sweep))
-                .addSubcommand(new SumsCommand())
-                .addSubcommand(new SimulateCommand())
-                .addSubcommand(new Completion())
-                .addSubcommand(new ManualCommand())
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(new Failures(System.getenv()));
+                        .addSubcommand(new TrialTriedCommand()));
+        commands.put("add", () -> new AddCommand(desk));
+        commands.put("amend", AmendCommand::new);
+        commands.put("setup", SetupCommand::new);
+        commands.put("log", LogCommand::new);
+        commands.put("export", () -> new ExportCommand(diagnoser, desk, Proposer::propose));
+        commands.put("brief", () -> new BriefCommand(diagnoser, desk, Proposer::propose));
+        commands.put("serve", () -> new ServeCommand(desk, Proposer::propose, LapReplay::predict));
+        commands.put("sweep", () -> new SweepCommand(diagnoser, Main::sweep));
+        commands.put("sums", SumsCommand::new);
+        commands.put("simulate", SimulateCommand::new);
+        commands.put("completion", Completion::new);
+        commands.put("manual", ManualCommand::new);
+        return commands;
     }
 
     private static CarFit fit(List<Diagnosis> diagnoses, CarSheet car) {

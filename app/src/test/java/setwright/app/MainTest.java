@@ -45,4 +45,19 @@ final class MainTest {
         assertThat(program.execute("completion")).isZero();
         assertThat(results.toString()).contains("complete -F", "completion");
     }
+
+    /** Only the command that is named is made; nobody can tell. */
+    @Test
+    void aCommandByItselfIsTheSameAsAmongTheOthers() {
+        assertThat(program.getSubcommands()).hasSizeGreaterThan(15);
+        program.getSubcommands().forEach((name, command) -> {
+            CommandLine alone = Main.commandLineFor(name, "--help");
+            assertThat(alone.getSubcommands().get(name).getUsageMessage()).isEqualTo(command.getUsageMessage());
+            boolean describes = name.equals("completion") || name.equals("manual");
+            assertThat(alone.getSubcommands())
+                    .hasSize(describes ? program.getSubcommands().size() : 1);
+        });
+        assertThat(Main.commandLineFor("--help").getUsageMessage()).isEqualTo(program.getUsageMessage());
+        assertThat(Main.commandLineFor("gess").getSubcommands()).hasSameSizeAs(program.getSubcommands());
+    }
 }
