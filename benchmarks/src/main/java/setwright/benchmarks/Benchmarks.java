@@ -2,17 +2,11 @@ package setwright.benchmarks;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.openjdk.jmh.profile.StackProfiler;
-import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -20,100 +14,120 @@ import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.VerboseMode;
 import org.openjdk.jmh.util.Statistics;
+import setwright.benchmarks.growth.GrowthRun;
+import setwright.benchmarks.laps.TenLaps;
+import setwright.benchmarks.measure.JavaCommand;
+import setwright.benchmarks.measure.Machine;
+import setwright.benchmarks.measure.ProcessorTime;
+import setwright.benchmarks.table.RatioRun;
 
-/** The command {@code ./benchmark}: measures and prints a table. */
+/** The command {@code ./benchmark}: measures and prints tables. */
 public final class Benchmarks {
     private static final String HELP = """
-            Usage: ./benchmark [--laps] [--growth] [--logbook] [--quick] [--profile]
+            Usage: ./benchmark [--table] [--only GROUPS] [--megabytes N] [--threads N] [--rounds N] [--quick]
+                   ./benchmark --growth [--warm] [--record] [--rounds N] [--quick]
+                   ./benchmark --stint | --laps | --logbook [--quick] [--profile]
 
-            Measures what a person waits for after a stint of ten laps: the diagnosis, the car fitted to the laps, and the
-            prediction of 40 candidate changes with 200 draws of the car's parameters; and quasi-steady laps: the envelope of a
-            car, that of a neighbouring setup, a lap of 5 km at steps of 2 m, and a sweep of 60 setups; and a second of driving, the
-            whole car in time with its driver. Prints a table.
+            Prints Markdown: the table of ratios, ours over a reference that does the same or less. Both take turns, so that what
+            else the machine does meets both; medians of the rounds, with the least and the most.
 
-              --laps     the quasi-steady laps and the driving alone
-              --growth   the whole diagnosis alone, from a file of 40 columns at 100 rows a second to the answer, by the number of
-                         laps: in a Java machine that has just started, and in one that is warm
-              --logbook  a logbook of 10,000 stints alone: listed, and searched
-              --quick    one short run each, to see that all works; its figures say little
-              --profile  samples where the prediction spends its time, and prints that too
-              -h, --help shows this text
+              --table        the table of ratios; so it is without any option
+              --only GROUPS  some of its groups: start,import,diagnosis,replay,page,kernels
+              --megabytes N  size of the imported file, 20 unless given; 500 and 2000 are worth a look
+              --threads N    cores that both sides may use, all unless given
+              --rounds N     turns of each, 5 unless given (growth: 3)
 
-            The figures hold only while nothing else runs: the table shows the load of the machine, and the processor time of
-            all threads together beside the time on the clock.
+              --growth       the whole diagnosis from a file, by laps, rows per second and columns; prints tables, and writes CSV and
+                             drawings into benchmarks/target/performance
+              --warm         in Java machines that are warm, else in ones that have just started
+              --record       writes them into docs/performance
+
+              --stint        what a person waits for after ten laps: diagnosis, fit, and prediction of 40 candidate changes
+                             with 200 draws of the car's parameters; and all of --laps
+              --laps         quasi-steady laps: the envelope of a car, that of a neighbouring setup, a lap of 5 km at steps of 2 m,
+                             a sweep of 60 setups; and a second of driving, the whole car in time with its driver
+              --logbook      a logbook of 10,000 stints: listed, and searched
+              --profile      samples where the prediction spends its time, and prints that too
+
+              --quick        one short run each, to see that all works; its figures say little
+              -h, --help     shows this text
+
+            Figures of the clock hold only while nothing else runs: the load of the machine is printed before and after.
             """;
-    private static final Set<String> OPTIONS = Set.of("--laps", "--growth", "--logbook", "--quick", "--profile");
-    /** As ./setwright starts the program. */
-    private static final String[] JVM = {"-XX:+UseSerialGC", "-XX:MaxRAMPercentage=50"};
-
     private static final int USAGE = 2;
-    private static final int FIRST_RUNS = 5;
+    private static final int TABLE_ROUNDS = 5;
+    private static final int GROWTH_ROUNDS = 3;
 
     private Benchmarks() {}
 
     /** Runs the command. */
-    public static void main(String[] arguments) throws RunnerException, IOException {
-        List<String> words = Arrays.asList(arguments);
-        if (words.contains("-h") || words.contains("--help")) {
+    public static void main(String[] arguments) throws RunnerException, IOException, InterruptedException {
+        try {
+            run(Wishes.read(List.of(arguments)));
+        } catch (Wishes.Wrong e) {
+            System.err.println("benchmark: " + e.getMessage());
+            System.exit(USAGE);
+        }
+    }
+
+    private static void run(Wishes wishes) throws RunnerException, IOException, InterruptedException {
+        Path home = Path.of(TenLaps.home());
+        if (wishes.task() == Wishes.Task.HELP) {
             System.out.print(HELP);
             return;
         }
-        for (String word : words) {
-            if (!OPTIONS.contains(word)) {
-                System.err.println("benchmark: unknown option " + word
-                        + "; options are --laps, --growth, --logbook, --quick, --profile and --help");
-                System.exit(USAGE);
-            }
+        double load = Machine.load();
+        System.out.println("Machine: " + Machine.words(home) + ".");
+        System.out.printf(Locale.ROOT, "Load when it began: %.2f.%n", load);
+        switch (wishes.task()) {
+            case TABLE ->
+                new RatioRun(
+                                System.out,
+                                new RatioRun.Settings(
+                                        wishes.groups(),
+                                        wishes.megabytes(),
+                                        wishes.threads(),
+                                        rounds(wishes, TABLE_ROUNDS),
+                                        wishes.quick()))
+                        .print();
+            case GROWTH ->
+                new GrowthRun(
+                                System.out,
+                                home.resolve(wishes.record() ? "docs/performance" : "benchmarks/target/performance"),
+                                rounds(wishes, GROWTH_ROUNDS),
+                                wishes.warm(),
+                                wishes.quick())
+                        .print();
+            case STINT -> print(System.out, measure(wishes.quick(), false), load, wishes.quick());
+            case LAPS -> print(System.out, measure(wishes.quick(), true), load, wishes.quick());
+            case LOGBOOK ->
+                print(
+                        System.out,
+                        new Runner(options(wishes.quick())
+                                        .include(LogbookBenchmark.class.getName())
+                                        .build())
+                                .run(),
+                        load,
+                        wishes.quick());
+            case HELP -> {}
         }
-        boolean quick = words.contains("--quick");
-        double load = load();
-        if (words.contains("--growth")) {
-            Path folder = Files.createTempDirectory("setwright-benchmark");
-            try {
-                WrittenLaps.write(folder, WrittenLaps.LAPS);
-                Growth.print(System.out, growth(quick, folder, true), "first", load);
-                Growth.print(System.out, growth(quick, folder, false), "warm", load());
-            } finally {
-                for (int laps : WrittenLaps.LAPS) {
-                    Files.deleteIfExists(WrittenLaps.file(folder, laps));
-                }
-                Files.deleteIfExists(folder);
-            }
-            return;
+        if (wishes.profile()) {
+            System.out.print(profile(wishes.quick()));
         }
-        Collection<RunResult> results = words.contains("--logbook")
-                ? new Runner(options(quick)
-                                .include(LogbookBenchmark.class.getName())
-                                .build())
-                        .run()
-                : measure(quick, words.contains("--laps"));
-        print(System.out, results, load, quick);
-        if (words.contains("--profile")) {
-            System.out.print(profile(quick));
+        System.out.printf(Locale.ROOT, "%nLoad when it ended: %.2f.%n", Machine.load());
+    }
+
+    private static int rounds(Wishes wishes, int usual) {
+        if (wishes.rounds() > 0) {
+            return wishes.rounds();
         }
+        return wishes.quick() ? 1 : usual;
     }
 
     private static Collection<RunResult> measure(boolean quick, boolean lapsOnly) throws RunnerException {
         ChainedOptionsBuilder options =
                 options(quick).include(LapBenchmark.class.getName()).include(DriveBenchmark.class.getName());
         return new Runner((lapsOnly ? options : options.include(StintBenchmark.class.getName())).build()).run();
-    }
-
-    /** A first run each in fresh Java machines, or warm ones. */
-    private static Collection<RunResult> growth(boolean quick, Path folder, boolean first) throws RunnerException {
-        ChainedOptionsBuilder options = options(quick)
-                .include(DiagnosisBenchmark.class.getName())
-                .jvmArgsAppend(
-                        "-D" + TenLaps.HOME + "=" + System.getProperty(TenLaps.HOME, ".."),
-                        "-D" + WrittenLaps.FOLDER + "=" + folder);
-        if (first) {
-            options.forks(quick ? 1 : FIRST_RUNS)
-                    .warmupIterations(0)
-                    .measurementIterations(1)
-                    .jvmArgs(Stream.concat(Stream.of(JVM), Stream.of("-XX:TieredStopAtLevel=1"))
-                            .toArray(String[]::new));
-        }
-        return new Runner(options.build()).run();
     }
 
     private static ChainedOptionsBuilder options(boolean quick) {
@@ -123,9 +137,9 @@ public final class Benchmarks {
                 .forks(quick ? 1 : 2)
                 .warmupIterations(quick ? 0 : 3)
                 .measurementIterations(quick ? 1 : 5)
-                .jvmArgs(JVM)
+                .jvmArgs(JavaCommand.OPTIONS.toArray(String[]::new))
                 .addProfiler(ProcessorTime.class)
-                .jvmArgsAppend("-D" + TenLaps.HOME + "=" + System.getProperty(TenLaps.HOME, ".."));
+                .jvmArgsAppend("-D" + TenLaps.HOME + "=" + TenLaps.home());
     }
 
     private static void print(PrintStream out, Collection<RunResult> results, double loadBefore, boolean quick) {
@@ -140,7 +154,7 @@ public final class Benchmarks {
                 Runtime.getRuntime().availableProcessors(),
                 System.getProperty("java.version"),
                 loadBefore,
-                load(),
+                Machine.load(),
                 quick ? "; --quick, so not warmed up" : "");
         out.printf(
                 "%-10s %9s %9s %9s %10s %5s %15s%n",
@@ -154,15 +168,10 @@ public final class Benchmarks {
                     times.getMean(),
                     times.getMin(),
                     times.getMax(),
-                    processor(result),
+                    ProcessorTime.of(result),
                     times.getN(),
                     Double.isNaN(diagnosis) ? "-" : String.format(Locale.ROOT, "%.3f", times.getMean() / diagnosis));
         }
-    }
-
-    static double processor(RunResult result) {
-        Result<?> found = result.getSecondaryResults().get(ProcessorTime.LABEL);
-        return found == null ? Double.NaN : found.getScore();
     }
 
     private static String name(RunResult result) {
@@ -180,10 +189,5 @@ public final class Benchmarks {
                 .filter(found -> !found.getLabel().equals(ProcessorTime.LABEL))
                 .map(found -> found.extendedInfo())
                 .reduce("", String::concat);
-    }
-
-    /** Processes that want a core, mean of the last minute; negative where the system does not tell. */
-    static double load() {
-        return ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
     }
 }

@@ -1,6 +1,5 @@
 package setwright.benchmarks;
 
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -10,17 +9,10 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import setwright.core.car.CarSheet;
-import setwright.core.car.SetupChange;
-import setwright.core.car.model.CarAssembler;
-import setwright.core.car.model.CarModel;
-import setwright.core.car.model.CarPrior;
+import setwright.benchmarks.laps.LearntDriver;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.driver.DriverScatter;
-import setwright.core.simulation.driver.DriverStyle;
-import setwright.core.simulation.driver.StintPlan;
 import setwright.core.simulation.driver.StintSimulator;
-import setwright.core.simulation.layout.CircuitPlan;
 
 /**
  * The whole car in time with its driver: milliseconds for a second of driving, on one core. Below 50 is twenty times faster than real
@@ -39,18 +31,9 @@ public class DriveBenchmark {
     /** Lets the driver learn a car on a circuit, and counts how many laps the seconds are. */
     @Setup
     public void learn() {
-        driver = learnt();
+        driver = LearntDriver.learn();
         double lap = driver.drive(DriverScatter.NONE, 1, 1L).lapsS().get(1);
         laps = (int) Math.ceil(SECONDS / lap);
-    }
-
-    /** A driver who knows the car of the measured recording on a circuit drawn by chance. */
-    static StintSimulator learnt() {
-        CarSheet sheet = TenLaps.read().sheet();
-        CarModel car = new CarAssembler(sheet)
-                .build(sheet.with(List.<SetupChange>of()), CarPrior.of(sheet).middle());
-        StintPlan plan = StintPlan.usual(CircuitPlan.random(1L).line(1.0), car, DriverStyle.good(), 1L);
-        return StintSimulator.learnt(plan);
     }
 
     /** Drives {@link #SECONDS} and a little more, so that the figure errs to the slow side. */

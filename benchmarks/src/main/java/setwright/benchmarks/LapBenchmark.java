@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.infra.Blackhole;
+import setwright.benchmarks.laps.TenLaps;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;

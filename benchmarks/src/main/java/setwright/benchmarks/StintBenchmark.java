@@ -10,6 +10,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import setwright.benchmarks.laps.TenLaps;
 import setwright.core.car.SetupChange;
 import setwright.core.identification.FittedCar;
 import setwright.core.identification.Identifier;

@@ -1,8 +1,7 @@
 /**
- * How long the core takes on a stint of ten laps.
+ * The command that measures, and what a person waits for: ten laps, a lap simulated, a second driven, a full logbook.
  *
- * <p>In: a packaged practice recording with its car sheet. Out: a table of times on standard output, and a profile of the
- * replay where it is asked for. Not part of the program.
+ * <p>In: a packaged practice recording with its car sheet. Out: tables on standard output. Not part of the program.
  */
 @NullMarked
 package setwright.benchmarks;

@@ -3,6 +3,7 @@ package setwright.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import setwright.benchmarks.laps.TenLaps;
 import setwright.core.circuit.Lap;
 
 /** That the benchmark measures what it says; it times nothing. */

@@ -1,4 +1,4 @@
-package setwright.benchmarks;
+package setwright.benchmarks.laps;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,16 +22,24 @@ import setwright.intake.car.CarSheetReader;
  * @param sheet  of its car
  */
 public record TenLaps(Stint stint, CarSheet sheet) {
-    static final int LAPS = 10;
+    public static final int LAPS = 10;
 
     /** Folder of the sources; the command sets it, a test runs in the folder of its module. */
     public static final String HOME = "setwright.home";
 
     private static final String CASE = "intake/src/test/resources/cases/practice-01";
 
-    /** Where the recording and its car sheet lie. */
-    static Path folder() {
-        return Path.of(System.getProperty(HOME, "..")).resolve(CASE);
+    /** Returns the folder of the sources. */
+    public static String home() {
+        return Path.of(System.getProperty(HOME, ".."))
+                .toAbsolutePath()
+                .normalize()
+                .toString();
+    }
+
+    /** Returns where the recording and its car sheet lie. */
+    public static Path folder() {
+        return Path.of(home()).resolve(CASE);
     }
 
     /** Reads the recording and cuts it into laps. */
