@@ -87,6 +87,9 @@ final class GrowthPlot {
         PathData path = new PathData();
         for (Point point : points) {
             Spread spread = point.of(part, Spent::processorS);
+            if (!spread.known()) {
+                continue;
+            }
             path.to(x.at(point.value()), y.at(spread.median()));
             String at = Svg.number(x.at(point.value()));
             svg.add(

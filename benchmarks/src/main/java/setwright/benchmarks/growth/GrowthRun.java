@@ -133,10 +133,15 @@ public final class GrowthRun {
         heads.add("most memory");
         MarkdownTable table = new MarkdownTable(out, heads.toArray(String[]::new));
         for (Point point : points) {
-            List<String> cells = new ArrayList<>(List.of(String.valueOf(point.value()), Figure.size((double) point.bytes())));
+            List<String> cells =
+                    new ArrayList<>(List.of(String.valueOf(point.value()), Figure.size((double) point.bytes())));
             for (Part part : Part.values()) {
-                cells.add(Figure.time(point.of(part, Spent::processorS).median()) + " ("
-                        + Figure.time(point.of(part, Spent::wallS).median()) + ")");
+                Spread wall = point.of(part, Spent::wallS);
+                cells.add(
+                        wall.known()
+                                ? Figure.time(point.of(part, Spent::processorS).median()) + " ("
+                                        + Figure.time(wall.median()) + ")"
+                                : "too few laps");
             }
             Spread whole = point.of(Part.WHOLE, Spent::processorS);
             cells.add(Figure.time(whole.least()) + " to " + Figure.time(whole.most()));
@@ -149,7 +154,14 @@ public final class GrowthRun {
         }
     }
 
-    private void line(Series series, List<Point> points, Part part) {
+    /** Points whose laps were refused do not count. */
+    private void line(Series series, List<Point> all, Part part) {
+        List<Point> points = all.stream()
+                .filter(point -> point.of(Part.DIAGNOSIS, Spent::wallS).known())
+                .toList();
+        if (points.size() < 2) {
+            return;
+        }
         double[] x = points.stream().mapToDouble(Point::value).toArray();
         double[] y = points.stream()
                 .mapToDouble(point -> point.of(part, Spent::processorS).median())

@@ -13,6 +13,7 @@ import setwright.benchmarks.measure.FreshProcess;
 import setwright.benchmarks.measure.JavaCommand;
 import setwright.benchmarks.measure.Spent;
 import setwright.core.car.CarSheet;
+import setwright.core.circuit.NotEnoughLaps;
 import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnostician;
@@ -50,8 +51,16 @@ public final class PointProcess {
                 Part.READ,
                 Spent.on(() -> recording.add(RecordingReader.read(file, Optional.empty(), Optional.of(car))
                         .recording())));
-        parts.put(Part.LAPS, Spent.on(() -> stint.add(StintBuilder.build(recording.get(0)))));
-        parts.put(Part.DIAGNOSIS, Spent.on(() -> Diagnostician.diagnose(stint.get(0), car)));
+        parts.put(Part.LAPS, Spent.on(() -> {
+            try {
+                stint.add(StintBuilder.build(recording.get(0)));
+            } catch (NotEnoughLaps e) {
+                stint.clear(); // a lap alone is refused: that is the answer
+            }
+        }));
+        if (!stint.isEmpty()) {
+            parts.put(Part.DIAGNOSIS, Spent.on(() -> Diagnostician.diagnose(stint.get(0), car)));
+        }
         double wall = parts.values().stream().mapToDouble(Spent::wallS).sum();
         double processor =
                 parts.values().stream().mapToDouble(Spent::processorS).sum();

@@ -12,6 +12,7 @@ enum Series {
 
     private final String words;
     private final String unit;
+
     @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
     private final List<Integer> values;
 

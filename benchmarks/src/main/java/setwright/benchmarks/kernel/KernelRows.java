@@ -112,9 +112,6 @@ public final class KernelRows {
                         .addProfiler(ProcessorTime.class)
                         .build())
                 .runSingle();
-        return new Spent(
-                MS * result.getPrimaryResult().getScore(),
-                MS * ProcessorTime.of(result),
-                Double.NaN);
+        return new Spent(MS * result.getPrimaryResult().getScore(), MS * ProcessorTime.of(result), Double.NaN);
     }
 }

@@ -10,6 +10,7 @@ import setwright.core.car.CarSheet;
 import setwright.core.recording.Quantity;
 import setwright.core.simulation.driven.DriveHistory;
 import setwright.core.simulation.driver.DriverStyle;
+import setwright.core.simulation.logger.ChannelSet;
 import setwright.core.simulation.logger.LoggedColumn;
 import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.Logger;
@@ -73,8 +74,12 @@ public final class WrittenLaps {
     }
 
     private void rows(OutputStream to, FileShape shape, long bytes) throws IOException {
-        LoggedTable table = Logger.log(drive, sheet, plan(shape));
-        LoggedColumn number = table.column(Quantity.LAP_NUMBER).orElseThrow();
+        LoggedTable table = Logger.log(drive, sheet, plan(shape, shape.channels()));
+        // A small logger keeps no lap number; where laps end is the same in each.
+        LoggedColumn number = table.column(Quantity.LAP_NUMBER)
+                .or(() ->
+                        Logger.log(drive, sheet, plan(shape, ChannelSet.USUAL)).column(Quantity.LAP_NUMBER))
+                .orElseThrow();
         int spare = shape.columns() - table.columns().size();
         Random random = new Random(1L);
         Counted out = new Counted(to);
@@ -111,12 +116,12 @@ public final class WrittenLaps {
         return end;
     }
 
-    private static LoggerPlan plan(FileShape shape) {
+    private static LoggerPlan plan(FileShape shape, ChannelSet channels) {
         LoggerPlan good = LoggerPlan.good(1L, shape.rateHz());
         return new LoggerPlan(
                 1L,
                 shape.rateHz(),
-                shape.channels(),
+                channels,
                 good.place(),
                 good.satellites(),
                 good.noiseScale(),
