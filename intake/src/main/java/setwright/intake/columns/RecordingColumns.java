@@ -13,7 +13,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.duckdb.DuckDBFunctions;
+import org.duckdb.DuckDBReadableVector;
 import org.duckdb.DuckDBTableFunctionBuilder;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
@@ -69,17 +71,12 @@ public final class RecordingColumns {
         try (Connection connection = Engine.open();
                 Statement statement = connection.createStatement()) {
             Story story = story(statement, file);
-            List<String> headers = new ArrayList<>();
+            String source = " FROM read_parquet(" + Engine.file(file) + ", hive_partitioning = false)";
+            List<String> headers = headers(statement, source);
+            double[][] columns = columns(connection, source, headers.size(), story.samples());
             Map<Quantity, Channel> channels = new EnumMap<>(Quantity.class);
-            try (ResultSet rows = statement.executeQuery(
-                    "SELECT * FROM read_parquet(" + Engine.file(file) + ", hive_partitioning = false)")) {
-                for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
-                    headers.add(rows.getMetaData().getColumnName(i));
-                }
-                double[][] columns = columns(rows, headers.size(), story.samples());
-                for (int i = 0; i < columns.length; i++) {
-                    channels.put(quantity(headers.get(i)), Channel.holding(columns[i]));
-                }
+            for (int i = 0; i < columns.length; i++) {
+                channels.put(quantity(headers.get(i)), Channel.holding(columns[i]));
             }
             return new Recording(story.name(), story.rateHz(), channels, story.calibrations());
         } catch (SQLException | IllegalArgumentException | IndexOutOfBoundsException e) {
@@ -102,16 +99,31 @@ public final class RecordingColumns {
         }
     }
 
-    private static double[][] columns(ResultSet rows, int width, int samples) throws SQLException {
-        double[][] columns = new double[width][samples];
-        int row = 0;
-        while (rows.next()) {
-            for (int i = 0; i < width; i++) {
-                columns[i][row] = rows.getDouble(i + 1);
+    private static List<String> headers(Statement statement, String source) throws SQLException {
+        List<String> headers = new ArrayList<>();
+        try (ResultSet rows = statement.executeQuery("SELECT *" + source + " LIMIT 0")) {
+            for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
+                headers.add(rows.getMetaData().getColumnName(i));
             }
-            row++;
         }
-        if (row != samples) {
+        return headers;
+    }
+
+    private static double[][] columns(Connection connection, String source, int width, int samples)
+            throws SQLException {
+        double[][] columns = new double[width][samples];
+        AtomicInteger row = new AtomicInteger();
+        Engine.ask(connection, "SELECT *" + source, chunk -> {
+            int count = (int) chunk.rowCount();
+            for (int c = 0; c < width; c++) {
+                DuckDBReadableVector vector = chunk.vector(c);
+                for (int i = 0; i < count; i++) {
+                    columns[c][row.get() + i] = vector.getDouble(i);
+                }
+            }
+            row.addAndGet(count);
+        });
+        if (row.get() != samples) {
             throw new IllegalArgumentException(row + " samples instead of " + samples);
         }
         return columns;

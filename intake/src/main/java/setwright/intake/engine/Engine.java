@@ -3,8 +3,13 @@ package setwright.intake.engine;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.function.Consumer;
+import org.duckdb.DuckDBChunkedResult;
+import org.duckdb.DuckDBDataChunkReader;
+import org.duckdb.DuckDBPreparedStatement;
 
 /** Opens the SQL engine (DuckDB, in memory) and writes names and texts the way its statements want them. */
 public final class Engine {
@@ -28,6 +33,22 @@ public final class Engine {
             throw e;
         }
         return connection;
+    }
+
+    /**
+     * Asks for rows and hands them over as the engine has them: some thousand at a time, column by column.
+     *
+     * @param sql  a query
+     */
+    public static void ask(Connection connection, String sql, Consumer<DuckDBDataChunkReader> chunks)
+            throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql);
+                DuckDBChunkedResult result =
+                        statement.unwrap(DuckDBPreparedStatement.class).query()) {
+            while (result.nextChunk()) {
+                chunks.accept(result.chunk());
+            }
+        }
     }
 
     /** Returns how many rows of numbers may be held in memory. */

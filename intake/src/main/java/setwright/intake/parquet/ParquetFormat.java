@@ -10,8 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.duckdb.DuckDBDataChunkReader;
+import org.duckdb.DuckDBReadableVector;
 import setwright.intake.engine.Engine;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.spill.Columns;
+import setwright.intake.table.Numbers;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
 import setwright.intake.table.TableFormat;
@@ -20,6 +24,9 @@ import setwright.intake.table.TableFormat;
 public final class ParquetFormat implements TableFormat {
     /** The format's first and last four bytes (Apache Parquet, "File format"). */
     private static final byte[] MAGIC = {'P', 'A', 'R', '1'};
+
+    /** A column must fit into one array. */
+    private static final int MOST_ROWS = Integer.MAX_VALUE - 8;
 
     @Override
     public String words() {
@@ -38,8 +45,8 @@ public final class ParquetFormat implements TableFormat {
         try (Connection connection = Engine.open();
                 Statement statement = connection.createStatement()) {
             List<Cells> cells = cells(statement, source);
-            int count = count(name, statement, source, cells.size());
-            return List.of(new Table(name, columns(statement, source, cells, count), 1));
+            int count = count(name, statement, source);
+            return List.of(new Table(name, columns(connection, source, cells, count), 1));
         } catch (SQLException e) {
             throw InputProblem.in(name)
                     .expected("a whole Parquet file")
@@ -87,7 +94,7 @@ public final class ParquetFormat implements TableFormat {
         return cells;
     }
 
-    private static int count(String name, Statement statement, String source, int width) throws SQLException {
+    private static int count(String name, Statement statement, String source) throws SQLException {
         try (ResultSet rows = statement.executeQuery("SELECT count(*)" + source)) {
             rows.next();
             long count = rows.getLong(1);
@@ -98,75 +105,73 @@ public final class ParquetFormat implements TableFormat {
                         .advice("Export the whole recording.")
                         .problem();
             }
-            long most = Math.min(Engine.mostRows(width), Integer.MAX_VALUE - 8);
-            if (count > most) {
+            if (count > MOST_ROWS) {
                 throw InputProblem.in(name)
-                        .expected("a recording that fits into memory")
-                        .found(count + " rows of " + width + " columns")
-                        .advice("Cut the file into shorter recordings, or give the program more memory (-Xmx).")
+                        .expected("a recording of fewer rows")
+                        .found(count + " rows")
+                        .advice("Cut the file into shorter recordings.")
                         .problem();
             }
             return (int) count;
         }
     }
 
-    private static List<TableColumn> columns(Statement statement, String source, List<Cells> cells, int count)
+    private static List<TableColumn> columns(Connection connection, String source, List<Cells> cells, int count)
             throws SQLException {
         List<String> asked = new ArrayList<>();
         for (Cells cell : cells) {
             asked.add(cell.number());
             cell.word().ifPresent(asked::add);
         }
-        List<Filling> fillings =
-                cells.stream().map(cell -> new Filling(cell, count)).toList();
-        try (ResultSet rows = statement.executeQuery("SELECT " + String.join(", ", asked) + source)) {
-            int row = 0;
-            while (rows.next() && row < count) {
-                int place = 1;
-                for (Filling filling : fillings) {
-                    place = filling.take(rows, place, row);
-                }
-                row++;
-            }
-            if (row != count) {
-                throw new SQLException(row + " rows instead of " + count);
-            }
+        Columns numbers = new Columns(cells.size(), Columns.USUAL_CELLS);
+        List<BadCells> bad = cells.stream().map(cell -> new BadCells()).toList();
+        Engine.ask(
+                connection,
+                "SELECT " + String.join(", ", asked) + source,
+                chunk -> numbers.add(block(chunk, cells, bad, numbers.rows())));
+        if (numbers.rows() != count) {
+            throw new SQLException(numbers.rows() + " rows instead of " + count);
         }
-        return fillings.stream().map(Filling::done).toList();
+        List<Numbers> done = numbers.done();
+        List<TableColumn> columns = new ArrayList<>();
+        for (int c = 0; c < done.size(); c++) {
+            columns.add(new TableColumn(cells.get(c).header(), "", done.get(c), bad.get(c).first, bad.get(c).count));
+        }
+        return columns;
     }
 
-    /** A column while it is being read. */
-    private static final class Filling {
-        private final Cells cells;
-        private final double[] values;
-        private Optional<TableColumn.BadCell> firstBad = Optional.empty();
-        private long badCount;
-
-        Filling(Cells cells, int count) {
-            this.cells = cells;
-            this.values = new double[count];
-        }
-
-        /** Takes its cell of a row from the given place on; returns the next column's place. */
-        int take(ResultSet rows, int place, int row) throws SQLException {
-            double value = rows.getDouble(place);
-            boolean missing = rows.wasNull();
-            values[row] = missing || Double.isInfinite(value) ? Double.NaN : value;
-            if (cells.word().isEmpty()) {
-                return place + 1;
+    private static double[][] block(DuckDBDataChunkReader chunk, List<Cells> cells, List<BadCells> bad, long before) {
+        int count = (int) chunk.rowCount();
+        double[][] block = new double[cells.size()][count];
+        int place = 0;
+        for (int c = 0; c < block.length; c++) {
+            DuckDBReadableVector numbers = chunk.vector(place++);
+            for (int i = 0; i < count; i++) {
+                double value = numbers.getDouble(i, Double.NaN);
+                block[c][i] = Double.isInfinite(value) ? Double.NaN : value;
             }
-            String word = missing ? rows.getString(place + 1) : null;
-            if (word != null) {
-                badCount++;
-                if (firstBad.isEmpty()) {
-                    firstBad = Optional.of(new TableColumn.BadCell(row + 1L, word));
+            if (cells.get(c).word().isPresent()) {
+                DuckDBReadableVector words = chunk.vector(place++);
+                for (int i = 0; i < count; i++) {
+                    if (numbers.isNull(i) && !words.isNull(i)) {
+                        bad.get(c).add(before + i + 1L, words.getString(i));
+                    }
                 }
             }
-            return place + 2;
         }
+        return block;
+    }
 
-        TableColumn done() {
-            return new TableColumn(cells.header(), "", values, firstBad, badCount);
+    /** Cells of a column that are no numbers. Mutable. */
+    private static final class BadCells {
+        private Optional<TableColumn.BadCell> first = Optional.empty();
+        private long count;
+
+        void add(long row, String text) {
+            count++;
+            if (first.isEmpty()) {
+                first = Optional.of(new TableColumn.BadCell(row, text));
+            }
         }
     }
 }
