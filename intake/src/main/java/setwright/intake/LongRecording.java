@@ -30,8 +30,13 @@ public final class LongRecording {
      * @throws setwright.intake.problem.InputProblem when they cannot be read
      */
     public static LongRecording open(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car) {
+        return open(files, map, car, Parts.LONGEST_S);
+    }
+
+    /** The same with another longest time of a part. */
+    static LongRecording open(RecordingFiles files, Optional<ChannelMap> map, Optional<CarSheet> car, double longestS) {
         Table table = Gatherer.read(files);
-        return new LongRecording(table, map, car, Parts.of(table, map, car));
+        return new LongRecording(table, map, car, Parts.of(table, map, car, longestS));
     }
 
     /** Returns how many parts there are, at least one. */

@@ -51,12 +51,11 @@ final class Parts {
      */
     record Part(int from, int to, boolean atRest) {}
 
-    /** Returns the parts, in order; one when the table is no longer than a stint may be, or nothing tells its time. */
-    static List<Part> of(Table table, Optional<ChannelMap> given, Optional<CarSheet> car) {
-        return of(table, given, car, LONGEST_S);
-    }
-
-    /** The same with another longest time. */
+    /**
+     * Returns the parts, in order; one when the table is no longer than a stint may be, or nothing tells its time.
+     *
+     * @param longestS  longest time of a part, s
+     */
     static List<Part> of(Table table, Optional<ChannelMap> given, Optional<CarSheet> car, double longestS) {
         List<Part> whole = List.of(new Part(0, table.rowCount(), true));
         Optional<MapEntry> time = time(table.part(0, Math.min(PROBE_ROWS, table.rowCount())), given);
