@@ -42,8 +42,8 @@ import setwright.app.units.UnitSystem;
         description = {
             "Writes a table for other programs (CSV, Parquet, JSON), the report's drawings (SVG), or the whole logbook.",
             "",
-            "TABLE is laps, passes, phases, findings, proposals, proposal-phases, proposal-corners, trials, trial-phases,"
-                    + " channels or circuit; docs/export.md lists their columns. trials are those of the whole logbook; all"
+            "TABLE is laps, passes, phases, findings, faults, proposals, proposal-phases, proposal-corners, trials,"
+                    + " trial-phases, channels or circuit; docs/export.md lists their columns. trials are those of the whole logbook; all"
                     + " others are of the laps named, or of the logbook's last stint.",
             "",
             "export plots [FILE|STINT] --to FOLDER writes every drawing of the report, and of the change that is proposed, as an"

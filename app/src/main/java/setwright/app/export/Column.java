@@ -28,7 +28,7 @@ public record Column<R>(String name, Kind kind, Measure measure, String words, C
     }
 
     /** A column of texts; an empty text is an empty cell. */
-    static <R> Column<R> text(String name, String words, Function<R, String> value) {
+    public static <R> Column<R> text(String name, String words, Function<R, String> value) {
         return new Column<>(name, Kind.TEXT, Measure.NUMBER, words, (row, cells) -> {
             String text = value.apply(row);
             if (text.isEmpty()) {
@@ -40,13 +40,13 @@ public record Column<R>(String name, Kind kind, Measure measure, String words, C
     }
 
     /** A column of whole numbers. */
-    static <R> Column<R> whole(String name, String words, ToLongFunction<R> value) {
+    public static <R> Column<R> whole(String name, String words, ToLongFunction<R> value) {
         return new Column<>(
                 name, Kind.WHOLE, Measure.NUMBER, words, (row, cells) -> cells.whole(value.applyAsLong(row)));
     }
 
     /** A column of whole numbers of which a row may have none. */
-    static <R> Column<R> wholeIfAny(String name, String words, Function<R, OptionalInt> value) {
+    public static <R> Column<R> wholeIfAny(String name, String words, Function<R, OptionalInt> value) {
         return new Column<>(name, Kind.WHOLE, Measure.NUMBER, words, (row, cells) -> {
             OptionalInt number = value.apply(row);
             if (number.isPresent()) {
@@ -58,7 +58,7 @@ public record Column<R>(String name, Kind kind, Measure measure, String words, C
     }
 
     /** A column of numbers in SI units; one that is not finite is an empty cell. */
-    static <R> Column<R> number(String name, Measure measure, String words, ToDoubleFunction<R> si) {
+    public static <R> Column<R> number(String name, Measure measure, String words, ToDoubleFunction<R> si) {
         return new Column<>(name, Kind.NUMBER, measure, words, (row, cells) -> {
             double number = si.applyAsDouble(row);
             if (Double.isFinite(number)) {
@@ -70,7 +70,7 @@ public record Column<R>(String name, Kind kind, Measure measure, String words, C
     }
 
     /** A column of yes and no. */
-    static <R> Column<R> truth(String name, String words, Predicate<R> value) {
+    public static <R> Column<R> truth(String name, String words, Predicate<R> value) {
         return new Column<>(name, Kind.TRUTH, Measure.NUMBER, words, (row, cells) -> cells.truth(value.test(row)));
     }
 

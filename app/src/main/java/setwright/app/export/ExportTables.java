@@ -11,6 +11,7 @@ public final class ExportTables {
             new PassesTable(),
             new PhasesTable(),
             new FindingsTable(),
+            new FaultsTable(),
             new ProposalsTable(),
             new ProposalPhasesTable(),
             new ProposalCornersTable(),

@@ -14,6 +14,8 @@ public enum Measure {
     NUMBER("1", "1", "1"),
     /** A value in the unit that its own row names. */
     ITEM("unit of the item", "unit of the item", "unit of the item"),
+    /** A value in the unit that the next column names. */
+    BESIDE("unit beside it", "unit beside it", "unit beside it"),
     TIME("s", "s", "s"),
     RATE("1/s", "1/s", "1/s"),
     SPEED("m/s", UnitSystem.METRIC.speedUnit(), UnitSystem.IMPERIAL.speedUnit()),
@@ -94,7 +96,7 @@ public enum Measure {
     public double shown(double value, UnitSystem units) {
         boolean isMetric = units == UnitSystem.METRIC;
         return switch (this) {
-            case NUMBER, ITEM, TIME, RATE, ACCELERATION, TORQUE -> value;
+            case NUMBER, ITEM, BESIDE, TIME, RATE, ACCELERATION, TORQUE -> value;
             case SPEED -> units.speed(value);
             case DISTANCE -> units.distance(value);
             case TRAVEL -> isMetric ? 1000.0 * value : value / INCH_M;

@@ -51,20 +51,76 @@ public final class ParquetTable {
      * @throws IOException when it cannot be written
      */
     public static void write(Path file, List<Head> heads, Filling filling) throws IOException {
-        try (Connection connection = Engine.open();
-                Statement statement = connection.createStatement()) {
-            statement.execute(heads.stream()
-                    .map(head -> Engine.name(head.header()) + " " + head.kind().engineType)
-                    .collect(Collectors.joining(", ", "CREATE TABLE kept (", ")")));
-            try (DuckDBAppender rows =
-                    connection.unwrap(DuckDBConnection.class).createAppender(DuckDBConnection.DEFAULT_SCHEMA, "kept")) {
-                Appending cells = new Appending(rows);
-                filling.fill(cells);
-                cells.end();
-            }
-            statement.execute("COPY kept TO " + Engine.text(file.toString()) + " (FORMAT parquet, COMPRESSION zstd)");
+        try (Growing table = open(heads)) {
+            filling.fill(table.cells());
+            table.finish(file);
+        }
+    }
+
+    /**
+     * Begins a table whose rows come little by little; whoever asks for it closes it.
+     *
+     * @throws IOException when the engine cannot be used
+     */
+    public static Growing open(List<Head> heads) throws IOException {
+        try {
+            return new Growing(heads);
         } catch (SQLException e) {
-            throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
+            throw new IOException("a table cannot be written: " + Engine.firstLine(e), e);
+        }
+    }
+
+    /** A table that grows, held by an engine of its own until it is written. */
+    public static final class Growing implements AutoCloseable {
+        private final Connection connection;
+        private final DuckDBAppender rows;
+        private final Appending cells;
+
+        private Growing(List<Head> heads) throws SQLException {
+            connection = Engine.open();
+            try (Statement statement = connection.createStatement()) {
+                statement.execute(heads.stream()
+                        .map(head -> Engine.name(head.header()) + " " + head.kind().engineType)
+                        .collect(Collectors.joining(", ", "CREATE TABLE kept (", ")")));
+                rows = connection
+                        .unwrap(DuckDBConnection.class)
+                        .createAppender(DuckDBConnection.DEFAULT_SCHEMA, "kept");
+            } catch (SQLException e) {
+                connection.close();
+                throw e;
+            }
+            cells = new Appending(rows);
+        }
+
+        /** Returns what takes the cells. */
+        public TableCells cells() {
+            return cells;
+        }
+
+        /**
+         * Writes all rows; none can be added afterwards.
+         *
+         * @param file  is replaced
+         * @throws IOException when it cannot be written
+         */
+        public void finish(Path file) throws IOException {
+            cells.end();
+            try (Statement statement = connection.createStatement()) {
+                rows.close();
+                statement.execute(
+                        "COPY kept TO " + Engine.text(file.toString()) + " (FORMAT parquet, COMPRESSION zstd)");
+            } catch (SQLException e) {
+                throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
+            }
+        }
+
+        @Override
+        public void close() throws IOException {
+            try (connection) {
+                rows.close();
+            } catch (SQLException e) {
+                throw new IOException("a table cannot be closed: " + Engine.firstLine(e), e);
+            }
         }
     }
 

@@ -1,0 +1,36 @@
+package setwright.fleet;
+
+import java.io.IOException;
+import java.util.function.Consumer;
+import org.apache.spark.SparkConf;
+import setwright.app.fleet.FleetCount;
+import setwright.app.fleet.FleetEngine;
+import setwright.app.fleet.FleetRequest;
+import setwright.app.fleet.SummaryRequest;
+import setwright.fleet.depot.TemporaryFolder;
+import setwright.fleet.spark.Crew;
+import setwright.fleet.spark.Places;
+import setwright.fleet.spark.Settings;
+import setwright.fleet.spark.WorkersHome;
+
+/** The engine that the command line finds. */
+public final class SparkFleet implements FleetEngine {
+    @Override
+    public FleetCount diagnose(FleetRequest request, Consumer<String> told) throws IOException {
+        if (request.workers() > 0 && !WorkersHome.isHome()) {
+            return Apart.diagnose(request);
+        }
+        try (TemporaryFolder folder = TemporaryFolder.make("setwright-spark")) {
+            SparkConf conf = request.workers() > 0
+                    ? Settings.workers(request.workers(), folder.path())
+                    : Settings.of(request.master(), folder.path());
+            Places places = new Places(request.in(), request.out(), conf);
+            return new Run(request, places.in(), places.out(), () -> new Crew(conf, places), told).run();
+        }
+    }
+
+    @Override
+    public String summary(SummaryRequest request) throws IOException {
+        throw new IOException("not yet: " + request.in());
+    }
+}

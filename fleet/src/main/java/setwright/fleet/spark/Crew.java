@@ -1,0 +1,123 @@
+package setwright.fleet.spark;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntConsumer;
+import org.apache.spark.SparkConf;
+import org.apache.spark.Success$;
+import org.apache.spark.TaskContext;
+import org.apache.spark.api.java.JavaSparkContext;
+import org.apache.spark.scheduler.SparkListener;
+import org.apache.spark.scheduler.SparkListenerTaskEnd;
+import setwright.app.diagnose.FileDiagnoser;
+import setwright.core.judgement.Diagnostician;
+import setwright.fleet.batch.Batch;
+import setwright.fleet.circuits.CircuitSearch;
+import setwright.fleet.tree.Recorded;
+import setwright.fleet.work.BatchJudge;
+import setwright.fleet.work.Task;
+
+/** Spark, at work for one run. */
+public final class Crew implements AutoCloseable {
+    /** A piece of work that fails with a message does so again; that of a worker which died is tried much more often. */
+    private static final int TRIES = 3;
+
+    private final JavaSparkContext context;
+    private final Places places;
+
+    /** Starts Spark, or uses the one that runs in this process. */
+    public Crew(SparkConf conf, Places places) {
+        this.context = new JavaSparkContext(conf);
+        this.places = places;
+    }
+
+    /** Returns how many cores there are. */
+    public int cores() {
+        return context.defaultParallelism();
+    }
+
+    /** A circuit's recordings, on their way to a worker. */
+    private record Group(String name, ArrayList<Recorded> recordings) implements Serializable {}
+
+    /** What a worker found. */
+    private record Found(String name, String text) implements Serializable {}
+
+    /** Finds circuits, each of them one piece of work. */
+    public Map<String, String> circuits(Map<String, List<Recorded>> missing) {
+        List<Group> groups = new ArrayList<>();
+        missing.forEach((name, recordings) -> groups.add(new Group(name, new ArrayList<>(recordings))));
+        Places sent = places;
+        Map<String, String> found = new TreeMap<>();
+        context.parallelize(groups, groups.size())
+                .map(group -> new Found(
+                        group.name(),
+                        CircuitSearch.first(sent.in(), group.recordings(), TaskContext.get()::isInterrupted)
+                                .orElse("")))
+                .collect()
+                .forEach(one -> {
+                    if (!one.text().isEmpty()) {
+                        found.put(one.name(), one.text());
+                    }
+                });
+        return found;
+    }
+
+    /**
+     * Judges batches, each of them one piece of work.
+     *
+     * @param done  told how many recordings are judged, each time a batch is finished
+     * @return what kept a batch from being finished, if anything did
+     */
+    public Optional<String> judge(List<Batch> batches, boolean assumeCar, IntConsumer done) {
+        Places sent = places;
+        context.sc().addSparkListener(new Counting(batches, done));
+        List<String> troubles = context.parallelize(batches, batches.size())
+                .map(batch -> attempt(batch, sent, assumeCar))
+                .collect();
+        return troubles.stream().filter(trouble -> !trouble.isEmpty()).findFirst();
+    }
+
+    /** On the worker. */
+    private static String attempt(Batch batch, Places places, boolean assumeCar) throws Exception {
+        TaskContext task = TaskContext.get();
+        try {
+            new BatchJudge(new FileDiagnoser(Diagnostician::diagnose), places.in(), places.out(), assumeCar)
+                    .judge(batch, new Task(task.attemptNumber(), task::isInterrupted));
+            return "";
+        } catch (java.io.IOException | RuntimeException e) {
+            if (task.attemptNumber() < TRIES - 1) {
+                throw e;
+            }
+            return setwright.app.failure.Trouble.of(e).message();
+        }
+    }
+
+    /** Counts what is finished. */
+    private static final class Counting extends SparkListener {
+        private final List<Batch> batches;
+        private final IntConsumer done;
+        private int recordings;
+
+        Counting(List<Batch> batches, IntConsumer done) {
+            this.batches = batches;
+            this.done = done;
+        }
+
+        @Override
+        public void onTaskEnd(SparkListenerTaskEnd end) {
+            if (end.reason() instanceof Success$ && end.taskInfo().index() < batches.size()) {
+                recordings += batches.get(end.taskInfo().index()).members().size();
+                done.accept(recordings);
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}

@@ -1,0 +1,79 @@
+package setwright.intake.columns;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import setwright.intake.engine.Engine;
+
+/** Reads rows of tables that {@link ParquetTable} wrote, and copies such tables without some of their rows. */
+public final class ParquetRows {
+    /** A statement names so many files at once. */
+    private static final int AT_ONCE = 500;
+
+    private ParquetRows() {}
+
+    /**
+     * Hands over chosen columns of every row, files and rows in order.
+     *
+     * @param files    of one table
+     * @param headers  of the columns
+     * @param row      takes the cells as texts; an empty cell is an empty text
+     * @throws IOException when a file cannot be read or lacks a column
+     */
+    public static void read(List<Path> files, List<String> headers, Consumer<List<String>> row) throws IOException {
+        String columns = headers.stream()
+                .map(header -> "CAST(" + Engine.name(header) + " AS VARCHAR)")
+                .collect(Collectors.joining(", "));
+        try (Connection connection = Engine.open();
+                Statement statement = connection.createStatement()) {
+            for (int from = 0; from < files.size(); from += AT_ONCE) {
+                List<Path> some = files.subList(from, Math.min(from + AT_ONCE, files.size()));
+                try (ResultSet rows = statement.executeQuery("SELECT " + columns + " FROM " + table(some))) {
+                    while (rows.next()) {
+                        List<String> cells = new ArrayList<>();
+                        for (int i = 1; i <= headers.size(); i++) {
+                            cells.add(Objects.requireNonNullElse(rows.getString(i), ""));
+                        }
+                        row.accept(cells);
+                    }
+                }
+            }
+        } catch (SQLException e) {
+            throw new IOException("a table that was kept cannot be read: " + Engine.firstLine(e), e);
+        }
+    }
+
+    /**
+     * Copies a table without the rows that hold certain texts; all others stay as they are, to the bit and in order.
+     *
+     * @param column  header of the column that holds the texts
+     * @param texts   of the rows that are left out
+     * @throws IOException when it cannot be read or written
+     */
+    public static void copyWithout(Path from, Path to, String column, Collection<String> texts) throws IOException {
+        String left = texts.stream().map(Engine::text).collect(Collectors.joining(", "));
+        try (Connection connection = Engine.open();
+                Statement statement = connection.createStatement()) {
+            statement.execute(
+                    "COPY (SELECT * FROM " + table(List.of(from)) + " WHERE " + Engine.name(column) + " NOT IN (" + left
+                            + ")) TO " + Engine.text(to.toString()) + " (FORMAT parquet, COMPRESSION zstd)");
+        } catch (SQLException e) {
+            throw new IOException("a table that was kept cannot be copied: " + Engine.firstLine(e), e);
+        }
+    }
+
+    /** Without columns made from names of folders, which are no part of the table. */
+    private static String table(List<Path> files) {
+        return "read_parquet(" + files.stream().map(Engine::file).collect(Collectors.joining(", ", "[", "]"))
+                + ", hive_partitioning = false)";
+    }
+}
