@@ -15,11 +15,16 @@ public final class Places implements Serializable {
     private final String out;
     private final SerializableConfiguration configuration;
 
-    /** Makes them; properties {@code spark.hadoop.*} set up Hadoop's file systems. */
-    public Places(String in, String out, SparkConf conf) {
+    /**
+     * Makes them; properties {@code spark.hadoop.*} set up Hadoop's file systems.
+     *
+     * @throws IOException when no file system serves one of the addresses
+     */
+    public Places(String in, String out, SparkConf conf) throws IOException {
         Configuration hadoop = SparkHadoopUtil.get().newConfiguration(conf);
-        this.in = in;
-        this.out = out;
+        // Workers run in folders of their own.
+        this.in = Depots.open(in, hadoop).root();
+        this.out = Depots.open(out, hadoop).root();
         this.configuration = new SerializableConfiguration(hadoop);
     }
 

@@ -1,0 +1,96 @@
+package setwright.fleet.measure;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import setwright.app.simulate.DriverKind;
+import setwright.app.simulate.Experiment;
+import setwright.app.simulate.Simulation;
+import setwright.app.world.SheetCopy;
+import setwright.app.world.World;
+import setwright.app.world.WorldCar;
+import setwright.core.car.SetupChange;
+import setwright.core.simulation.fault.FaultCatalogue;
+import setwright.core.simulation.logger.LoggedTable;
+import setwright.core.simulation.logger.Logger;
+import setwright.core.simulation.logger.LoggerPlan;
+
+/**
+ * A tree of recordings of drivers who each make two sessions a day: the first with a rear bar that is too stiff, the second with one that suits the
+ * car. Every second driver picks up the throttle too early.
+ *
+ * @param recordings  in all, broken ones among them
+ * @param laps        of each, after the out lap
+ * @param rateHz      rows a second
+ * @param every       which recordings are broken: one in so many
+ */
+public record InventedTree(int recordings, int laps, double rateHz, int every) {
+    private static final String CIRCUIT = "skarnholt";
+    private static final String CAR = "orvane";
+    private static final String WRONG = "rear bar too stiff";
+    private static final int SESSIONS = 2;
+    /** Recordings of a driver: two days. */
+    private static final int OF_A_DRIVER = 2 * SESSIONS;
+
+    /** One drive, as a logger kept it, with the sheet that goes with it. */
+    private record Drive(LoggedTable table, String sheet) {}
+
+    /** Writes the tree. */
+    public void write(Path root) throws IOException {
+        List<Drive> drives = drives();
+        for (int i = 0; i < recordings; i++) {
+            int driver = i / OF_A_DRIVER;
+            int of = i % OF_A_DRIVER;
+            Drive drive = drives.get(of % SESSIONS + SESSIONS * (driver % 2));
+            Path folder = root.resolve(String.format(
+                    Locale.ROOT,
+                    "circuit=%s/driver=D%04d/car=%s/date=2031-05-%02d/session=%d",
+                    CIRCUIT,
+                    driver + 1,
+                    CAR,
+                    1 + of / SESSIONS,
+                    1 + of % SESSIONS));
+            Files.createDirectories(folder);
+            NoisyTable laps = new NoisyTable(drive.table(), i);
+            boolean sheet = true;
+            if (i % every == every - 1) {
+                Damage damage = Damage.ALL.get(i / every % Damage.ALL.size());
+                damage.write(folder.resolve(damage.file()), laps);
+                sheet = damage != Damage.NO_SHEET;
+            } else if (i % 2 == 0) {
+                laps.writeParquet(folder.resolve("laps.parquet"));
+            } else {
+                laps.writeCsv(folder.resolve("laps.csv"));
+            }
+            if (sheet) {
+                Files.writeString(folder.resolve("car.yaml"), drive.sheet());
+            }
+        }
+    }
+
+    private List<Drive> drives() {
+        WorldCar car = World.car(CAR).orElseThrow();
+        List<SetupChange> wrong = FaultCatalogue.find(WRONG).orElseThrow().changes(car.sheet(), 1.0);
+        Simulation simulation = new Simulation();
+        List<Drive> drives = new ArrayList<>();
+        for (DriverKind kind : List.of(DriverKind.STEADY, DriverKind.EARLY_THROTTLE)) {
+            for (List<SetupChange> changes : List.of(wrong, List.<SetupChange>of())) {
+                Experiment experiment = new Experiment(
+                        car,
+                        World.circuit(CIRCUIT).orElseThrow(),
+                        changes,
+                        kind.style(),
+                        laps,
+                        LoggerPlan.good(drives.size() + 1L, rateHz),
+                        drives.size() + 1L);
+                drives.add(new Drive(
+                        Logger.log(simulation.drive(experiment).history(), car.sheet(), experiment.logger()),
+                        SheetCopy.with(CAR, car.sheetText(), changes)));
+            }
+        }
+        return drives;
+    }
+}
