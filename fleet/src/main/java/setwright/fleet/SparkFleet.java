@@ -3,6 +3,7 @@ package setwright.fleet;
 import java.io.IOException;
 import java.util.function.Consumer;
 import org.apache.spark.SparkConf;
+import org.apache.spark.sql.SparkSession;
 import setwright.app.fleet.FleetCount;
 import setwright.app.fleet.FleetEngine;
 import setwright.app.fleet.FleetRequest;
@@ -12,6 +13,10 @@ import setwright.fleet.spark.Crew;
 import setwright.fleet.spark.Places;
 import setwright.fleet.spark.Settings;
 import setwright.fleet.spark.WorkersHome;
+import setwright.fleet.summary.Summarizer;
+import setwright.fleet.summary.Summary;
+import setwright.fleet.summary.SummaryJson;
+import setwright.fleet.summary.SummaryText;
 
 /** The engine that the command line finds. */
 public final class SparkFleet implements FleetEngine {
@@ -31,6 +36,13 @@ public final class SparkFleet implements FleetEngine {
 
     @Override
     public String summary(SummaryRequest request) throws IOException {
-        throw new IOException("not yet: " + request.in());
+        try (TemporaryFolder folder = TemporaryFolder.make("setwright-spark")) {
+            SparkConf conf = Settings.of(request.master(), folder.path());
+            Places places = new Places(request.in(), request.in(), conf);
+            try (SparkSession spark = SparkSession.builder().config(conf).getOrCreate()) {
+                Summary summary = Summarizer.of(spark, places.in(), request.driver(), request.circuit());
+                return request.json() ? SummaryJson.write(summary) : SummaryText.write(summary);
+            }
+        }
     }
 }

@@ -1,5 +1,6 @@
 package setwright.core.pooling;
 
+import java.util.Collections;
 import java.util.List;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.hipparchus.special.Gamma;
@@ -18,8 +19,11 @@ public final class ShareHierarchy {
     private static final double LEAST_WEIGHT = 0.5;
 
     private static final double MOST_WEIGHT = 1000.0;
+    /** Less than this is not worth working out. */
+    private static final double NEGLIGIBLE = 1.0e-9;
 
     private final List<Count> counts;
+    private final List<Integer> groups;
     private final double[] alpha = new double[MEANS * WEIGHTS];
     private final double[] beta = new double[MEANS * WEIGHTS];
     private final double[] probability = new double[MEANS * WEIGHTS];
@@ -38,8 +42,9 @@ public final class ShareHierarchy {
         }
     }
 
-    private ShareHierarchy(List<Count> counts) {
+    private ShareHierarchy(List<Count> counts, List<Integer> groups) {
         this.counts = List.copyOf(counts);
+        this.groups = List.copyOf(groups);
         double most = Double.NEGATIVE_INFINITY;
         double least = 1.0 / Math.sqrt(MOST_WEIGHT);
         double span = 1.0 / Math.sqrt(LEAST_WEIGHT) - least;
@@ -66,13 +71,27 @@ public final class ShareHierarchy {
 
     /** Pools groups. */
     public static ShareHierarchy of(List<Count> counts) {
-        return new ShareHierarchy(counts);
+        return new ShareHierarchy(counts, Collections.nCopies(counts.size(), 1));
+    }
+
+    /**
+     * Pools many groups, of which many have the same count.
+     *
+     * @param counts  each of them once
+     * @param groups  how many groups have it, &gt;= 1
+     */
+    public static ShareHierarchy of(List<Count> counts, List<Integer> groups) {
+        if (counts.size() != groups.size()) {
+            throw new IllegalArgumentException(counts.size() + " counts of " + groups.size() + " numbers of groups");
+        }
+        return new ShareHierarchy(counts, groups);
     }
 
     private double logLikelihood(double a, double b) {
         double log = 0.0;
-        for (Count count : counts) {
-            log += logBeta(a + count.seen(), b + count.of() - count.seen()) - logBeta(a, b);
+        for (int j = 0; j < counts.size(); j++) {
+            Count count = counts.get(j);
+            log += groups.get(j) * (logBeta(a + count.seen(), b + count.of() - count.seen()) - logBeta(a, b));
         }
         return log;
     }
@@ -96,6 +115,21 @@ public final class ShareHierarchy {
         double sum = 0.0;
         for (int at = 0; at < probability.length; at++) {
             sum += probability[at] * (alpha[at] + count.seen()) / (alpha[at] + beta[at] + count.of());
+        }
+        return sum;
+    }
+
+    /** Returns the probability that a group shows it more often than groups do on average. */
+    public double aboveMean(int j) {
+        Count count = counts.get(j);
+        double sum = 0.0;
+        for (int at = 0; at < probability.length; at++) {
+            if (probability[at] >= NEGLIGIBLE) {
+                sum += probability[at]
+                        * (1.0
+                                - new BetaDistribution(alpha[at] + count.seen(), beta[at] + count.of() - count.seen())
+                                        .cumulativeProbability(alpha[at] / (alpha[at] + beta[at])));
+            }
         }
         return sum;
     }
@@ -136,7 +170,7 @@ public final class ShareHierarchy {
     }
 
     private double mostly(int j, int at) {
-        if (probability[at] < 1.0e-9) {
+        if (probability[at] < NEGLIGIBLE) {
             return 0.0;
         }
         Count count = counts.get(j);

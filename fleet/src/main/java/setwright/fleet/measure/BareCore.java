@@ -37,8 +37,9 @@ final class BareCore {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try (TemporaryFolder folder = TemporaryFolder.make("setwright-bare")) {
             Map<String, Path> circuits = new TreeMap<>();
-            for (Map.Entry<String, List<Recorded>> group :
-                    all.stream().collect(Collectors.groupingBy(Recorded::circuit)).entrySet()) {
+            for (Map.Entry<String, List<Recorded>> group : all.stream()
+                    .collect(Collectors.groupingBy(Recorded::circuit))
+                    .entrySet()) {
                 Optional<String> text = CircuitSearch.first(tree, group.getValue(), () -> false);
                 if (text.isPresent()) {
                     Path file = folder.path().resolve(circuits.size() + ".json");

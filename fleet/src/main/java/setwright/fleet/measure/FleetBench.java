@@ -41,7 +41,12 @@ public final class FleetBench {
             if (!Files.exists(tree)) {
                 invented.write(tree);
             }
-            System.out.printf(Locale.ROOT, "%s, %d recordings made, %d threads%n", System.getProperty("java.vm.version"), invented.recordings(), threads);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s, %d recordings made, %d threads%n",
+                    System.getProperty("java.vm.version"),
+                    invented.recordings(),
+                    threads);
             for (int turn = 0; turn < number(options, "--turns", 1); turn++) {
                 Path out = folder.path().resolve("out" + turn);
                 double bare = seconds(FleetBench.class.getName(), BARE, tree.toString(), String.valueOf(threads));
@@ -83,7 +88,8 @@ public final class FleetBench {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
         command.add("-cp");
-        command.add(System.getProperty("java.class.path").replace(File.pathSeparator + File.pathSeparator, File.pathSeparator));
+        command.add(System.getProperty("java.class.path")
+                .replace(File.pathSeparator + File.pathSeparator, File.pathSeparator));
         command.add(main);
         command.addAll(List.of(arguments));
         long began = System.nanoTime();
