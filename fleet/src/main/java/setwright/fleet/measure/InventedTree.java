@@ -3,9 +3,10 @@ package setwright.fleet.measure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import setwright.app.simulate.DriverKind;
 import setwright.app.simulate.Experiment;
 import setwright.app.simulate.Simulation;
@@ -40,11 +41,13 @@ public record InventedTree(int recordings, int laps, double rateHz, int every) {
 
     /** Writes the tree. */
     public void write(Path root) throws IOException {
-        List<Drive> drives = drives();
+        Simulation simulation = new Simulation();
+        Map<Integer, Drive> drives = new HashMap<>();
         for (int i = 0; i < recordings; i++) {
             int driver = i / OF_A_DRIVER;
             int of = i % OF_A_DRIVER;
-            Drive drive = drives.get(of % SESSIONS + SESSIONS * (driver % 2));
+            Drive drive = drives.computeIfAbsent(
+                    of % SESSIONS + SESSIONS * (driver % 2), number -> drive(simulation, number));
             Path folder = root.resolve(String.format(
                     Locale.ROOT,
                     "circuit=%s/driver=D%04d/car=%s/date=2031-05-%02d/session=%d",
@@ -60,7 +63,7 @@ public record InventedTree(int recordings, int laps, double rateHz, int every) {
                 Damage damage = Damage.ALL.get(i / every % Damage.ALL.size());
                 damage.write(folder.resolve(damage.file()), laps);
                 sheet = damage != Damage.NO_SHEET;
-            } else if (i % 2 == 0) {
+            } else if ((i + driver) % 2 == 0) {
                 laps.writeParquet(folder.resolve("laps.parquet"));
             } else {
                 laps.writeCsv(folder.resolve("laps.csv"));
@@ -71,26 +74,22 @@ public record InventedTree(int recordings, int laps, double rateHz, int every) {
         }
     }
 
-    private List<Drive> drives() {
+    /** Driven when it is first wanted. */
+    private Drive drive(Simulation simulation, int number) {
         WorldCar car = World.car(CAR).orElseThrow();
-        List<SetupChange> wrong = FaultCatalogue.find(WRONG).orElseThrow().changes(car.sheet(), 1.0);
-        Simulation simulation = new Simulation();
-        List<Drive> drives = new ArrayList<>();
-        for (DriverKind kind : List.of(DriverKind.STEADY, DriverKind.EARLY_THROTTLE)) {
-            for (List<SetupChange> changes : List.of(wrong, List.<SetupChange>of())) {
-                Experiment experiment = new Experiment(
-                        car,
-                        World.circuit(CIRCUIT).orElseThrow(),
-                        changes,
-                        kind.style(),
-                        laps,
-                        LoggerPlan.good(drives.size() + 1L, rateHz),
-                        drives.size() + 1L);
-                drives.add(new Drive(
-                        Logger.log(simulation.drive(experiment).history(), car.sheet(), experiment.logger()),
-                        SheetCopy.with(CAR, car.sheetText(), changes)));
-            }
-        }
-        return drives;
+        List<SetupChange> changes = number % SESSIONS == 0
+                ? FaultCatalogue.find(WRONG).orElseThrow().changes(car.sheet(), 1.0)
+                : List.of();
+        Experiment experiment = new Experiment(
+                car,
+                World.circuit(CIRCUIT).orElseThrow(),
+                changes,
+                (number < SESSIONS ? DriverKind.STEADY : DriverKind.EARLY_THROTTLE).style(),
+                laps,
+                LoggerPlan.good(number + 1L, rateHz),
+                number + 1L);
+        return new Drive(
+                Logger.log(simulation.drive(experiment).history(), car.sheet(), experiment.logger()),
+                SheetCopy.with(CAR, car.sheetText(), changes));
     }
 }

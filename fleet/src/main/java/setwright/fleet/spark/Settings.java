@@ -12,8 +12,8 @@ public final class Settings {
     /** The core's second thread would take the core of another task. */
     static final String ONE_THREAD = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=1";
 
-    /** Of one piece of work: two for each member of a batch, should all of them kill their worker, and a few by chance. */
-    private static final int FAILURES = 68;
+    /** Of one piece of work: three for each member of a batch, should all of them kill their worker, and a few by chance. */
+    private static final int FAILURES = 100;
 
     private static final String HERE = "127.0.0.1";
 

@@ -76,7 +76,7 @@ final class Problems {
             there.forEach((who, n) -> {
                 Sum sum = drivers.getOrDefault(who, new Sum(0, OptionalDouble.empty()));
                 shares.add((double) sum.recordings(), (double) n);
-                costs.add(sum.costS(), (double) n);
+                costs.add(sum.costS().orElse(0.0), (double) n);
             });
             corners.add(new AtCorner(
                     place.circuit(),

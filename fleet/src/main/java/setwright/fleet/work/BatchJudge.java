@@ -54,7 +54,7 @@ public record BatchJudge(Diagnoser diagnoser, Depot tree, Depot out, boolean ass
             for (String table : OutLayout.TABLES) {
                 tables.add(table.equals("setups") ? TableFile.setups() : TableFile.exported(table));
             }
-            for (int i = 0; i < batch.members().size(); i++) {
+            for (int i : deaths.order(batch.members().size())) {
                 LedgerRow row = deaths.of(i) >= Deaths.TOO_MANY
                         ? row(batch.members().get(i), killer(deaths.of(i)), 0.0, false)
                         : attempt(batch.members().get(i), i, deaths, circuit, tables, task);

@@ -1,8 +1,11 @@
 package setwright.fleet.work;
 
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import setwright.fleet.batch.Batch;
 import setwright.fleet.depot.Depot;
 import setwright.fleet.depot.Listed;
@@ -10,14 +13,15 @@ import setwright.fleet.ledger.OutLayout;
 
 /*
  * Design note. What kills a worker leaves no exception behind. So each attempt puts a mark beside the tables before it takes up a recording
- * and removes it afterwards; a mark that a later attempt finds tells where the attempt before died. Twice at the same recording is no
- * accident: it is listed, and the batch goes on without it. Marks of earlier runs are swept away when a run begins.
+ * and removes it afterwards; a mark that a later attempt finds tells where the attempt before died. What else the worker had in hand dies with
+ * it and is suspected, too: so suspects go last, where they hardly meet again, and the third time is no accident. Then the recording is
+ * listed, and the batch goes on without it. Marks of earlier runs are swept away when a run begins.
  */
 
 /** Remembers over the attempts of a batch which recording a worker died at. */
 final class Deaths {
-    /** A worker may die once for reasons of its own. */
-    static final int TOO_MANY = 2;
+    /** A worker may die for reasons of its own, or of its neighbour's. */
+    static final int TOO_MANY = 3;
 
     private final Depot out;
     private final String folder;
@@ -36,6 +40,11 @@ final class Deaths {
                 }
             }
         }
+    }
+
+    /** Returns the order in which members are judged: suspects last. */
+    List<Integer> order(int members) {
+        return IntStream.range(0, members).boxed().sorted(Comparator.comparing(this::of)).toList();
     }
 
     /** Returns how often a worker died at a recording, counted from 0 within its batch. */
