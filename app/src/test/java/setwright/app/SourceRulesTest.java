@@ -20,7 +20,7 @@ final class SourceRulesTest {
     /** Tests run in the folder of their module. */
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
 
-    private static final List<String> MODULES = List.of("core", "intake", "logbook", "app", "benchmarks");
+    private static final List<String> MODULES = List.of("core", "intake", "logbook", "app", "fleet", "benchmarks");
 
     /** Twice the usual length of a file; beyond it, a file holds more than one concept. */
     private static final int LONGEST_FILE_LINES = 500;

@@ -41,7 +41,8 @@ import setwright.fleet.measure.InventedTree;
 /** The whole road with Spark in this process: ten recordings of two drivers, five of them broken, each in its own way. */
 final class DiagnoseTreeTest {
     private static final List<String> EXPORTED = List.of("laps", "passes", "phases", "findings", "faults");
-    private static final List<String> TABLES = List.of("laps", "passes", "phases", "findings", "faults", "setups", "recordings");
+    private static final List<String> TABLES =
+            List.of("laps", "passes", "phases", "findings", "faults", "setups", "recordings");
     /** Recording, driver, car, date, session. */
     private static final int IN_FRONT = 5;
 
@@ -95,7 +96,9 @@ final class DiagnoseTreeTest {
         Map<String, Long> times = new TreeMap<>();
         for (String table : TABLES) {
             for (Path file : Rows.files(out.resolve(table))) {
-                times.put(out.relativize(file).toString(), Files.getLastModifiedTime(file).toMillis());
+                times.put(
+                        out.relativize(file).toString(),
+                        Files.getLastModifiedTime(file).toMillis());
             }
         }
         return times;
@@ -118,7 +121,9 @@ final class DiagnoseTreeTest {
 
     private static List<Path> recordings() throws IOException {
         try (Stream<Path> all = Files.walk(tree)) {
-            return all.filter(file -> file.toString().matches(".*\\.(csv|parquet)")).sorted().toList();
+            return all.filter(file -> file.toString().matches(".*\\.(csv|parquet)"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -131,8 +136,8 @@ final class DiagnoseTreeTest {
     }
 
     private static List<List<Object>> ledger(String where) {
-        return Rows.ask("SELECT recording, status, reason FROM read_parquet('" + judged + "/recordings/*/*.parquet') " + where
-                + " ORDER BY recording");
+        return Rows.ask("SELECT recording, status, reason FROM read_parquet('" + judged + "/recordings/*/*.parquet') "
+                + where + " ORDER BY recording");
     }
 
     @Test
@@ -171,12 +176,9 @@ final class DiagnoseTreeTest {
             List<Path> files = Rows.files(judged.resolve(table));
             for (Path recording : ANSWERS.keySet()) {
                 Material material = Material.of(List.of(new Material.Laps(
-                        recording.getFileName().toString(),
-                        ANSWERS.get(recording),
-                        Optional.empty())));
+                        recording.getFileName().toString(), ANSWERS.get(recording), Optional.empty())));
                 Path alone = folder.resolve("alone.parquet");
-                new TableWriter(
-                                ExportTables.named(table).orElseThrow(), material, Format.PARQUET, UnitSystem.METRIC)
+                new TableWriter(ExportTables.named(table).orElseThrow(), material, Format.PARQUET, UnitSystem.METRIC)
                         .write(alone);
                 List<String> columns = Rows.columns(files.get(0));
                 assertThat(columns.subList(IN_FRONT, columns.size())).isEqualTo(Rows.columns(alone));
@@ -194,14 +196,16 @@ final class DiagnoseTreeTest {
     void everyFileOfATableHasTheSameColumns() {
         for (String table : TABLES) {
             List<Path> files = Rows.files(judged.resolve(table));
-            assertThat(files).isNotEmpty().allSatisfy(file -> assertThat(Rows.columns(file))
-                    .isEqualTo(Rows.columns(files.get(0))));
+            assertThat(files)
+                    .isNotEmpty()
+                    .allSatisfy(file -> assertThat(Rows.columns(file)).isEqualTo(Rows.columns(files.get(0))));
         }
     }
 
     @Test
     void otherEnginesFindTheCircuitInTheNamesOfFolders() {
-        assertThat(Rows.ask("SELECT DISTINCT circuit FROM read_parquet('" + judged + "/passes/*/*.parquet', hive_partitioning = true)"))
+        assertThat(Rows.ask("SELECT DISTINCT circuit FROM read_parquet('" + judged
+                        + "/passes/*/*.parquet', hive_partitioning = true)"))
                 .containsExactly(List.of("skarnholt"));
     }
 
@@ -217,7 +221,8 @@ final class DiagnoseTreeTest {
     @Test
     void whatAKilledRunLeavesIsSweptAwayAndDoneOnce() throws IOException {
         Path out = copied(judged, "killed");
-        // One batch was not committed, of another one only the passes were there, a third was being written, a mark was left.
+        // One batch was not committed, of another one only the passes were there, a third was being written, a mark was
+        // left.
         Files.delete(Rows.files(out.resolve("recordings")).get(0));
         Path passes = Rows.files(out.resolve("passes")).get(1);
         Files.copy(passes, passes.resolveSibling("0123456789abcdef.parquet"));
@@ -236,7 +241,8 @@ final class DiagnoseTreeTest {
         Path out = copied(judged, "changed");
         Path good = recordings().get(0);
         Path changed = other.resolve(tree.relativize(good).toString());
-        Files.setLastModifiedTime(changed, FileTime.fromMillis(Files.getLastModifiedTime(changed).toMillis() + 5000));
+        Files.setLastModifiedTime(
+                changed, FileTime.fromMillis(Files.getLastModifiedTime(changed).toMillis() + 5000));
         FleetCount again = run(other.toString(), out.toString(), Again.NONE);
         assertThat(again.before()).isEqualTo(9);
         for (String table : EXPORTED) {
@@ -254,7 +260,8 @@ final class DiagnoseTreeTest {
                 .filter(file -> !Files.exists(file.resolveSibling("car.yaml")))
                 .findFirst()
                 .orElseThrow();
-        // A sheet that comes later changes what the recording is judged from; the others failed for reasons of their own.
+        // A sheet that comes later changes what the recording is judged from; the others failed for reasons of their
+        // own.
         Files.copy(
                 recordings().get(0).resolveSibling("car.yaml"),
                 other.resolve(tree.relativize(bare).toString()).resolveSibling("car.yaml"));
@@ -297,7 +304,10 @@ final class DiagnoseTreeTest {
                 .hasMessageContaining("there is no folder");
         assertThatThrownBy(() -> run(tree.toString(), tree.resolve("out").toString(), Again.NONE))
                 .hasMessageContaining("among the recordings");
-        assertThatThrownBy(() -> run(judged.resolve("circuits").toString(), folder.resolve("x").toString(), Again.NONE))
+        assertThatThrownBy(() -> run(
+                        judged.resolve("circuits").toString(),
+                        folder.resolve("x").toString(),
+                        Again.NONE))
                 .hasMessageContaining("no recording in");
     }
 

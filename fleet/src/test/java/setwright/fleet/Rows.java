@@ -21,7 +21,9 @@ public final class Rows {
     /** Returns all files of a table, sorted. */
     public static List<Path> files(Path table) {
         try (Stream<Path> all = Files.walk(table)) {
-            return all.filter(file -> file.toString().endsWith(".parquet")).sorted().toList();
+            return all.filter(file -> file.toString().endsWith(".parquet"))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -60,7 +62,10 @@ public final class Rows {
                     List<Object> cells = new ArrayList<>();
                     for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                         Object cell = rows.getObject(i);
-                        cells.add(cell instanceof Double number ? Long.valueOf(Double.doubleToRawLongBits(number)) : cell);
+                        cells.add(
+                                cell instanceof Double number
+                                        ? Long.valueOf(Double.doubleToRawLongBits(number))
+                                        : cell);
                     }
                     all.add(cells);
                 }

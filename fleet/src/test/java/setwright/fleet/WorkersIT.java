@@ -63,7 +63,9 @@ final class WorkersIT {
         try {
             ProcessHandle killed = killOneAtWork(program, out);
             assertThat(program.waitFor(5, TimeUnit.MINUTES)).isTrue();
-            assertThat(program.exitValue()).as(Files.readString(folder.resolve("messages.txt"))).isIn(0, 4);
+            assertThat(program.exitValue())
+                    .as(Files.readString(folder.resolve("messages.txt")))
+                    .isIn(0, 4);
             assertThat(killed.isAlive()).isFalse();
         } finally {
             program.descendants().forEach(ProcessHandle::destroy);
@@ -115,7 +117,8 @@ final class WorkersIT {
     private void sameAsOneMachine(Path tree, Path out) throws IOException {
         Map<String, Answer> answers = new TreeMap<>();
         try (Stream<Path> all = Files.walk(tree)) {
-            for (Path recording : all.filter(file -> file.getFileName().toString().startsWith("laps."))
+            for (Path recording : all.filter(
+                            file -> file.getFileName().toString().startsWith("laps."))
                     .toList()) {
                 answers.put(
                         tree.relativize(recording).toString(),

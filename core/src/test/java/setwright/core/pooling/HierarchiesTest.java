@@ -62,4 +62,21 @@ final class HierarchiesTest {
         ShareHierarchy shares = ShareHierarchy.of(List.of(new Count(6, 8), new Count(1, 8), new Count(1, 8)));
         assertThat(shares.group(0)).isBetween(shares.mean(), 6.0 / 8.0);
     }
+
+    /** Ten groups given one by one, and given as two counts with how many have each. */
+    @Test
+    void groupsThatAreAlikeMayBeGivenOnce() {
+        Count often = new Count(20, 24);
+        Count seldom = new Count(4, 24);
+        List<Count> all = new java.util.ArrayList<>(java.util.Collections.nCopies(9, seldom));
+        all.add(often);
+        ShareHierarchy each = ShareHierarchy.of(all);
+        ShareHierarchy counted = ShareHierarchy.of(List.of(seldom, often), List.of(9, 1));
+        double roundOff = 1.0e-9;
+        assertThat(counted.mean()).isCloseTo(each.mean(), within(roundOff));
+        assertThat(counted.group(1)).isCloseTo(each.group(9), within(roundOff));
+        assertThat(counted.aboveMean(1)).isCloseTo(each.aboveMean(9), within(roundOff));
+        assertThat(counted.aboveMean(1)).isGreaterThan(0.95);
+        assertThat(counted.aboveMean(0)).isLessThan(0.5);
+    }
 }

@@ -44,7 +44,10 @@ final class Deaths {
 
     /** Returns the order in which members are judged: suspects last. */
     List<Integer> order(int members) {
-        return IntStream.range(0, members).boxed().sorted(Comparator.comparing(this::of)).toList();
+        return IntStream.range(0, members)
+                .boxed()
+                .sorted(Comparator.comparing(this::of))
+                .toList();
     }
 
     /** Returns how often a worker died at a recording, counted from 0 within its batch. */

@@ -16,8 +16,7 @@ final class BatchCutterTest {
     private static final long SEED = 20_310_509L;
 
     private static Member member(String path, String circuit, long bytes) {
-        return new Member(
-                new Recorded(path, bytes, 1L, new Labels(circuit, "", "", "", ""), "", "", ""), "digest");
+        return new Member(new Recorded(path, bytes, 1L, new Labels(circuit, "", "", "", ""), "", "", ""), "digest");
     }
 
     private static List<Member> many(int count) {
@@ -39,8 +38,9 @@ final class BatchCutterTest {
         assertThat(batches).allSatisfy(batch -> {
             assertThat(batch.members()).hasSizeBetween(1, 7);
             assertThat(batch.bytes()).isLessThanOrEqualTo(2500);
-            assertThat(batch.members()).allSatisfy(member -> assertThat(member.recorded().circuit())
-                    .isEqualTo(batch.circuit()));
+            assertThat(batch.members())
+                    .allSatisfy(
+                            member -> assertThat(member.recorded().circuit()).isEqualTo(batch.circuit()));
             assertThat(batch.circuitKept()).isEqualTo(batch.circuit().equals("c1"));
         });
         assertThat(batches).isSortedAccordingTo(Comparator.comparingLong((Batch batch) -> -batch.bytes()));
@@ -57,7 +57,8 @@ final class BatchCutterTest {
 
     @Test
     void aFileLargerThanABatchMayBeIsABatchOfItsOwn() {
-        assertThat(new BatchCutter(10, 100).cut(List.of(member("a", "", 5), member("b", "", 500), member("c", "", 5)), Set.of()))
+        assertThat(new BatchCutter(10, 100)
+                        .cut(List.of(member("a", "", 5), member("b", "", 500), member("c", "", 5)), Set.of()))
                 .extracting(Batch::bytes)
                 .containsExactly(500L, 10L);
     }
@@ -67,9 +68,12 @@ final class BatchCutterTest {
         Recorded recorded = member("a", "", 5).recorded();
         Recorded later = new Recorded("a", 5, 2L, Labels.NONE, "", "", "");
         assertThat(List.of(
-                        Batch.of("", false, List.of(new Member(recorded, "digest"))).id(),
-                        Batch.of("", false, List.of(new Member(later, "digest"))).id(),
-                        Batch.of("", false, List.of(new Member(recorded, "other"))).id()))
+                        Batch.of("", false, List.of(new Member(recorded, "digest")))
+                                .id(),
+                        Batch.of("", false, List.of(new Member(later, "digest")))
+                                .id(),
+                        Batch.of("", false, List.of(new Member(recorded, "other")))
+                                .id()))
                 .doesNotHaveDuplicates();
     }
 

@@ -22,8 +22,7 @@ final class DepotTest {
         return Stream.of(
                 Depots.open(Files.createDirectories(root.resolve("local")).toString(), new Configuration(false)),
                 Depots.open(
-                        Elsewhere.SCHEME + "://"
-                                + Files.createDirectories(root.resolve("hadoop")),
+                        Elsewhere.SCHEME + "://" + Files.createDirectories(root.resolve("hadoop")),
                         Elsewhere.configuration()));
     }
 

@@ -29,7 +29,8 @@ final class TreeReaderTest {
 
     @Test
     void recordingsAreKnownByTheirEndingsAndSortedByPath() throws IOException {
-        for (String name : List.of("b/2.CSV", "b/1.csv.gz", "a/x.parquet", "a/x.mf4", "a/notes.txt", "a/car.yaml", "c.gpx")) {
+        for (String name :
+                List.of("b/2.CSV", "b/1.csv.gz", "a/x.parquet", "a/x.mf4", "a/notes.txt", "a/car.yaml", "c.gpx")) {
             put(name);
         }
         put(".hidden/1.csv");
@@ -43,13 +44,21 @@ final class TreeReaderTest {
     @Test
     void theNearestCompanionGoesWithARecording() throws IOException {
         for (String name : List.of(
-                "car.yaml", "a/car.yaml", "a/own.car.yaml", "a/own.csv", "a/b/far.csv", "z/top.csv", "a/b/map.yaml", "circuit.json")) {
+                "car.yaml",
+                "a/car.yaml",
+                "a/own.car.yaml",
+                "a/own.csv",
+                "a/b/far.csv",
+                "z/top.csv",
+                "a/b/map.yaml",
+                "circuit.json")) {
             put(name);
         }
         assertThat(read())
                 .extracting(Recorded::path, Recorded::sheet, Recorded::map, Recorded::circuitFile)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("a/b/far.csv", "a/car.yaml", "a/b/map.yaml", "circuit.json"),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "a/b/far.csv", "a/car.yaml", "a/b/map.yaml", "circuit.json"),
                         org.assertj.core.groups.Tuple.tuple("a/own.csv", "a/own.car.yaml", "", "circuit.json"),
                         org.assertj.core.groups.Tuple.tuple("z/top.csv", "car.yaml", "", "circuit.json"));
     }
@@ -57,8 +66,7 @@ final class TreeReaderTest {
     @Test
     void foldersSayWhoDroveWhere() throws IOException {
         put("circuit=Old%20Hill/driver=Z%C3%BCst/car=one/date=2031-05-09/session=2/other=3/laps.csv");
-        assertThat(read().get(0).labels())
-                .isEqualTo(new Labels("Old Hill", "Züst", "one", "2031-05-09", "2"));
+        assertThat(read().get(0).labels()).isEqualTo(new Labels("Old Hill", "Züst", "one", "2031-05-09", "2"));
     }
 
     @Test
@@ -71,7 +79,19 @@ final class TreeReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hill", "Old Hill", "a/b", "50%", "100%25", "=x=", ".dot", "Zürich", "日本 \uD83C\uDFC1", "a:b*c?\"d"})
+    @ValueSource(
+            strings = {
+                "hill",
+                "Old Hill",
+                "a/b",
+                "50%",
+                "100%25",
+                "=x=",
+                ".dot",
+                "Zürich",
+                "日本 \uD83C\uDFC1",
+                "a:b*c?\"d"
+            })
     void aNameOfAFolderHoldsAnyText(String value) {
         String folder = PartName.write("circuit", value);
         assertThat(folder).doesNotContain("/", ":", "*", "?").startsWith("circuit=");

@@ -68,4 +68,33 @@ final class ParquetTableTest {
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("cannot write " + file);
     }
+
+    @Test
+    void rowsAreReadAsTextsAndCopiedWithoutSomeOfThem() throws IOException {
+        Path file = folder.resolve("some=1.parquet");
+        try (ParquetTable.Growing table = ParquetTable.open(HEADS)) {
+            for (String text : List.of("one", "it's", "three")) {
+                table.cells().row();
+                table.cells().text(text);
+                table.cells().whole(text.length());
+                table.cells().number(1.0 / 3.0);
+                table.cells().empty();
+            }
+            table.finish(file);
+        }
+        Path copy = folder.resolve("copy.parquet");
+        ParquetRows.copyWithout(file, copy, HEADS.get(0).header(), List.of("it's"));
+        java.util.List<List<String>> rows = new java.util.ArrayList<>();
+        ParquetRows.read(List.of(file, copy), List.of("lap", HEADS.get(0).header(), "good"), rows::add);
+        assertThat(rows)
+                .containsExactly(
+                        List.of("3", "one", ""),
+                        List.of("4", "it's", ""),
+                        List.of("5", "three", ""),
+                        List.of("3", "one", ""),
+                        List.of("5", "three", ""));
+        assertThatThrownBy(() -> ParquetRows.read(List.of(file), List.of("none"), rows::add))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("cannot be read");
+    }
 }
