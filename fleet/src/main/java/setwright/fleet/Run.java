@@ -42,6 +42,9 @@ final class Run {
     private final Depot out;
     private final Supplier<Crew> hire;
     private final Consumer<String> told;
+    /** Digests of companions, as many recordings share one. */
+    private final Map<String, byte[]> companions = new HashMap<>();
+
     private Optional<Crew> crew = Optional.empty();
 
     /**
@@ -131,9 +134,6 @@ final class Run {
         return hired;
     }
 
-    /** What a recording is judged from besides itself. */
-    private final Map<String, byte[]> companions = new HashMap<>();
-
     private Member member(Recorded recorded, CircuitBook circuits) {
         return new Member(
                 recorded,
@@ -146,7 +146,6 @@ final class Run {
                         })));
     }
 
-    /** Its digest, as many recordings share one. */
     private byte[] companion(String name) {
         return companions.computeIfAbsent(name, known -> {
             try {

@@ -2,6 +2,7 @@ package setwright.fleet.circuits;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -73,7 +74,7 @@ public final class CircuitBook {
     public void keep() throws IOException {
         for (Map.Entry<String, byte[]> circuit : known.entrySet()) {
             String name = OutLayout.circuit(circuit.getKey());
-            if (!out.has(name) || !java.util.Arrays.equals(out.read(name), circuit.getValue())) {
+            if (!out.has(name) || !Arrays.equals(out.read(name), circuit.getValue())) {
                 out.put(circuit.getValue(), name);
             }
         }

@@ -3,6 +3,7 @@ package setwright.fleet.circuits;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import setwright.app.circuit.CircuitFile;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.StintBuilder;
@@ -27,8 +28,7 @@ public final class CircuitSearch {
      * @param interrupted  whether to stop
      * @return empty when none shows one; judging will say why
      */
-    public static Optional<String> first(
-            Depot tree, List<Recorded> recordings, java.util.function.BooleanSupplier interrupted)
+    public static Optional<String> first(Depot tree, List<Recorded> recordings, BooleanSupplier interrupted)
             throws InterruptedException {
         for (Recorded recorded : recordings) {
             try {

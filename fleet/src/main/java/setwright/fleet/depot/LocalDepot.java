@@ -23,6 +23,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.jspecify.annotations.Nullable;
 
 /** Files of this machine, or of one that all machines see under the same name. */
 final class LocalDepot implements Depot {
@@ -149,7 +150,7 @@ final class LocalDepot implements Depot {
         return channel::close;
     }
 
-    private static @org.jspecify.annotations.Nullable FileLock lock(FileChannel channel) throws IOException {
+    private static @Nullable FileLock lock(FileChannel channel) throws IOException {
         try {
             return channel.tryLock();
         } catch (OverlappingFileLockException e) {

@@ -89,28 +89,28 @@ public final class Ledger {
                 .toList();
         Map<String, Done> done = new TreeMap<>();
         try (TemporaryFolder folder = TemporaryFolder.make("setwright-ledger")) {
-            for (int i = 0; i < names.size(); i++) {
-                String name = names.get(i);
-                Path file = out.local(name, folder.path().resolve(String.valueOf(i)));
-                ParquetRows.read(
-                        List.of(file),
-                        List.of(
-                                LedgerTable.RECORDING,
-                                LedgerTable.BYTES,
-                                LedgerTable.MODIFIED,
-                                LedgerTable.INPUTS,
-                                LedgerTable.STATUS,
-                                LedgerTable.REASON),
-                        row -> done.put(
-                                row.get(0),
-                                new Done(
-                                        name,
-                                        Long.parseLong(row.get(1)),
-                                        Long.parseLong(row.get(2)),
-                                        row.get(3),
-                                        Status.of(row.get(4)),
-                                        row.get(5))));
+            List<Path> files = new ArrayList<>();
+            for (String name : names) {
+                files.add(out.local(name, folder.path().resolve(String.valueOf(files.size()))));
             }
+            ParquetRows.read(
+                    files,
+                    List.of(
+                            LedgerTable.RECORDING,
+                            LedgerTable.BYTES,
+                            LedgerTable.MODIFIED,
+                            LedgerTable.INPUTS,
+                            LedgerTable.STATUS,
+                            LedgerTable.REASON),
+                    (number, row) -> done.put(
+                            row.get(0),
+                            new Done(
+                                    names.get(number),
+                                    Long.parseLong(row.get(1)),
+                                    Long.parseLong(row.get(2)),
+                                    row.get(3),
+                                    Status.of(row.get(4)),
+                                    row.get(5))));
         }
         return done;
     }

@@ -1,6 +1,7 @@
 package setwright.fleet.measure;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -43,7 +44,7 @@ final class BareCore {
                 Optional<String> text = CircuitSearch.first(tree, group.getValue(), () -> false);
                 if (text.isPresent()) {
                     Path file = folder.path().resolve(circuits.size() + ".json");
-                    circuits.put(group.getKey(), java.nio.file.Files.writeString(file, text.get()));
+                    circuits.put(group.getKey(), Files.writeString(file, text.get()));
                 }
             }
             List<Callable<String>> work = all.stream()

@@ -1,5 +1,6 @@
 package setwright.fleet.spark;
 
+import java.io.IOException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +11,12 @@ import java.util.function.IntConsumer;
 import org.apache.spark.SparkConf;
 import org.apache.spark.Success$;
 import org.apache.spark.TaskContext;
+import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.scheduler.SparkListener;
 import org.apache.spark.scheduler.SparkListenerTaskEnd;
 import setwright.app.diagnose.FileDiagnoser;
+import setwright.app.failure.Trouble;
 import setwright.core.judgement.Diagnostician;
 import setwright.fleet.batch.Batch;
 import setwright.fleet.circuits.CircuitSearch;
@@ -46,18 +49,21 @@ public final class Crew implements AutoCloseable {
     /** What a worker found. */
     private record Found(String name, String text) implements Serializable {}
 
-    /** Finds circuits, each of them one piece of work. */
-    public Map<String, String> circuits(Map<String, List<Recorded>> missing) {
+    /**
+     * Finds circuits, each of them one piece of work.
+     *
+     * @throws IOException when Spark gives up
+     */
+    public Map<String, String> circuits(Map<String, List<Recorded>> missing) throws IOException {
         List<Group> groups = new ArrayList<>();
         missing.forEach((name, recordings) -> groups.add(new Group(name, new ArrayList<>(recordings))));
         Places sent = places;
         Map<String, String> found = new TreeMap<>();
-        context.parallelize(groups, groups.size())
-                .map(group -> new Found(
-                        group.name(),
-                        CircuitSearch.first(sent.in(), group.recordings(), TaskContext.get()::isInterrupted)
-                                .orElse("")))
-                .collect()
+        collected(context.parallelize(groups, groups.size())
+                        .map(group -> new Found(
+                                group.name(),
+                                CircuitSearch.first(sent.in(), group.recordings(), TaskContext.get()::isInterrupted)
+                                        .orElse(""))))
                 .forEach(one -> {
                     if (!one.text().isEmpty()) {
                         found.put(one.name(), one.text());
@@ -71,14 +77,27 @@ public final class Crew implements AutoCloseable {
      *
      * @param done  told how many recordings are judged, each time a batch is finished
      * @return what kept a batch from being finished, if anything did
+     * @throws IOException when Spark gives up
      */
-    public Optional<String> judge(List<Batch> batches, boolean assumeCar, IntConsumer done) {
+    public Optional<String> judge(List<Batch> batches, boolean assumeCar, IntConsumer done) throws IOException {
         Places sent = places;
         context.sc().addSparkListener(new Counting(batches, done));
-        List<String> troubles = context.parallelize(batches, batches.size())
-                .map(batch -> attempt(batch, sent, assumeCar))
-                .collect();
+        List<String> troubles =
+                collected(context.parallelize(batches, batches.size()).map(batch -> attempt(batch, sent, assumeCar)));
         return troubles.stream().filter(trouble -> !trouble.isEmpty()).findFirst();
+    }
+
+    /** What Spark throws is checked, though no signature says so. */
+    private static <T> List<T> collected(JavaRDD<T> work) throws IOException {
+        try {
+            return work.collect();
+        } catch (Exception e) {
+            String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+            throw new IOException(
+                    "Spark gave up (" + why
+                            + "). What is finished is kept: start the run again, perhaps with more memory",
+                    e);
+        }
     }
 
     /** On the worker. */
@@ -88,11 +107,11 @@ public final class Crew implements AutoCloseable {
             new BatchJudge(new FileDiagnoser(Diagnostician::diagnose), places.in(), places.out(), assumeCar)
                     .judge(batch, new Task(task.attemptNumber(), task::isInterrupted));
             return "";
-        } catch (java.io.IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException e) {
             if (task.attemptNumber() < TRIES - 1) {
                 throw e;
             }
-            return setwright.app.failure.Trouble.of(e).message();
+            return Trouble.of(e).message();
         }
     }
 

@@ -1,6 +1,8 @@
 package setwright.fleet.spark;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.File;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -75,8 +77,7 @@ public final class Settings {
     /** Half of the machine for all, 1 to 4 GB for each, in MB. */
     private static long memory(int workers) {
         long half = 512; // where nobody tells
-        if (java.lang.management.ManagementFactory.getOperatingSystemMXBean()
-                instanceof com.sun.management.OperatingSystemMXBean machine) {
+        if (ManagementFactory.getOperatingSystemMXBean() instanceof OperatingSystemMXBean machine) {
             half = (machine.getTotalMemorySize() / 2) >> 20;
         }
         return Math.max(1024, Math.min(4096, half / workers));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import setwright.app.evidence.Answer;
@@ -46,8 +47,8 @@ final class TableFile<R> implements AutoCloseable {
         return new TableFile<>(
                 table.name(),
                 table.columns(),
-                (recorded, answer) -> table.rows(Material.of(
-                        List.of(new Material.Laps(fileName(recorded), answer, java.util.Optional.empty())))));
+                (recorded, answer) -> table.rows(
+                        Material.of(List.of(new Material.Laps(fileName(recorded), answer, Optional.empty())))));
     }
 
     /** Opens the table of setups. */

@@ -85,7 +85,10 @@ final class ParquetTableTest {
         Path copy = folder.resolve("copy.parquet");
         ParquetRows.copyWithout(file, copy, HEADS.get(0).header(), List.of("it's"));
         java.util.List<List<String>> rows = new java.util.ArrayList<>();
-        ParquetRows.read(List.of(file, copy), List.of("lap", HEADS.get(0).header(), "good"), rows::add);
+        ParquetRows.read(List.of(file, copy), List.of("lap", HEADS.get(0).header(), "good"), (number, row) -> {
+            assertThat(number).isEqualTo(rows.size() < 3 ? 0 : 1);
+            rows.add(row);
+        });
         assertThat(rows)
                 .containsExactly(
                         List.of("3", "one", ""),
@@ -93,7 +96,7 @@ final class ParquetTableTest {
                         List.of("5", "three", ""),
                         List.of("3", "one", ""),
                         List.of("5", "three", ""));
-        assertThatThrownBy(() -> ParquetRows.read(List.of(file), List.of("none"), rows::add))
+        assertThatThrownBy(() -> ParquetRows.read(List.of(file), List.of("none"), (number, row) -> rows.add(row)))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("cannot be read");
     }
