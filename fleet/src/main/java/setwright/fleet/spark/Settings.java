@@ -14,6 +14,9 @@ public final class Settings {
     /** The core's second thread would take the core of another task. */
     static final String ONE_THREAD = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=1";
 
+    /** Spark's; the program's own may lie beside it. */
+    static final String LOGGING = "-Dslf4j.provider=org.apache.logging.slf4j.SLF4JServiceProvider";
+
     /** Of one piece of work: three for each member of a batch, should all of them kill their worker, and a few by chance. */
     private static final int FAILURES = 100;
 
@@ -49,7 +52,7 @@ public final class Settings {
         }
         conf.set(
                 "spark.executor.extraJavaOptions",
-                (ONE_THREAD + " -Xlog:disable -Dfile.encoding=UTF-8 -Duser.language=en "
+                (ONE_THREAD + " " + LOGGING + " -Xlog:disable -Dfile.encoding=UTF-8 -Duser.language=en "
                                 + conf.get("spark.executor.extraJavaOptions", ""))
                         .strip());
         return conf;
