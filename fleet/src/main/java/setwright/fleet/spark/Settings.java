@@ -15,7 +15,8 @@ public final class Settings {
     static final String ONE_THREAD = "-Djava.util.concurrent.ForkJoinPool.common.parallelism=1";
 
     /** Spark's; the program's own may lie beside it. */
-    static final String LOGGING = "-Dslf4j.provider=org.apache.logging.slf4j.SLF4JServiceProvider";
+    static final String LOGGING =
+            "-Dslf4j.provider=org.apache.logging.slf4j.SLF4JServiceProvider -Dslf4j.internal.verbosity=WARN";
 
     /** Of one piece of work: three for each member of a batch, should all of them kill their worker, and a few by chance. */
     private static final int FAILURES = 100;
