@@ -20,7 +20,7 @@ public final class Output {
     }
 
     /** Prints an answer. */
-    static void print(CommandSpec spec, String text) {
+    public static void print(CommandSpec spec, String text) {
         PrintWriter out = spec.commandLine().getOut();
         out.print(text);
         out.flush();

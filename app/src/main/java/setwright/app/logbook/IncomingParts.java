@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.ChannelNote;
 import setwright.app.files.WholeFile;
-import setwright.core.circuit.Circuit;
 import setwright.core.circuit.NotEnoughLaps;
 import setwright.core.circuit.Stint;
+import setwright.core.circuit.StintBuilder;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
@@ -114,8 +114,7 @@ final class IncomingParts {
             return Places.find(recording, circuits, request.at());
         }
         Incoming first = read.get(0);
-        Circuit circuit = first.circuit();
-        return new Places.Found(Places.laid(recording, circuit), first.row(), first.told());
+        return new Places.Found(StintBuilder.build(recording, first.circuit()), first.row(), first.told());
     }
 
     /**

@@ -59,10 +59,6 @@ final class Places {
         return new Found(StintBuilder.build(recording, circuit), Optional.empty(), name);
     }
 
-    static Stint laid(Recording recording, Circuit circuit) {
-        return StintBuilder.build(recording, circuit);
-    }
-
     static Stint laid(Recording recording, CircuitRow row) {
         return StintBuilder.build(recording, CircuitFile.parse(row.name(), row.document()));
     }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import setwright.app.command.BadOption;
 import setwright.app.command.Examples;
 import setwright.app.command.ExitCode;
+import setwright.app.command.Output;
 import setwright.app.fleet.FleetCount;
 import setwright.app.fleet.FleetEngine;
 import setwright.app.fleet.FleetRequest;
@@ -108,9 +109,7 @@ final class FleetDiagnoseCommand implements Callable<Integer> {
             messages.println("and " + more + " more, listed in " + out + "/recordings");
         }
         messages.flush();
-        PrintWriter results = spec.commandLine().getOut();
-        results.print(json ? FleetJsonWriter.write(count) : text(count));
-        results.flush();
+        Output.print(spec, json ? FleetJsonWriter.write(count) : text(count));
         if (count.judged() > 0) {
             return ExitCode.DONE;
         }

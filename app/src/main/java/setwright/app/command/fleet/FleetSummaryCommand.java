@@ -1,6 +1,5 @@
 package setwright.app.command.fleet;
 
-import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -10,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import setwright.app.command.Examples;
 import setwright.app.command.ExitCode;
+import setwright.app.command.Output;
 import setwright.app.fleet.FleetEngine;
 import setwright.app.fleet.SummaryRequest;
 
@@ -61,10 +61,7 @@ final class FleetSummaryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        String answer = FleetCommand.found(engine).summary(new SummaryRequest(in, master, driver, circuit, json));
-        PrintWriter results = spec.commandLine().getOut();
-        results.print(answer);
-        results.flush();
+        Output.print(spec, FleetCommand.found(engine).summary(new SummaryRequest(in, master, driver, circuit, json)));
         return ExitCode.DONE;
     }
 }

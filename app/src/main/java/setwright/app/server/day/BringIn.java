@@ -21,16 +21,15 @@ final class BringIn {
     static List<Added> into(Logbook logbook, AddRequest request, JobProgress progress) throws IOException {
         List<Added> added = new Adding(logbook).add(request, progress);
         Added last = added.get(added.size() - 1);
-        String names = added.size() == 1
-                ? last.stint().name()
-                : "stints " + added.get(0).stint().number() + " to "
-                        + last.stint().number();
-        boolean one = added.size() == 1;
         progress.ready(
-                Figures.capital(names)
-                        + (last.known()
-                                ? one ? " is this recording already." : " are this recording already."
-                                : one ? " is in." : " are in: the recording lasts longer than a stint."),
+                added.size() == 1
+                        ? Figures.capital(last.stint().name())
+                                + (last.known() ? " is this recording already." : " is in.")
+                        : "Stints " + added.get(0).stint().number() + " to "
+                                + last.stint().number()
+                                + (last.known()
+                                        ? " are this recording already."
+                                        : " are in: the recording lasts longer than a stint."),
                 "/stints/" + last.stint().number());
         return added;
     }
