@@ -15,7 +15,6 @@ import setwright.intake.map.ChannelMap;
 import setwright.intake.map.DateLine;
 import setwright.intake.map.Dimension;
 import setwright.intake.map.MapEntry;
-import setwright.intake.map.MapProposer;
 import setwright.intake.problem.InputProblem;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
@@ -38,11 +37,9 @@ final class ColumnReader {
         this.car = car;
     }
 
-    static TimeBase base(Table table, ChannelMap map) {
+    static TimeBase base(Table table, ChannelMap map, double[] timesS) {
         return TimeBase.of(
-                table.file(),
-                map.entry(Quantity.TIME).map(MapEntry::column).orElse(""),
-                MapProposer.timesS(table, map));
+                table.file(), map.entry(Quantity.TIME).map(MapEntry::column).orElse(""), timesS);
     }
 
     List<Calibration> calibrations() {
@@ -55,25 +52,42 @@ final class ColumnReader {
 
     Map<Quantity, double[]> read() {
         Map<Quantity, double[]> channels = new EnumMap<>(Quantity.class);
-        for (Map.Entry<Quantity, MapEntry> item : map.entries().entrySet()) {
-            Quantity quantity = item.getKey();
-            if (quantity == Quantity.TIME) {
-                continue;
-            }
-            double[] si = Spikes.removed(quantity, toSi(item.getValue()), remarks);
-            double[] samples = switch (quantity) {
-                case GEAR, LAP_NUMBER -> base.resampler().hold(si);
-                case LAP_TRIGGER -> base.resampler().peak(si);
-                case LONGITUDE -> base.resampler().resample(DateLine.unwrapped(si, 2.0 * Math.PI));
-                default -> base.resampler().resample(si);
-            };
-            channels.put(quantity, samples);
+        List<Read> all = map.entries().entrySet().parallelStream()
+                .filter(item -> item.getKey() != Quantity.TIME)
+                .map(item -> read(item.getKey(), item.getValue()))
+                .toList();
+        for (Read one : all) {
+            channels.put(one.quantity, one.samples);
+            remarks.addAll(one.remarks);
         }
         rollWheels(channels);
         boolean pressures = OptionalChannels.brakeFromCircuits(channels, remarks);
         OptionalChannels.tyreFromThirds(channels, remarks);
         scalePedals(channels, pressures);
         return channels;
+    }
+
+    private Read read(Quantity quantity, MapEntry entry) {
+        Read read = new Read(quantity);
+        double[] si = Spikes.removed(quantity, toSi(entry), read.remarks);
+        read.samples = switch (quantity) {
+            case GEAR, LAP_NUMBER -> base.resampler().hold(si);
+            case LAP_TRIGGER -> base.resampler().peak(si);
+            case LONGITUDE -> base.resampler().resample(DateLine.unwrapped(si, 2.0 * Math.PI));
+            default -> base.resampler().resample(si);
+        };
+        return read;
+    }
+
+    /** One channel and what is to be said of it; each is read by one thread. */
+    private static final class Read {
+        private final Quantity quantity;
+        private final List<String> remarks = new ArrayList<>();
+        private double[] samples = new double[0];
+
+        private Read(Quantity quantity) {
+            this.quantity = quantity;
+        }
     }
 
     private double[] toSi(MapEntry entry) {

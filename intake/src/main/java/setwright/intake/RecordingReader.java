@@ -57,9 +57,10 @@ public final class RecordingReader {
     static Intake read(Table table, Proposal proposal, Optional<CarSheet> car) {
         Requirements.check(table, proposal);
         Requirements.checkSize(table, proposal.map());
-        Requirements.checkLapCounter(table, proposal.map(), MapProposer.timesS(table, proposal.map()));
+        double[] timesS = MapProposer.timesS(table, proposal.map());
+        Requirements.checkLapCounter(table, proposal.map(), timesS);
         List<String> remarks = new ArrayList<>(proposal.remarks());
-        TimeBase base = ColumnReader.base(table, proposal.map());
+        TimeBase base = ColumnReader.base(table, proposal.map(), timesS);
         ColumnReader columns = new ColumnReader(table, proposal.map(), base, car);
         Map<Quantity, double[]> channels = columns.read();
         remarks.addAll(columns.remarks());

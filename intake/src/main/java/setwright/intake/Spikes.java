@@ -72,6 +72,11 @@ final class Spikes {
         if (i < HALF_WINDOW || i + HALF_WINDOW >= samples.length) {
             return false;
         }
+        boolean near =
+                Math.abs(samples[i] - samples[i - 1]) <= LEAP_MPS && Math.abs(samples[i] - samples[i + 1]) <= LEAP_MPS;
+        if (near) {
+            return false; // three of five lie together, and with them the median
+        }
         double[] window = new double[2 * HALF_WINDOW + 1];
         System.arraycopy(samples, i - HALF_WINDOW, window, 0, window.length);
         return Math.abs(samples[i] - Robust.median(window)) > LEAP_MPS;

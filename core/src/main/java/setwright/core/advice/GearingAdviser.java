@@ -53,6 +53,7 @@ final class GearingAdviser {
     private final CarSheet sheet;
     private final double limit;
     private final Channel engine;
+    private final Optional<Channel> gear;
     private final int topGear;
 
     private record Run(int lap, int corner, double stationM, double seconds, double pullMps2) {}
@@ -63,6 +64,9 @@ final class GearingAdviser {
         this.sheet = sheet;
         this.limit = limit;
         this.engine = stint.recording().channel(Quantity.ENGINE_SPEED);
+        this.gear = stint.recording().has(Quantity.GEAR)
+                ? Optional.of(stint.recording().channel(Quantity.GEAR))
+                : Optional.empty();
         this.topGear = sheet.gearRatios().size();
     }
 
@@ -228,8 +232,8 @@ final class GearingAdviser {
         if (!(trace.throttle().get(i) > OPEN)) {
             return false;
         }
-        if (stint.recording().has(Quantity.GEAR)) {
-            return Math.round(stint.recording().channel(Quantity.GEAR).get(i)) == topGear;
+        if (gear.isPresent()) {
+            return Math.round(gear.get().get(i)) == topGear;
         }
         double expected = gearing.engineRadPerS(trace.speed().get(i), ratio);
         return Math.abs(engine.get(i) / expected - 1.0) < SAME_GEAR;

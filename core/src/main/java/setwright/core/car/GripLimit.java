@@ -24,6 +24,8 @@ public record GripLimit(double friction, double liftPerM) {
     private static final int STEPS = 60;
     /** Corners in a lap times laps are of this order; neighbouring samples tell the same. */
     private static final double INDEPENDENT_SAMPLES = 50.0;
+    /** So many samples are looked at, evenly spread: hundreds for each independent one. */
+    private static final int MOST_SAMPLES = 20_000;
 
     /** Returns vertical load over mass at a speed, m/s². */
     public double loadPerMass(double speedMps) {
@@ -48,7 +50,8 @@ public record GripLimit(double friction, double liftPerM) {
         double[] fast = new double[speed.length];
         double[] used = new double[speed.length];
         int count = 0;
-        for (int i = 0; i < speed.length; i++) {
+        int stride = Math.max(1, speed.length / MOST_SAMPLES);
+        for (int i = 0; i < speed.length; i += stride) {
             double use = Math.sqrt(lateral[i] * lateral[i] + Math.min(forward[i], 0.0) * Math.min(forward[i], 0.0));
             if (speed[i] > LEAST_SPEED_MPS && use > LEAST_ACCELERATION) {
                 fast[count] = speed[i];

@@ -94,14 +94,18 @@ final class PositionLine {
     private Samples byPlace(PlanarCurve.Points points) {
         PositionMapper mapper = new PositionMapper(line(points), motion, track);
         Samples samples = new Samples(count());
+        List<Placement> placements = laps.parallelStream()
+                .map(lap -> mapper.part(from(lap), to(lap)))
+                .toList();
         int at = 0;
-        for (int lap : laps) {
-            Placement placement = mapper.part(from(lap), to(lap));
-            for (int i = from(lap); i < to(lap); i++) {
-                samples.u[at] = parameter(points, placement.station()[i - from(lap)]);
+        for (int k = 0; k < laps.size(); k++) {
+            int from = from(laps.get(k));
+            Placement placement = placements.get(k);
+            for (int i = from; i < to(laps.get(k)); i++) {
+                samples.u[at] = parameter(points, placement.station()[i - from]);
                 samples.x[at] = track.x(i);
                 samples.y[at] = track.y(i);
-                samples.offset[at] = placement.offset()[i - from(lap)];
+                samples.offset[at] = placement.offset()[i - from];
                 at++;
             }
         }

@@ -32,22 +32,25 @@ public final class CornerPasses {
      * @param sheet  of the car
      */
     public static List<CornerPass> of(Stint stint, HandlingTrace trace, CarSheet sheet) {
-        List<CornerPass> passes = new ArrayList<>();
-        for (Corner corner : stint.circuit().corners()) {
-            List<CornerPass> here = new ArrayList<>();
-            for (Lap lap : stint.goodLaps()) {
-                PassWindow window = PassWindow.of(stint, trace, lap, corner);
-                if (!window.isEmpty()) {
-                    here.add(pass(window, stint, trace, sheet));
-                }
-            }
-            double lowest = Robust.median(
-                    here.stream().mapToDouble(CornerPass::lowestSpeedMps).toArray());
-            here.forEach(pass -> passes.add(pass.in(SpeedClass.of(lowest))));
-        }
+        List<CornerPass> passes = new ArrayList<>(stint.circuit().corners().parallelStream()
+                .flatMap(corner -> through(corner, stint, trace, sheet).stream())
+                .toList());
         passes.sort((a, b) ->
                 a.lap() != b.lap() ? Integer.compare(a.lap(), b.lap()) : Integer.compare(a.corner(), b.corner()));
         return SawingFinder.mark(passes);
+    }
+
+    private static List<CornerPass> through(Corner corner, Stint stint, HandlingTrace trace, CarSheet sheet) {
+        List<CornerPass> here = new ArrayList<>();
+        for (Lap lap : stint.goodLaps()) {
+            PassWindow window = PassWindow.of(stint, trace, lap, corner);
+            if (!window.isEmpty()) {
+                here.add(pass(window, stint, trace, sheet));
+            }
+        }
+        SpeedClass usual = SpeedClass.of(Robust.median(
+                here.stream().mapToDouble(CornerPass::lowestSpeedMps).toArray()));
+        return here.stream().map(pass -> pass.in(usual)).toList();
     }
 
     private static CornerPass pass(PassWindow window, Stint stint, HandlingTrace trace, CarSheet sheet) {

@@ -16,19 +16,41 @@ public final class UniformResampler {
     private static final double ANTI_ALIAS_SHARE = 0.4;
     /** Rounding of printed times must not open a gap. */
     private static final double GAP_TOLERANCE = 1.02;
+    /** Times printed with few digits may miss the base by a rounding; a hundredth of a step is no extrapolation. */
+    private static final double SLACK = 0.01;
 
     private final double[] times;
     private final double rateHz;
     private final int count;
     private final double longestGapS;
-    private final double fineRateHz;
+    /** Samples are joined on a base this many times as fine, then low-passed; 1 where that is not needed. */
+    private final int ratio;
+    /** Whether the input lies on the fine base already, as most loggers write it. */
+    private final boolean onFineBase;
 
     private UniformResampler(double[] times, double rateHz, double longestGapS) {
         this.times = times;
         this.rateHz = rateHz;
         this.longestGapS = longestGapS * GAP_TOLERANCE;
         this.count = (int) Math.floor((times[times.length - 1] - times[0]) * rateHz + 1.0e-6) + 1;
-        this.fineRateHz = Math.max(rateHz, densestRate(times));
+        double densest = Math.max(rateHz, densestRate(times));
+        // A tenth more than the new rate folds nothing that the anti-alias filter would remove.
+        this.ratio = densest < 1.1 * rateHz ? 1 : (int) Math.ceil(densest / rateHz - 1.0e-3);
+        this.onFineBase = isOnFineBase();
+    }
+
+    private boolean isOnFineBase() {
+        int fine = fineCount();
+        double rate = ratio * rateHz;
+        boolean on = fine <= times.length;
+        for (int i = 0; on && i < fine; i++) {
+            on = Math.abs(timeOf(i, rate) - times[i]) <= SLACK / rate;
+        }
+        return on;
+    }
+
+    private int fineCount() {
+        return (count - 1) * ratio + 1;
     }
 
     /**
@@ -73,18 +95,15 @@ public final class UniformResampler {
      * @param values  one per time; NaN where missing
      */
     public double[] resample(double[] values) {
-        // A tenth more than the new rate folds nothing that the anti-alias filter would remove.
-        if (fineRateHz < 1.1 * rateHz) {
-            return interpolate(values, rateHz, count);
+        double[] fine = interpolate(values);
+        if (ratio == 1) {
+            return fine;
         }
-        double ratio = Math.ceil(fineRateHz / rateHz - 1.0e-3);
-        double fine = ratio * rateHz;
-        int fineCount = (count - 1) * (int) ratio + 1;
-        double[] dense = ZeroPhaseLowPass.butterworth(4, ANTI_ALIAS_SHARE * rateHz, fine)
-                .apply(interpolate(values, fine, fineCount));
+        double[] dense = ZeroPhaseLowPass.butterworth(4, ANTI_ALIAS_SHARE * rateHz, ratio * rateHz)
+                .apply(fine);
         double[] out = new double[count];
         for (int i = 0; i < count; i++) {
-            out[i] = dense[i * (int) ratio];
+            out[i] = dense[i * ratio];
         }
         return out;
     }
@@ -135,9 +154,14 @@ public final class UniformResampler {
         return times[0] + index / rate;
     }
 
-    private double[] interpolate(double[] values, double rate, int samples) {
+    private double[] interpolate(double[] values) {
         if (values.length != times.length) {
             throw new IllegalArgumentException(values.length + " values for " + times.length + " times");
+        }
+        int samples = fineCount();
+        double rate = ratio * rateHz;
+        if (onFineBase && Arrays.stream(values, 0, samples).noneMatch(Double::isNaN)) {
+            return Arrays.copyOf(values, samples);
         }
         double[] out = new double[samples];
         Arrays.fill(out, Double.NaN);
@@ -146,8 +170,7 @@ public final class UniformResampler {
             return out;
         }
         int after = nextKnown(values, before + 1);
-        // Times printed with few digits may miss the base by a rounding; a hundredth of a step is no extrapolation.
-        double slack = 0.01 / rate;
+        double slack = SLACK / rate;
         for (int i = 0; i < samples; i++) {
             double time = timeOf(i, rate);
             while (after >= 0 && times[after] <= time) {

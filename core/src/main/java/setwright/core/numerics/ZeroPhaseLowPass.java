@@ -86,22 +86,12 @@ public final class ZeroPhaseLowPass {
         }
         System.arraycopy(samples, from, work, pad, length);
         for (Section section : sections) {
-            section.run(work);
+            section.forward(work);
         }
-        reverse(work);
         for (Section section : sections) {
-            section.run(work);
+            section.backward(work);
         }
-        reverse(work);
         System.arraycopy(work, pad, out, from, length);
-    }
-
-    private static void reverse(double[] values) {
-        for (int i = 0, j = values.length - 1; i < j; i++, j--) {
-            double held = values[i];
-            values[i] = values[j];
-            values[j] = held;
-        }
     }
 
     /** One second-order section with unit gain at zero frequency, transposed direct form II. */
@@ -113,15 +103,29 @@ public final class ZeroPhaseLowPass {
         }
 
         /** Filters in place, starting from rest at the first sample's level. */
-        void run(double[] values) {
-            double level = values[0];
-            double z2 = (b2 - a2) * level;
-            double z1 = (b1 - a1) * level + z2;
-            for (int i = 0; i < values.length; i++) {
+        void forward(double[] values) {
+            run(values, 0, 1);
+        }
+
+        /** The same from the last sample to the first. */
+        void backward(double[] values) {
+            run(values, values.length - 1, -1);
+        }
+
+        private void run(double[] values, int first, int step) {
+            double c0 = b0;
+            double c1 = b1;
+            double c2 = b2;
+            double d1 = a1;
+            double d2 = a2;
+            double level = values[first];
+            double z2 = (c2 - d2) * level;
+            double z1 = (c1 - d1) * level + z2;
+            for (int i = first, left = values.length; left > 0; i += step, left--) {
                 double in = values[i];
-                double y = b0 * in + z1;
-                z1 = b1 * in - a1 * y + z2;
-                z2 = b2 * in - a2 * y;
+                double y = c0 * in + z1;
+                z1 = c1 * in - d1 * y + z2;
+                z2 = c2 * in - d2 * y;
                 values[i] = y;
             }
         }

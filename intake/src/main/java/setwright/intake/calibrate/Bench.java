@@ -28,6 +28,9 @@ public final class Bench {
 
     private final double rateHz;
     private final Map<Quantity, double[]> channels = new EnumMap<>(Quantity.class);
+    /** What has been asked for on the slow base, as long as its channel stays as it is. */
+    private final Map<Quantity, double[]> slow = new EnumMap<>(Quantity.class);
+
     private final List<Calibration> calibrations = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final int stride;
@@ -80,10 +83,12 @@ public final class Bench {
 
     void put(Quantity quantity, double[] samples) {
         channels.put(quantity, samples);
+        slow.remove(quantity);
     }
 
     void drop(Quantity quantity) {
         channels.remove(quantity);
+        slow.remove(quantity);
     }
 
     void note(Calibration calibration) {
@@ -119,8 +124,12 @@ public final class Bench {
         return stride / rateHz;
     }
 
-    /** A channel on the slow base. */
+    /** A channel on the slow base; the caller's own. */
     double[] slow(Quantity quantity) {
+        return slow.computeIfAbsent(quantity, this::smoothed).clone();
+    }
+
+    private double[] smoothed(Quantity quantity) {
         double[] smooth = lowPass.apply(get(quantity));
         double[] out = new double[(smooth.length + stride - 1) / stride];
         for (int i = 0; i < out.length; i++) {

@@ -18,6 +18,21 @@ final class Cells {
 
     /** Splits by the delimiter, minding double quotes (RFC 4180). A run of blanks counts as one delimiter. */
     static List<String> split(String line, char delimiter) {
+        return line.indexOf('"') < 0 ? cut(line, delimiter) : splitQuoted(line, delimiter);
+    }
+
+    private static List<String> cut(String line, char delimiter) {
+        List<String> cells = new ArrayList<>();
+        int from = 0;
+        for (int to = line.indexOf(delimiter); to >= 0; to = line.indexOf(delimiter, from)) {
+            cells.add(line.substring(from, to).strip());
+            from = to + 1;
+        }
+        cells.add(line.substring(from).strip());
+        return cells;
+    }
+
+    private static List<String> splitQuoted(String line, char delimiter) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;

@@ -102,20 +102,22 @@ final class PlainBlock {
     }
 
     private double number() {
+        byte[] bytes = this.bytes; // the first compiler would fetch a field at each character
+        int length = bytes.length;
         int start = at;
         int i = at;
-        while (i < bytes.length && bytes[i] == ' ') {
+        while (i < length && bytes[i] == ' ') {
             i++;
         }
-        boolean negative = i < bytes.length && bytes[i] == '-';
-        if (i < bytes.length && (negative || bytes[i] == '+')) {
+        boolean negative = i < length && bytes[i] == '-';
+        if (i < length && (negative || bytes[i] == '+')) {
             i++;
         }
         long mantissa = 0L;
         int digits = 0;
         int decimals = -1;
-        for (; i < bytes.length; i++) {
-            byte b = bytes[i];
+        for (; i < length; i++) {
+            int b = bytes[i];
             if (b >= '0' && b <= '9') {
                 mantissa = 10L * mantissa + (b - '0');
                 digits++;
@@ -126,10 +128,10 @@ final class PlainBlock {
                 break;
             }
         }
-        while (i < bytes.length && bytes[i] == ' ') {
+        while (i < length && bytes[i] == ' ') {
             i++;
         }
-        boolean ended = i == bytes.length || bytes[i] == delimiter || bytes[i] == '\n' || bytes[i] == '\r';
+        boolean ended = i == length || bytes[i] == delimiter || bytes[i] == '\n' || bytes[i] == '\r';
         // eighteen digits fit into a long
         if (!ended || digits == 0 || digits > 18 || mantissa > LARGEST_EXACT) {
             at = start;

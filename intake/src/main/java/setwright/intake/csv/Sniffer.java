@@ -60,13 +60,20 @@ final class Sniffer {
         Shape best = new Shape(',', false, 0, 0, 0, 0);
         double bestScore = -1.0;
         for (char delimiter : DELIMITERS) {
+            List<List<String>> cut = filled.stream()
+                    .map(line -> Cells.split(lines.get(line), delimiter))
+                    .toList();
+            int columns = commonest(cut);
+            if (columns < 2) {
+                continue;
+            }
             for (boolean comma : new boolean[] {false, true}) {
-                Shape shape = shape(lines, filled, delimiter, comma);
+                Shape shape = shape(cut, columns, delimiter, comma);
                 double score = shape.numericLines() * (1.0 + Math.log(Math.max(1, shape.columns())));
                 boolean better = score > bestScore + 1.0e-9;
                 // a file of mostly whole numbers reads well either way: the right comma leaves fewer words
                 boolean equal = !better && score > bestScore - 1.0e-9;
-                if (shape.columns() >= 2 && (better || (equal && shape.words() < best.words()))) {
+                if (better || (equal && shape.words() < best.words())) {
                     best = shape;
                     bestScore = score;
                 }
@@ -75,38 +82,37 @@ final class Sniffer {
         return best;
     }
 
-    /** Counts the lines that this reading turns into numbers, all with the commonest number of cells. */
-    private static Shape shape(List<String> lines, List<Integer> filled, char delimiter, boolean comma) {
+    private static int commonest(List<List<String>> cut) {
         Map<Integer, Integer> tally = new HashMap<>();
-        List<List<String>> cut = new ArrayList<>();
-        for (int line : filled) {
-            List<String> cells = Cells.split(lines.get(line), delimiter);
-            cut.add(cells);
-            tally.merge(cells.size(), 1, Integer::sum);
-        }
-        int columns = tally.entrySet().stream()
+        cut.forEach(cells -> tally.merge(cells.size(), 1, Integer::sum));
+        return tally.entrySet().stream()
                 .max(Map.Entry.<Integer, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .orElse(0);
+    }
+
+    /** Counts the lines that this reading turns into numbers, all with the commonest number of cells. */
+    private static Shape shape(List<List<String>> cut, int columns, char delimiter, boolean comma) {
         int numericLines = 0;
         int firstNumeric = -1;
         int words = 0;
         for (int i = 0; i < cut.size(); i++) {
-            if (cut.get(i).size() == columns && mostlyNumbers(cut.get(i), comma)) {
-                numericLines++;
-                words += words(cut.get(i), comma);
-                firstNumeric = firstNumeric < 0 ? i : firstNumeric;
+            if (cut.get(i).size() == columns) {
+                int numbers = numbers(cut.get(i), comma);
+                int wordsHere = words(cut.get(i), comma);
+                if (wordsHere == 0 ? numbers >= 1 : numbers >= 2 && numbers > wordsHere) {
+                    numericLines++;
+                    words += wordsHere;
+                    firstNumeric = firstNumeric < 0 ? i : firstNumeric;
+                }
             }
         }
         boolean agrees = firstNumeric >= 0 && numericLines >= AGREEMENT * (cut.size() - firstNumeric);
         return new Shape(delimiter, comma, columns, agrees ? numericLines : 0, Math.max(0, firstNumeric), words);
     }
 
-    private static boolean mostlyNumbers(List<String> cells, boolean comma) {
-        int words = words(cells, comma);
-        long numbers =
-                cells.stream().filter(cell -> Cells.isNumber(cell, comma)).count();
-        return words == 0 ? numbers >= 1 : numbers >= 2 && numbers > words;
+    private static int numbers(List<String> cells, boolean comma) {
+        return (int) cells.stream().filter(cell -> Cells.isNumber(cell, comma)).count();
     }
 
     private static int words(List<String> cells, boolean comma) {

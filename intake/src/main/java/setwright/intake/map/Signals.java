@@ -2,6 +2,7 @@ package setwright.intake.map;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import setwright.core.numerics.LocalPolynomial;
 import setwright.core.numerics.Robust;
 import setwright.core.numerics.UniformResampler;
@@ -33,6 +34,8 @@ final class Signals {
         this.resampler = UniformResampler.onto(timesS, FINER * RATE_HZ, LONGEST_GAP_S);
         this.lowPass = ZeroPhaseLowPass.butterworth(2, CUTOFF_HZ, FINER * RATE_HZ);
         this.smooth = new double[table.columns().size()][];
+        // the searches ask for nearly all of them
+        IntStream.range(0, smooth.length).parallel().forEach(index -> smooth[index] = slow(raw(index)));
     }
 
     Table table() {
@@ -45,9 +48,6 @@ final class Signals {
 
     /** Smoothed readings of a column, {@value #RATE_HZ} a second. Not to be changed. */
     double[] column(int index) {
-        if (smooth[index] == null) {
-            smooth[index] = slow(raw(index));
-        }
         return smooth[index];
     }
 
