@@ -106,7 +106,7 @@ public record DrivenLap(
         int found = corners.size() - 1;
         double nearest = Double.POSITIVE_INFINITY;
         for (int c = 0; c < corners.size(); c++) {
-            double since = (station - corners.get(c).startM() + 2.0 * length) % length;
+            double since = ahead(corners.get(c).startM(), station, length);
             if (since < nearest) {
                 nearest = since;
                 found = c;
@@ -117,13 +117,23 @@ public record DrivenLap(
 
     private static int phase(List<PhaseBalance> phases, double station, double length) {
         for (PhaseBalance balance : phases) {
-            // either may be counted on past the line
-            double since = (station - balance.fromM()) % length;
-            if ((since < 0.0 ? since + length : since) < balance.toM() - balance.fromM()) {
+            if (ahead(balance.fromM(), station, length) < balance.toM() - balance.fromM()) {
                 return EffectLayout.index(balance.phase());
             }
         }
         return -1;
+    }
+
+    /** How far a place lies ahead of another, m, 0 to a lap; either may be counted on past the line. A remainder would take ten times as long. */
+    private static double ahead(double from, double to, double length) {
+        double away = to - from;
+        while (away < 0.0) {
+            away += length;
+        }
+        while (away >= length) {
+            away -= length;
+        }
+        return away;
     }
 
     /** Returns how many moments there are. */

@@ -15,17 +15,24 @@ public final class BodyMotion {
     private static final int NEWTON_STEPS = 4;
 
     private final Body body;
+    private final BodyForces forces;
+    private final double sprungMassKg;
+    private final double frontShare;
+    private final double rearShare;
     private final double[] attitude = new double[3];
     private final double[] rates = new double[3];
     private final double[] loads = new double[4];
     private final double[] residual = new double[3];
     private final double[] matrix = new double[6];
     private final double[] stiffness = new double[6];
-    private static final double[] AT_REST = new double[3];
 
     /** Starts at rest, without downforce. */
     public BodyMotion(Body body) {
         this.body = body;
+        this.forces = new BodyForces(body);
+        this.sprungMassKg = body.sprungMassKg();
+        this.frontShare = body.front().damperShare();
+        this.rearShare = body.rear().damperShare();
         axleStiffness(body.front(), body.toFrontM());
         axleStiffness(body.rear(), -body.toRearM());
         stiffness[5] -= body.rollMassKgM() * Gravity.STANDARD_MPS2;
@@ -35,7 +42,7 @@ public final class BodyMotion {
     public void settle(Action action) {
         java.util.Arrays.fill(rates, 0.0);
         for (int step = 0; step < NEWTON_STEPS; step++) {
-            body.forces(attitude, AT_REST, action, loads, residual);
+            forces.sumAtRest(attitude, action, loads, residual);
             System.arraycopy(stiffness, 0, matrix, 0, 6);
             addStops(1.0);
             Symmetric3.solve(matrix, residual);
@@ -43,24 +50,24 @@ public final class BodyMotion {
                 attitude[i] += residual[i];
             }
         }
-        body.forces(attitude, rates, action, loads, residual);
+        forces.sum(attitude, rates, action, loads, residual);
         body.lift(loads);
     }
 
     /** Moves on by a step of time, s, under this action. */
     public void step(double stepS, Action action) {
-        body.forces(attitude, AT_REST, action, loads, residual);
+        forces.sumAtRest(attitude, action, loads, residual);
         double square = stepS * stepS;
         for (int i = 0; i < 6; i++) {
             matrix[i] = square * stiffness[i];
         }
         addStops(square);
-        addDampers(stepS, body.front(), body.toFrontM());
-        addDampers(stepS, body.rear(), -body.toRearM());
-        matrix[0] += body.sprungMassKg();
+        addDampers(stepS * frontShare, body.front(), body.toFrontM());
+        addDampers(stepS * rearShare, body.rear(), -body.toRearM());
+        matrix[0] += sprungMassKg;
         matrix[3] += body.pitchInertiaKgM2();
         matrix[5] += body.rollInertiaKgM2();
-        residual[0] = body.sprungMassKg() * rates[0] + stepS * residual[0];
+        residual[0] = sprungMassKg * rates[0] + stepS * residual[0];
         residual[1] = body.pitchInertiaKgM2() * rates[1] + stepS * residual[1];
         residual[2] = body.rollInertiaKgM2() * rates[2] + stepS * residual[2];
         Symmetric3.solve(matrix, residual);
@@ -68,7 +75,7 @@ public final class BodyMotion {
             rates[i] = residual[i];
             attitude[i] += stepS * rates[i];
         }
-        body.forces(attitude, rates, action, loads, residual);
+        forces.sum(attitude, rates, action, loads, residual);
         body.lift(loads);
     }
 
@@ -122,12 +129,13 @@ public final class BodyMotion {
         }
     }
 
-    private void addDampers(double stepS, Axle axle, double x) {
-        double together = -(rates[0] - x * rates[1]);
-        double apart = -0.5 * axle.trackM() * rates[2];
-        double factor = stepS * axle.damperShare();
-        add(factor * axle.damper().slope(together + apart), x, 0.5 * axle.trackM());
-        add(factor * axle.damper().slope(together - apart), x, -0.5 * axle.trackM());
+    private void addDampers(double factor, Axle axle, double x) {
+        double half = 0.5 * axle.trackM();
+        double together = x * rates[1] - rates[0];
+        double apart = -half * rates[2];
+        Damper damper = axle.damper();
+        add(factor * damper.slope(together + apart), x, half);
+        add(factor * damper.slope(together - apart), x, -half);
     }
 
     /** Adds {@code c u u^T} with the direction {@code u = (1, -x, y)} of a wheel. */

@@ -25,10 +25,12 @@ final class AxleState {
     /** Takes the loads of the inner and the outer wheel, N. */
     void load(double innerN, double outerN) {
         double inner = Math.max(innerN, 0.0);
-        innerPeak = tyre.lateralPeak(inner);
-        outerPeak = tyre.lateralPeak(outerN);
-        innerAlongPeak = tyre.alongPeak(inner);
-        outerAlongPeak = tyre.alongPeak(outerN);
+        double innerBent = tyre.bent(inner);
+        double outerBent = tyre.bent(outerN);
+        innerPeak = tyre.lateralPeak(inner, innerBent);
+        outerPeak = tyre.lateralPeak(outerN, outerBent);
+        innerAlongPeak = tyre.alongPeak(inner, innerBent);
+        outerAlongPeak = tyre.alongPeak(outerN, outerBent);
         innerSlip = tyre.peakSlip(inner);
         outerSlip = tyre.peakSlip(outerN);
     }

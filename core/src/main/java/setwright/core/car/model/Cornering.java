@@ -18,6 +18,8 @@ public final class Cornering {
     private final AxleState front;
     private final AxleState rear;
     private final double mass;
+    private final double restFront;
+    private final double restRear;
     private double frontLateral;
     private double rearLateral;
     private double frontInner;
@@ -33,6 +35,8 @@ public final class Cornering {
         this.front = new AxleState(car.front(), car.toeFrontRad());
         this.rear = new AxleState(car.rear(), car.toeRearRad());
         this.mass = car.body().massKg();
+        this.restFront = car.body().staticFrontN();
+        this.restRear = car.body().staticRearN();
     }
 
     /**
@@ -47,8 +51,6 @@ public final class Cornering {
     public void at(Moment moment, double[] loads, int from, double scale) {
         double side = moment.lateral() >= 0.0 ? 1.0 : -1.0;
         int inner = side > 0.0 ? 0 : 1;
-        double restFront = car.body().staticFrontN();
-        double restRear = car.body().staticRearN();
         front.load(
                 restFront + scale * (loads[from + inner] - restFront),
                 restFront + scale * (loads[from + 1 - inner] - restFront));

@@ -2,6 +2,7 @@ package setwright.core.car.model;
 
 import setwright.core.car.body.Body;
 import setwright.core.car.body.Body.Action;
+import setwright.core.car.body.BodyForces;
 import setwright.core.car.tyre.FrictionEllipse;
 import setwright.core.car.tyre.Tyre;
 
@@ -23,6 +24,7 @@ final class FourWheels {
     private static final double LEAST_SPEED = 0.5;
 
     final CarModel car;
+    private final BodyForces forces;
     private final Tyre frontTyre;
     private final Tyre rearTyre;
     private final FrictionEllipse frontEllipse;
@@ -56,6 +58,7 @@ final class FourWheels {
 
     FourWheels(CarModel car, Tyre frontTyre, Tyre rearTyre) {
         this.car = car;
+        this.forces = new BodyForces(car.body());
         this.frontTyre = frontTyre;
         this.rearTyre = rearTyre;
         this.frontEllipse = new FrictionEllipse(frontTyre);
@@ -102,7 +105,7 @@ final class FourWheels {
                 car.liftRearN(speed, riseFront, riseRear),
                 frontGuessN,
                 rearGuessN);
-        body.forces(attitude, rates, action, loads, bodySum);
+        forces.sum(attitude, rates, action, loads, bodySum);
         body.lift(loads);
         forwardSum = -Math.copySign(car.resistanceN(speed), forwardMps);
         lateralSum = 0.0;

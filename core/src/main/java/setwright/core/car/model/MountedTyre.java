@@ -30,6 +30,9 @@ public final class MountedTyre {
     private final double lateral;
     private final double along;
     private final double sensitivity;
+    /** Relative load from which the peak force grows by its least share. */
+    private final double turn;
+
     private final double peakSlip;
     private final double slipSlope;
     private final double slipBend;
@@ -53,6 +56,7 @@ public final class MountedTyre {
         this.lateral = tyre.lateralPeak(nominalN, inclination, pressure) / nominalN;
         this.along = tyre.longitudinalPeak(nominalN, inclination, pressure) / nominalN;
         this.sensitivity = tyre.loadSensitivity();
+        this.turn = (1.0 - LEAST_GROWTH + sensitivity) / (2.0 * Math.max(sensitivity, 1.0e-9));
         this.peakSlip = tyre.peakSlipAngle(nominalN, inclination, pressure);
         double exponent = tyre.peakSlipAngleExponent();
         this.slipSlope = exponent;
@@ -77,12 +81,22 @@ public final class MountedTyre {
 
     /** Returns the greatest lateral force, N. */
     public double lateralPeak(double loadN) {
-        return lateral * loadN * bent(loadN);
+        return lateralPeak(loadN, bent(loadN));
+    }
+
+    /** The same where {@link #bent} is known. */
+    double lateralPeak(double loadN, double bent) {
+        return lateral * loadN * bent;
     }
 
     /** Returns the greatest longitudinal force, N. */
     public double alongPeak(double loadN) {
-        return along * loadN * bent(loadN);
+        return alongPeak(loadN, bent(loadN));
+    }
+
+    /** The same where {@link #bent} is known. */
+    double alongPeak(double loadN, double bent) {
+        return along * loadN * bent;
     }
 
     /** Returns the slip angle at the peak, rad. */
@@ -122,9 +136,8 @@ public final class MountedTyre {
     }
 
     /** Friction over that at nominal load, with the full tyre's guard against a peak force that falls with load. */
-    private double bent(double loadN) {
+    double bent(double loadN) {
         double relative = loadN / nominalN;
-        double turn = (1.0 - LEAST_GROWTH + sensitivity) / (2.0 * Math.max(sensitivity, 1.0e-9));
         if (relative <= turn) {
             return 1.0 - sensitivity * (relative - 1.0);
         }

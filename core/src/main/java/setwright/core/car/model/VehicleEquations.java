@@ -9,7 +9,7 @@ import setwright.core.car.tyre.Tyre;
  * The car in time on a flat road: four wheels, the body in heave, pitch and roll; ISO 8855 signs.
  * <pre>
  * m (v_x' - r v_y) = X,   m (v_y' + r v_x) = Y,   I_z r' = N
- * m_s z'', I_pitch p'', I_roll q'' = sums of {@link Body#forces}
+ * m_s z'', I_pitch p'', I_roll q'' = sums of {@link setwright.core.car.body.BodyForces#sum}
  * </pre>
  * Any integrator of Hipparchus takes it. Valid for speeds above about 3 m/s forward; slower, slip angles have no meaning.
  * Not for several threads at once.

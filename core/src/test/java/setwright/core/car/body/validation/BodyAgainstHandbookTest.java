@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import setwright.core.car.body.Axle;
 import setwright.core.car.body.Body;
 import setwright.core.car.body.Body.Action;
+import setwright.core.car.body.BodyForces;
 import setwright.core.car.body.BodyMotion;
 import setwright.core.car.body.Damper;
 import setwright.core.car.sums.Gravity;
@@ -127,7 +128,7 @@ final class BodyAgainstHandbookTest {
                 0.02 * random.nextGaussian(), 0.01 * random.nextGaussian(), 0.02 * random.nextGaussian()
             };
             double[] rates = {0.1 * random.nextGaussian(), 0.1 * random.nextGaussian(), 0.2 * random.nextGaussian()};
-            body.forces(attitude, rates, action, loads, sums);
+            new BodyForces(body).sum(attitude, rates, action, loads, sums);
             double weight = body.massKg() * Gravity.STANDARD_MPS2 + action.liftFrontN() + action.liftRearN();
             // the sum of the body is its mass times its acceleration upward
             assertThat(sum(loads)).isCloseTo(weight + sums[0], within(1.0e-6 * weight));

@@ -1,0 +1,152 @@
+package setwright.core.car.body;
+
+import setwright.core.car.body.Body.Action;
+import setwright.core.car.sums.Gravity;
+
+/*
+ * Design note. One set of equations of the sprung mass in heave, pitch and roll serves three users: the time integration
+ * (a step of the replay, or the right-hand side for an ODE solver) and the equilibrium (all rates zero). This is their common
+ * core: what springs, bars, stops and dampers give at an attitude, plus what links and wheels pass on at once. A replay asks for it
+ * millions of times, so that all that depends on the body alone is reckoned once.
+ *
+ * Springs and dampers do not change the total longitudinal load transfer, m ax h / L; they decide when it arrives, how
+ * the axles share the lateral one, and the ride heights. Load that the links carry (roll centre, anti shares) arrives at
+ * once. Signs follow ISO 8855: heave up, pitch positive nose down, roll positive left side up (as in a left turn).
+ */
+
+/** What acts on the sprung mass at an attitude. */
+public final class BodyForces {
+    private final double transferKg;
+    private final double pitchKgM;
+    private final double rollKgM;
+    private final double leanNmPerRad;
+    private final double toFrontM;
+    private final double toRearM;
+    private final double staticFrontN;
+    private final double staticRearN;
+    private final Legs front;
+    private final Legs rear;
+
+    /** Makes those of a body. */
+    public BodyForces(Body body) {
+        this.transferKg = body.massKg() * body.heightM() / body.wheelbaseM();
+        this.pitchKgM = body.massKg() * body.heightM();
+        this.rollKgM = body.sprungMassKg() * body.sprungHeightM();
+        this.leanNmPerRad = body.rollMassKgM() * Gravity.STANDARD_MPS2;
+        this.toFrontM = body.toFrontM();
+        this.toRearM = body.toRearM();
+        this.staticFrontN = body.staticFrontN();
+        this.staticRearN = body.staticRearN();
+        this.front = new Legs(body.front(), body.toFrontM());
+        this.rear = new Legs(body.rear(), -body.toRearM());
+    }
+
+    /**
+     * Sums up forces at an attitude.
+     *
+     * @param attitude  heave m, pitch rad, roll rad, measured from rest without downforce
+     * @param rates     their rates, 1/s
+     * @param action    what acts
+     * @param loads     receives the loads of the four wheels, N; may be negative when a wheel would have to hold the car down
+     * @param residual  receives the sum of vertical forces N, of pitch moments N m and of roll moments N m that accelerate
+     *                  the sprung mass
+     */
+    public void sum(double[] attitude, double[] rates, Action action, double[] loads, double[] residual) {
+        springs(attitude, loads);
+        front.damp(rates, loads, 0);
+        rear.damp(rates, loads, 2);
+        passOn(attitude, action, loads, residual);
+    }
+
+    /** The same with all rates zero. */
+    void sumAtRest(double[] attitude, Action action, double[] loads, double[] residual) {
+        springs(attitude, loads);
+        passOn(attitude, action, loads, residual);
+    }
+
+    private void springs(double[] attitude, double[] loads) {
+        front.carry(attitude, loads, 0);
+        rear.carry(attitude, loads, 2);
+    }
+
+    private void passOn(double[] attitude, Action action, double[] loads, double[] residual) {
+        double transfer = transferKg * action.forwardMps2();
+        double frontLink = -front.antiShare * transfer;
+        double rearLink = rear.antiShare * transfer;
+        double frontSide = front.sideLink(action.frontForceN(), action.lateralMps2());
+        double rearSide = rear.sideLink(action.rearForceN(), action.lateralMps2());
+        double frontSum = loads[0] + loads[1];
+        double rearSum = loads[2] + loads[3];
+        // links push on the body as springs do; what wheels carry without the body (unsprung parts) comes on top
+        residual[0] = frontSum + frontLink + rearSum + rearLink - action.liftFrontN() - action.liftRearN();
+        // sprung and unsprung parts brake through the same springs: the whole transfer turns the body
+        residual[1] = -pitchKgM * action.forwardMps2()
+                - toFrontM * (frontSum + frontLink - action.liftFrontN())
+                + toRearM * (rearSum + rearLink - action.liftRearN());
+        // the body leans about its roll axis: only what is above it moves out with the lean
+        residual[2] = rollKgM * action.lateralMps2()
+                + leanNmPerRad * attitude[2]
+                + front.halfTrackM * (loads[0] - loads[1] - 2.0 * frontSide)
+                + rear.halfTrackM * (loads[2] - loads[3] - 2.0 * rearSide);
+        double frontAcross = frontSide + front.unsprungKg * action.lateralMps2();
+        double rearAcross = rearSide + rear.unsprungKg * action.lateralMps2();
+        double staticFront = staticFrontN + 0.5 * frontLink;
+        double staticRear = staticRearN + 0.5 * rearLink;
+        loads[0] += staticFront - frontAcross;
+        loads[1] += staticFront + frontAcross;
+        loads[2] += staticRear - rearAcross;
+        loads[3] += staticRear + rearAcross;
+    }
+
+    /** One axle with its rates reckoned out. */
+    private static final class Legs {
+        private final double ahead;
+        private final double halfTrackM;
+        private final double rideRate;
+        private final double rollRate;
+        private final double damperShare;
+        private final double antiShare;
+        private final double linkPerN;
+        private final double unsprungMassKg;
+        /** Load that the unsprung parts move from left to right by themselves, per unit of lateral acceleration, kg. */
+        private final double unsprungKg;
+
+        private final Axle axle;
+        private final Damper damper;
+
+        private Legs(Axle axle, double ahead) {
+            this.axle = axle;
+            this.ahead = ahead;
+            this.halfTrackM = 0.5 * axle.trackM();
+            this.rideRate = axle.rideRate();
+            this.rollRate = axle.rollRate();
+            this.damperShare = axle.damperShare();
+            this.antiShare = axle.antiShare();
+            this.linkPerN = axle.rollCentreHeightM() / axle.trackM();
+            this.unsprungMassKg = axle.unsprungMassKg();
+            this.unsprungKg = axle.unsprungMassKg() * axle.unsprungHeightM() / axle.trackM();
+            this.damper = axle.damper();
+        }
+
+        /** Load that the links move from left to right at once, N: lateral force on the sprung mass times the roll centre. */
+        private double sideLink(double axleForce, double lateral) {
+            return (axleForce - unsprungMassKg * lateral) * linkPerN;
+        }
+
+        private void carry(double[] attitude, double[] loads, int at) {
+            double together = ahead * attitude[1] - attitude[0];
+            double apart = -halfTrackM * attitude[2];
+            double ride = rideRate * together;
+            double roll = rollRate * apart;
+            loads[at] = ride + roll + axle.bumpStop(together + apart);
+            loads[at + 1] = ride - roll + axle.bumpStop(together - apart);
+        }
+
+        private void damp(double[] rates, double[] loads, int at) {
+            double together = ahead * rates[1] - rates[0];
+            double apart = -halfTrackM * rates[2];
+            loads[at] += damperShare * damper.force(together + apart);
+            loads[at + 1] += damperShare * damper.force(together - apart);
+        }
+    }
+}
