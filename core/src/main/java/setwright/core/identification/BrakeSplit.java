@@ -60,9 +60,12 @@ record BrakeSplit(double share, double spread) {
                 boolean braking = trace.brake().get(i) > LEAST_BRAKE
                         && Math.abs(trace.lateral().get(i)) < MOST_LATERAL
                         && v > LEAST_SPEED;
+                if (!braking) {
+                    continue;
+                }
                 double front = 1.0 - 0.5 * (speed[0][i] + speed[1][i]) / v / frontFree;
                 double rear = 1.0 - 0.5 * (speed[2][i] + speed[3][i]) / v / rearFree;
-                if (braking && front + rear > LEAST_SLIP && front < MOST_SLIP && rear < MOST_SLIP) {
+                if (front + rear > LEAST_SLIP && front < MOST_SLIP && rear < MOST_SLIP) {
                     double transfer = -body.massKg() * trace.forward().get(i) * body.heightM() / body.wheelbaseM();
                     double frontForce = force(
                             car.front(), body.staticFrontN() + 0.5 * (transfer + car.liftFrontN(v, 0.0, 0.0)), front);

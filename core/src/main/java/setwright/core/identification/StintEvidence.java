@@ -40,6 +40,7 @@ final class StintEvidence {
     private static final double BIN_MPS = 4.0;
     private static final double SLOWEST_MPS = 15.0;
     private static final int LEAST_IN_BIN = 10;
+    private static final int LEAST_IN_CELL = 6;
     /** Wheels, gears and engine turn faster as the car does: about a twentieth more mass (common practice). */
     static final double ROTATING = 1.05;
 
@@ -63,11 +64,10 @@ final class StintEvidence {
         }
         this.drive = straights(all);
         this.cells = new ArrayList<>();
-        for (int corner = 0; corner < corners; corner++) {
-            for (int phase = 0; phase < PHASES; phase++) {
-                if (count(corner, phase) >= 6) {
-                    cells.add(new int[] {corner, phase});
-                }
+        int[] counts = counts();
+        for (int cell = 0; cell < counts.length; cell++) {
+            if (counts[cell] >= LEAST_IN_CELL) {
+                cells.add(new int[] {cell / PHASES, cell % PHASES});
             }
         }
     }
@@ -129,7 +129,7 @@ final class StintEvidence {
     }
 
     private List<LapRun> driven(CarModel car) {
-        return laps.stream().map(lap -> LapRun.of(car, lap, leastLateral)).toList();
+        return laps.stream().map(lap -> LapRun.ofPhases(car, lap, leastLateral)).toList();
     }
 
     private Run run(List<LapRun> driven) {
@@ -179,17 +179,20 @@ final class StintEvidence {
         return drive;
     }
 
-    private int count(int corner, int phase) {
-        int count = 0;
+    /** Moments of each corner and phase that tell of the balance. */
+    private int[] counts() {
+        int[] counts = new int[PHASES * corners];
         for (DrivenLap lap : laps) {
             for (int k = 0; k < lap.size(); k++) {
-                boolean here = lap.corner()[k] == corner && lap.phase()[k] == phase;
-                boolean seen =
-                        Math.abs(lap.moments().get(k).lateral()) > leastLateral && Double.isFinite(lap.balance()[k]);
-                count += here && seen ? 1 : 0;
+                boolean seen = lap.phase()[k] >= 0
+                        && Math.abs(lap.moments().get(k).lateral()) > leastLateral
+                        && Double.isFinite(lap.balance()[k]);
+                if (seen) {
+                    counts[PHASES * lap.corner()[k] + lap.phase()[k]]++;
+                }
             }
         }
-        return count;
+        return counts;
     }
 
     private static double[] top(LapRun run, DrivenLap lap, int corner) {

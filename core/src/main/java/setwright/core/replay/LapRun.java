@@ -27,14 +27,16 @@ public final class LapRun {
 
     private final DrivenLap lap;
     private final CarModel car;
+    private final boolean phasesOnly;
     private final double[] loads;
     private final double[] use;
     private final double[] elasticity;
     private final double[] balance;
 
-    private LapRun(DrivenLap lap, CarModel car, double[] loads) {
+    private LapRun(DrivenLap lap, CarModel car, boolean phasesOnly, double[] loads) {
         this.lap = lap;
         this.car = car;
+        this.phasesOnly = phasesOnly;
         this.loads = loads;
         this.use = new double[lap.size()];
         this.elasticity = new double[lap.size()];
@@ -49,20 +51,28 @@ public final class LapRun {
      * @param leastLateral  lateral acceleration below which the balance angle is left out, m/s²
      */
     public static LapRun of(CarModel car, DrivenLap lap, double leastLateral) {
-        return of(car, lap, leastLateral, LapLoads.of(car, lap));
+        return of(car, lap, leastLateral, false, LapLoads.of(car, lap));
+    }
+
+    /** The same where nobody asks for what lies between the phases of the corners: there the tyres are left alone. */
+    public static LapRun ofPhases(CarModel car, DrivenLap lap, double leastLateral) {
+        return of(car, lap, leastLateral, true, LapLoads.of(car, lap));
     }
 
     /** Drives another car along this lap; arguments as above. */
     public LapRun with(CarModel other, double leastLateral) {
-        return of(other, lap, leastLateral, loadsOf(other));
+        return of(other, lap, leastLateral, phasesOnly, loadsOf(other));
     }
 
-    private static LapRun of(CarModel car, DrivenLap lap, double leastLateral, double[] loads) {
-        LapRun run = new LapRun(lap, car, loads);
+    private static LapRun of(CarModel car, DrivenLap lap, double leastLateral, boolean phasesOnly, double[] loads) {
+        LapRun run = new LapRun(lap, car, phasesOnly, loads);
         Cornering cornering = new Cornering(car);
         Arrays.fill(run.use, Double.NaN);
         Arrays.fill(run.balance, Double.NaN);
         for (int k = 0; k < lap.size(); k += STRIDE) {
+            if (phasesOnly && lap.phase()[k] < 0) {
+                continue;
+            }
             Moment moment = lap.moments().get(k);
             cornering.at(moment, run.loads, 4 * k, 1.0);
             double use = limiting(cornering);

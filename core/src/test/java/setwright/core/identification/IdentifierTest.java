@@ -1,6 +1,7 @@
 package setwright.core.identification;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +59,22 @@ final class IdentifierTest {
     }
 
     @Test
+    void smallerStepsLeadToTheSameCar() {
+        CarPrior prior = CarPrior.of(SHEET);
+        double[] truth = prior.middle();
+        truth[Parameter.GRIP_SPLIT.index()] = -0.05;
+        truth[Parameter.PEAK_SLIP_SPLIT.index()] = 0.2;
+        Evidence evidence = evidence(truth, true);
+
+        CarBelief usual = Identifier.fit(evidence, prior);
+        CarBelief closer = Identifier.fit(evidence, prior, 1.0e-3);
+
+        assertThat(Parameter.values())
+                .allSatisfy(parameter -> assertThat(usual.middle(parameter))
+                        .isCloseTo(closer.middle(parameter), within(0.2 * closer.spread(parameter))));
+    }
+
+    @Test
     void saysThatLapsWithoutStraightsDoNotTellThePower() {
         CarPrior prior = CarPrior.of(SHEET);
         CarBelief belief = Identifier.fit(evidence(prior.middle(), false), prior);
@@ -93,7 +110,7 @@ final class IdentifierTest {
         List<DrivenLap> laps = new ArrayList<>();
         for (int number = 1; number <= 3; number++) {
             DrivenLap silent = lap(number, car, straights);
-            LapRun run = LapRun.of(car, silent, LEAST_LATERAL);
+            LapRun run = LapRun.ofPhases(car, silent, LEAST_LATERAL);
             double[] balance = new double[silent.size()];
             for (int k = 0; k < balance.length; k++) {
                 balance[k] = run.balance(k);
