@@ -170,7 +170,7 @@ final class Distribute {
         Path options = image.resolve(platform.options());
         Files.writeString(
                 options.resolveSibling("setwright-diagnose.cfg"),
-                Files.readString(options) + "java-options=-XX:TieredStopAtLevel=1\n");
+                Files.readString(options) + "java-options=-XX:TieredStopAtLevel=1\njava-options=-XX:Tier3BackEdgeThreshold=3000\n");
         Path script = Files.writeString(image.resolve("bin/setwright"), LINUX_SCRIPT);
         Files.setPosixFilePermissions(script, PosixFilePermissions.fromString("rwxr-xr-x"));
     }

@@ -77,7 +77,7 @@ public final class PointProcess {
         Path times = folder.resolve("times.txt");
         List<String> options = new ArrayList<>(List.of("-D" + TenLaps.HOME + "=" + TenLaps.home()));
         if (!warm) {
-            options.add("-XX:TieredStopAtLevel=1");
+            options.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:Tier3BackEdgeThreshold=3000"));
         }
         double peak = FreshProcess.run(
                         JavaCommand.of(
