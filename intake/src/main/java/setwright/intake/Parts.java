@@ -27,6 +27,8 @@ final class Parts {
     static final double STOP_S = 10.0;
 
     private static final double STANDING_MPS = 1.0;
+    /** Some laps, by which a speed is known, s. */
+    private static final double PROBE_S = 1200.0;
     /** Enough rows to tell which column is the time. */
     private static final int PROBE_ROWS = 20_000;
 
@@ -63,7 +65,7 @@ final class Parts {
             return whole;
         }
         Parts parts = new Parts(table, time.get(), longestS);
-        if (parts.behind(0) == table.rowCount()) {
+        if (parts.behind(0, longestS) == table.rowCount()) {
             return whole;
         }
         return parts.cut(parts.speed(given, car));
@@ -77,13 +79,13 @@ final class Parts {
         }
     }
 
-    /** The first row that is too late for a part that begins in a row. */
-    private int behind(int from) {
+    /** The first row that is too late for so many seconds that begin in a row. */
+    private int behind(int from, double mostS) {
         double begin = Double.NaN;
         for (int i = from; i < table.rowCount(); i++) {
             double seconds = time.get(i) * secondsPerUnit;
             begin = Double.isNaN(begin) ? seconds : begin;
-            if (seconds - begin > longestS) {
+            if (seconds - begin > mostS) {
                 return i;
             }
         }
@@ -97,7 +99,7 @@ final class Parts {
         }
         int to;
         for (int from = 0; from < table.rowCount(); from = to) {
-            to = behind(from);
+            to = behind(from, PROBE_S);
             Optional<MapEntry> found = speed(table.part(from, to), car);
             if (found.isPresent()) {
                 return found;
@@ -118,7 +120,7 @@ final class Parts {
         List<Part> parts = new ArrayList<>();
         int from = 0;
         while (from < table.rowCount()) {
-            int end = behind(from);
+            int end = behind(from, longestS);
             OptionalInt stop =
                     end == table.rowCount() || speed.isEmpty() ? OptionalInt.empty() : lastStop(from, end, speed.get());
             int to = stop.orElse(end);

@@ -2,18 +2,21 @@ package setwright.core.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Builds the reference line from the whole laps of a recording: from position, else from rate of turn and speed. */
 final class ReferenceLineBuilder {
     /** Speed may be off by tyre size, position by smoothing: together by less than this share. */
     private static final double LENGTH_TOLERANCE = 0.2;
+    /** The middle of so many, evenly spread, is known to a fifth of a lap's scatter; more of them only take time. */
+    private static final int MOST_LAPS = 40;
 
     private ReferenceLineBuilder() {}
 
     /**
      * Builds the line.
      *
-     * @param laps  as cut and labelled; the good ones are used, or all whole ones when none is good
+     * @param laps  as cut and labelled; of the good ones, or all whole ones when none is good, no more than {@value #MOST_LAPS} are used
      * @throws MissingQuantity when there is neither position nor rate of turn, or the position contradicts the speed
      */
     static BuiltLine build(Motion motion, Cuts cuts, List<Lap> laps) {
@@ -55,6 +58,13 @@ final class ReferenceLineBuilder {
                 }
             }
         }
-        return good.isEmpty() ? whole : good;
+        return spread(good.isEmpty() ? whole : good);
+    }
+
+    private static List<Integer> spread(List<Integer> laps) {
+        int count = Math.min(laps.size(), MOST_LAPS);
+        return IntStream.range(0, count)
+                .mapToObj(i -> laps.get((int) ((long) i * laps.size() / count)))
+                .toList();
     }
 }

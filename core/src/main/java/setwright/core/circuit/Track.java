@@ -16,6 +16,8 @@ final class Track {
     private static final double LONGEST_HOLD_S = 0.5;
     /** Positions that stay within this hold no circuit; the receiver had no fix, m. */
     private static final double LEAST_EXTENT_M = 20.0;
+    /** So many, evenly spread, tell the noise to half a percent. */
+    private static final int MOST_DIFFERENCES = 50_000;
 
     private final double stepS;
     private final double[] x;
@@ -127,11 +129,14 @@ final class Track {
 
     /** Standard deviation of the part of the positions that does not follow a smooth path, m. */
     private static double thirdDifference(double[] x, double[] y, int lag) {
-        int count = Math.max(0, x.length - 3 * lag);
+        int samples = Math.max(0, x.length - 3 * lag);
+        int stride = Math.max(1, samples / MOST_DIFFERENCES);
+        int count = (samples + stride - 1) / stride;
         double[] difference = new double[2 * count];
-        for (int i = 0; i < count; i++) {
-            difference[2 * i] = x[i + 3 * lag] - 3.0 * x[i + 2 * lag] + 3.0 * x[i + lag] - x[i];
-            difference[2 * i + 1] = y[i + 3 * lag] - 3.0 * y[i + 2 * lag] + 3.0 * y[i + lag] - y[i];
+        for (int k = 0; k < count; k++) {
+            int i = k * stride;
+            difference[2 * k] = x[i + 3 * lag] - 3.0 * x[i + 2 * lag] + 3.0 * x[i + lag] - x[i];
+            difference[2 * k + 1] = y[i + 3 * lag] - 3.0 * y[i + 2 * lag] + 3.0 * y[i + lag] - y[i];
         }
         // White noise of unit variance has third differences of variance 1 + 9 + 9 + 1.
         return Robust.scaledMad(difference) / Math.sqrt(20.0);

@@ -108,6 +108,38 @@ public final class UniformResampler {
         return out;
     }
 
+    /**
+     * Resamples roughly, at a fraction of the price of {@link #resample}: means over the time of one sample, for what is to be smoothed
+     * much further anyway. A mean leaves nothing of what would come back as standing still; next to it, a sixteenth of what would come
+     * back within a twentieth of the new rate.
+     *
+     * @param values  one per time; NaN where missing
+     */
+    public double[] means(double[] values) {
+        double[] fine = interpolate(values);
+        int reach = ratio / 2;
+        // of an even number of intervals the two at the ends count half
+        double end = ratio % 2 == 0 ? 0.5 : 1.0;
+        double[] out = new double[count];
+        for (int i = 0; i < count; i++) {
+            int middle = i * ratio;
+            double sum = 0.0;
+            double weight = 0.0;
+            if (!Double.isNaN(fine[middle])) {
+                for (int k = -reach; k <= reach; k++) {
+                    int at = middle + k;
+                    if (at >= 0 && at < fine.length && !Double.isNaN(fine[at])) {
+                        double w = Math.abs(k) == reach ? end : 1.0;
+                        sum += w * fine[at];
+                        weight += w;
+                    }
+                }
+            }
+            out[i] = weight > 0.0 ? sum / weight : Double.NaN;
+        }
+        return out;
+    }
+
     /** Resamples a quantity that goes in steps, such as a gear: the last value at or before each time. */
     public double[] hold(double[] values) {
         double[] out = new double[count];

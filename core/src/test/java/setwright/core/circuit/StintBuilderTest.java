@@ -36,6 +36,16 @@ class StintBuilderTest {
     }
 
     @Test
+    void of_very_many_laps_some_make_the_line() {
+        Stint stint =
+                StintBuilder.build(new Laps(ROAD, 3).rate(10).count(60).drive().recording());
+        assertThat(stint.goodLaps().size()).isGreaterThan(45);
+        assertThat(stint.recording().calibrations())
+                .anyMatch(note -> note.reason().contains("is the middle of 40 laps"));
+        assertSameCorners(stint, plain(), 15.0);
+    }
+
+    @Test
     void moving_and_turning_the_plane_changes_nothing() {
         Stint stint = StintBuilder.build(
                 new Laps(ROAD, 1).placed(2.1, 40_000.0, -7_000.0).drive().recording());

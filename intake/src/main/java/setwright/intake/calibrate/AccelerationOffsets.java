@@ -47,8 +47,9 @@ final class AccelerationOffsets {
         return rise;
     }
 
-    private static void correct(Bench bench, Quantity quantity, double[] expected, String against) {
-        double[] measured = bench.slow(quantity);
+    private static void correct(Bench bench, Quantity quantity, double[] all, String against) {
+        double[] measured = bench.thinned(bench.slow(quantity));
+        double[] expected = bench.thinned(all);
         long common = 0;
         for (int i = 0; i < measured.length; i++) {
             common += Double.isFinite(measured[i]) && Double.isFinite(expected[i]) ? 1 : 0;
@@ -60,7 +61,8 @@ final class AccelerationOffsets {
         Arrays.fill(ones, 1.0);
         Robust.Fit fit = Robust.regress(new double[][] {ones, expected}, measured);
         double offset = fit.coefficient(0);
-        double error = fit.standardError(0) * Math.sqrt(bench.samplesPerIndependent());
+        double kept = (double) measured.length / all.length;
+        double error = fit.standardError(0) * Math.sqrt(Math.max(1.0, kept * bench.samplesPerIndependent()));
         if (Math.abs(offset) > Calibrator.CLEAR * error) {
             bench.subtract(quantity, offset);
             bench.note(new Calibration(

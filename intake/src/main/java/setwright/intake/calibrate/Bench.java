@@ -25,6 +25,8 @@ public final class Bench {
 
     private static final double SLOW_HZ = 20.0;
     private static final double CUTOFF_HZ = 1.0;
+    /** Forty minutes, in which a constant is known as well as it will ever be. */
+    private static final int MOST_SLOW = 48_000;
 
     private final double rateHz;
     private final Map<Quantity, double[]> channels = new EnumMap<>(Quantity.class);
@@ -153,6 +155,16 @@ public final class Bench {
             return Optional.empty();
         }
         return Optional.of(PathMotion.of(slow(Quantity.POSITION_X), slow(Quantity.POSITION_Y), slowStepS()));
+    }
+
+    /** Every so many-th sample of the slow base, so that a regression over hours takes no longer than one over an hour. */
+    double[] thinned(double[] slow) {
+        int step = Math.max(1, slow.length / MOST_SLOW);
+        double[] out = new double[(slow.length + step - 1) / step];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = slow[i * step];
+        }
+        return out;
     }
 
     /** Slow samples per independent one. */

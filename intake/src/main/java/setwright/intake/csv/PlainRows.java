@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 import setwright.intake.problem.InputProblem;
 import setwright.intake.spill.Columns;
 import setwright.intake.table.Numbers;
@@ -24,8 +27,8 @@ import setwright.intake.table.Numbers;
 /** Reads the rows of a plain table of numbers, or says that it is not plain. */
 final class PlainRows {
     private static final int BLOCK_BYTES = 1 << 22;
-    /** Blocks that are read, then parsed at once: memory stays bounded. */
-    private static final int BATCH = 8;
+    /** Blocks that are parsed or wait for it: memory stays bounded. */
+    private static final int AHEAD = 8;
 
     private final String name;
     private final Path file;
@@ -75,37 +78,68 @@ final class PlainRows {
 
     private boolean blocks() throws IOException {
         try (InputStream in = Sample.open(file, dialect.gzip())) {
-            int skip = dialect.firstDataLine() - 1;
-            boolean more = true;
-            while (more) {
-                List<byte[]> batch = new ArrayList<>();
-                while (more && batch.size() < BATCH) {
-                    byte[] block = next(in);
-                    more = block.length > 0;
-                    int from = 0;
-                    while (skip > 0 && from < block.length) {
-                        boolean lone = block[from] == '\r' && (from + 1 == block.length || block[from + 1] != '\n');
-                        if (lone) {
-                            return false; // a line may end so; the engine knows what to make of it
-                        }
-                        skip -= block[from++] == '\n' ? 1 : 0;
-                    }
-                    batch.add(from == 0 ? block : Arrays.copyOfRange(block, from, block.length));
+            Optional<byte[]> first = skipped(in);
+            if (first.isEmpty()) {
+                return false;
+            }
+            Deque<ForkJoinTask<Optional<double[][]>>> parsing = new ArrayDeque<>();
+            byte[] block = first.get();
+            while (block.length > 0 || !parsing.isEmpty()) {
+                if (block.length > 0) {
+                    parsing.add(parse(block, parsing));
+                    block = next(in);
                 }
-                List<Optional<double[][]>> parsed = IntStream.range(0, batch.size())
-                        .parallel()
-                        .mapToObj(k -> new PlainBlock(batch.get(k), dialect).parse())
-                        .toList();
-                for (Optional<double[][]> block : parsed) {
-                    if (block.isEmpty()) {
+                if (parsing.size() == AHEAD
+                        || block.length == 0
+                        || parsing.element().isDone()) {
+                    Optional<double[][]> parsed = parsing.remove().join();
+                    if (parsed.isEmpty()) {
+                        parsing.forEach(task -> task.cancel(false));
                         return false;
                     }
-                    columns.add(block.get());
+                    columns.add(parsed.get());
+                    counted.accept((int) Math.min(columns.rows(), Integer.MAX_VALUE));
                 }
-                counted.accept((int) Math.min(columns.rows(), Integer.MAX_VALUE));
             }
         }
         return columns.rows() > 0;
+    }
+
+    /** Parses a block beside, or here and now while others have enough to do. */
+    private ForkJoinTask<Optional<double[][]>> parse(
+            byte[] block, Collection<ForkJoinTask<Optional<double[][]>>> others) {
+        ForkJoinTask<Optional<double[][]>> task = ForkJoinTask.adapt(() -> new PlainBlock(block, dialect).parse());
+        long waiting = others.stream().filter(other -> !other.isDone()).count();
+        if (waiting < 2L * ForkJoinPool.getCommonPoolParallelism()) {
+            ForkJoinPool.commonPool().execute(task);
+        } else {
+            task.invoke();
+        }
+        return task;
+    }
+
+    /**
+     * The first block behind the lines above the data, reading on as long as they last; nothing where a line may end as only the engine
+     * knows.
+     */
+    private Optional<byte[]> skipped(InputStream in) throws IOException {
+        int skip = dialect.firstDataLine() - 1;
+        byte[] block = next(in);
+        while (block.length > 0) {
+            int from = 0;
+            while (skip > 0 && from < block.length) {
+                boolean lone = block[from] == '\r' && (from + 1 == block.length || block[from + 1] != '\n');
+                if (lone) {
+                    return Optional.empty();
+                }
+                skip -= block[from++] == '\n' ? 1 : 0;
+            }
+            if (from < block.length) {
+                return Optional.of(Arrays.copyOfRange(block, from, block.length));
+            }
+            block = next(in);
+        }
+        return Optional.of(block);
     }
 
     /**

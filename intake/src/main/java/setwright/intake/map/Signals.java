@@ -53,7 +53,7 @@ final class Signals {
 
     /** Brings any quantity given per row onto the slow base. */
     double[] slow(double[] perRow) {
-        double[] fine = lowPass.apply(resampler.resample(perRow));
+        double[] fine = lowPass.apply(resampler.means(perRow));
         double[] out = new double[(fine.length + FINER - 1) / FINER];
         for (int i = 0; i < out.length; i++) {
             out[i] = fine[i * FINER];
