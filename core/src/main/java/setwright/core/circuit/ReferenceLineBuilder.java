@@ -2,7 +2,7 @@ package setwright.core.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import setwright.core.numerics.EvenSample;
 
 /** Builds the reference line from the whole laps of a recording: from position, else from rate of turn and speed. */
 final class ReferenceLineBuilder {
@@ -58,13 +58,6 @@ final class ReferenceLineBuilder {
                 }
             }
         }
-        return spread(good.isEmpty() ? whole : good);
-    }
-
-    private static List<Integer> spread(List<Integer> laps) {
-        int count = Math.min(laps.size(), MOST_LAPS);
-        return IntStream.range(0, count)
-                .mapToObj(i -> laps.get((int) ((long) i * laps.size() / count)))
-                .toList();
+        return EvenSample.of(good.isEmpty() ? whole : good, MOST_LAPS);
     }
 }

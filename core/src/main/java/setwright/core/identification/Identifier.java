@@ -2,7 +2,6 @@ package setwright.core.identification;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -18,6 +17,7 @@ import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.SteeringScale;
+import setwright.core.numerics.EvenSample;
 import setwright.core.replay.DrivenLap;
 
 /*
@@ -88,7 +88,7 @@ public final class Identifier {
         List<StintEvidence> parts = new ArrayList<>();
         gather(
                 stint,
-                spread(laps, ENOUGH_LAPS),
+                EvenSample.of(laps, ENOUGH_LAPS),
                 sheet,
                 new CarAssembler(sheet).build(prior.middle()),
                 parts,
@@ -105,7 +105,7 @@ public final class Identifier {
             int most) {
         for (TracedStint stint : stints) {
             List<DrivenLap> own = DrivenLap.of(stint.stint(), stint.trace(), stint.passes());
-            gather(stint, spread(own, most), sheet, assumed, parts, laps);
+            gather(stint, EvenSample.of(own, most), sheet, assumed, parts, laps);
         }
     }
 
@@ -125,13 +125,6 @@ public final class Identifier {
                     DrivenLap.leastLateral(stint.trace()),
                     BrakeSplit.of(stint.stint(), stint.trace(), assumed)));
         }
-    }
-
-    private static List<DrivenLap> spread(List<DrivenLap> laps, int most) {
-        int count = Math.min(laps.size(), most);
-        return IntStream.range(0, count)
-                .mapToObj(i -> laps.get((int) ((long) i * laps.size() / count)))
-                .toList();
     }
 
     /** Finds the parameters that fit evidence and prior best, and how far they may be off. */

@@ -46,8 +46,9 @@ public final class RecordingColumns {
                             quantities.stream().map(RecordingColumns::header).toList(),
                             quantities.stream().map(recording::channel).toList()))
                     .register(connection);
+            // the second version parts the bytes of numbers, which takes a sixth less time and no more room
             statement.execute("COPY (SELECT * FROM kept()) TO " + Engine.text(file.toString())
-                    + " (FORMAT parquet, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
+                    + " (FORMAT parquet, PARQUET_VERSION V2, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
                     + Engine.text(Story.of(recording).json()) + "})");
         } catch (SQLException e) {
             throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);
