@@ -104,7 +104,7 @@ public final class Predictor {
                 this,
                 IntStream.range(0, DRAWS)
                         .parallel()
-                        .mapToObj(number -> drawn(number, cars[number], assembler))
+                        .mapToObj(number -> drawn(number, DRAWS, cars[number], assembler))
                         .toList());
     }
 
@@ -132,7 +132,7 @@ public final class Predictor {
         CarAssembler assembler = new CarAssembler(sheet);
         List<CarSheet> setups = candidates.stream().map(sheet::with).toList();
         IntStream.range(0, draws).parallel().forEach(number -> {
-            DrivenDraw draw = number < ready.size() ? ready.get(number) : drawn(number, cars[number], assembler);
+            DrivenDraw draw = number < ready.size() ? ready.get(number) : drawn(number, draws, cars[number], assembler);
             replay(number, draw, assembler, setups, samples, lengthM);
         });
         CarModel driven = assembler.build(belief.middle());
@@ -170,8 +170,13 @@ public final class Predictor {
         }
     }
 
-    private DrivenDraw drawn(int number, double[] parameters, CarAssembler assembler) {
-        return new DrivenDraw(parameters, assembler, laps.get(number % laps.size()), leastLateral);
+    private DrivenDraw drawn(int number, int draws, double[] parameters, CarAssembler assembler) {
+        return new DrivenDraw(parameters, assembler, laps.get(lap(number, draws, laps.size())), leastLateral);
+    }
+
+    /** Laps in turn; of more laps than draws some, evenly spread, so that the end of a long stint counts as its beginning does. */
+    static int lap(int number, int draws, int laps) {
+        return laps <= draws ? number % laps : (int) ((long) number * laps / draws);
     }
 
     /** Mean speed over the laps in each bin of the lap plot, m/s. */

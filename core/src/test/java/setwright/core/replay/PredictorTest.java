@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
@@ -135,5 +136,14 @@ final class PredictorTest {
 
     private static double mid(Prediction prediction) {
         return prediction.balance(Phase.MID, Optional.empty()).orElseThrow().central();
+    }
+
+    @Test
+    void drawsAreSharedOutOverAllLaps() {
+        assertThat(IntStream.range(0, 20).map(k -> Predictor.lap(k, 20, 8)).distinct())
+                .hasSize(8);
+        assertThat(IntStream.range(0, 20).map(k -> Predictor.lap(k, 20, 60)).boxed())
+                .containsExactlyElementsOf(
+                        IntStream.range(0, 20).map(k -> 3 * k).boxed().toList());
     }
 }
