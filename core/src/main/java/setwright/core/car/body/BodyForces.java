@@ -16,8 +16,9 @@ import setwright.core.car.sums.Gravity;
 
 /** What acts on the sprung mass at an attitude. */
 public final class BodyForces {
-    private final double transferKg;
-    private final double pitchKgM;
+    private final double massKg;
+    private final double heightM;
+    private final double wheelbaseM;
     private final double rollKgM;
     private final double leanNmPerRad;
     private final double toFrontM;
@@ -29,8 +30,9 @@ public final class BodyForces {
 
     /** Makes those of a body. */
     public BodyForces(Body body) {
-        this.transferKg = body.massKg() * body.heightM() / body.wheelbaseM();
-        this.pitchKgM = body.massKg() * body.heightM();
+        this.massKg = body.massKg();
+        this.heightM = body.heightM();
+        this.wheelbaseM = body.wheelbaseM();
         this.rollKgM = body.sprungMassKg() * body.sprungHeightM();
         this.leanNmPerRad = body.rollMassKgM() * Gravity.STANDARD_MPS2;
         this.toFrontM = body.toFrontM();
@@ -52,25 +54,20 @@ public final class BodyForces {
      *                  the sprung mass
      */
     public void sum(double[] attitude, double[] rates, Action action, double[] loads, double[] residual) {
-        springs(attitude, loads);
-        front.damp(rates, loads, 0);
-        rear.damp(rates, loads, 2);
+        front.carry(attitude, rates, loads, 0);
+        rear.carry(attitude, rates, loads, 2);
         passOn(attitude, action, loads, residual);
     }
 
     /** The same with all rates zero. */
     void sumAtRest(double[] attitude, Action action, double[] loads, double[] residual) {
-        springs(attitude, loads);
+        front.carryAtRest(attitude, loads, 0);
+        rear.carryAtRest(attitude, loads, 2);
         passOn(attitude, action, loads, residual);
     }
 
-    private void springs(double[] attitude, double[] loads) {
-        front.carry(attitude, loads, 0);
-        rear.carry(attitude, loads, 2);
-    }
-
     private void passOn(double[] attitude, Action action, double[] loads, double[] residual) {
-        double transfer = transferKg * action.forwardMps2();
+        double transfer = massKg * action.forwardMps2() * heightM / wheelbaseM;
         double frontLink = -front.antiShare * transfer;
         double rearLink = rear.antiShare * transfer;
         double frontSide = front.sideLink(action.frontForceN(), action.lateralMps2());
@@ -80,60 +77,58 @@ public final class BodyForces {
         // links push on the body as springs do; what wheels carry without the body (unsprung parts) comes on top
         residual[0] = frontSum + frontLink + rearSum + rearLink - action.liftFrontN() - action.liftRearN();
         // sprung and unsprung parts brake through the same springs: the whole transfer turns the body
-        residual[1] = -pitchKgM * action.forwardMps2()
+        residual[1] = -massKg * action.forwardMps2() * heightM
                 - toFrontM * (frontSum + frontLink - action.liftFrontN())
                 + toRearM * (rearSum + rearLink - action.liftRearN());
         // the body leans about its roll axis: only what is above it moves out with the lean
-        residual[2] = rollKgM * action.lateralMps2()
-                + leanNmPerRad * attitude[2]
+        double roll = rollKgM * action.lateralMps2() + leanNmPerRad * attitude[2];
+        residual[2] = roll
                 + front.halfTrackM * (loads[0] - loads[1] - 2.0 * frontSide)
                 + rear.halfTrackM * (loads[2] - loads[3] - 2.0 * rearSide);
-        double frontAcross = frontSide + front.unsprungKg * action.lateralMps2();
-        double rearAcross = rearSide + rear.unsprungKg * action.lateralMps2();
+        double frontUnsprung = front.unsprungTransfer(action.lateralMps2());
+        double rearUnsprung = rear.unsprungTransfer(action.lateralMps2());
         double staticFront = staticFrontN + 0.5 * frontLink;
         double staticRear = staticRearN + 0.5 * rearLink;
-        loads[0] += staticFront - frontAcross;
-        loads[1] += staticFront + frontAcross;
-        loads[2] += staticRear - rearAcross;
-        loads[3] += staticRear + rearAcross;
+        loads[0] += staticFront - frontSide - frontUnsprung;
+        loads[1] += staticFront + frontSide + frontUnsprung;
+        loads[2] += staticRear - rearSide - rearUnsprung;
+        loads[3] += staticRear + rearSide + rearUnsprung;
     }
 
     /** One axle with its rates reckoned out. */
     private static final class Legs {
+        private final Axle axle;
+        private final Damper damper;
         private final double ahead;
+        private final double trackM;
         private final double halfTrackM;
         private final double rideRate;
         private final double rollRate;
         private final double damperShare;
         private final double antiShare;
-        private final double linkPerN;
-        private final double unsprungMassKg;
-        /** Load that the unsprung parts move from left to right by themselves, per unit of lateral acceleration, kg. */
-        private final double unsprungKg;
-
-        private final Axle axle;
-        private final Damper damper;
 
         private Legs(Axle axle, double ahead) {
             this.axle = axle;
+            this.damper = axle.damper();
             this.ahead = ahead;
+            this.trackM = axle.trackM();
             this.halfTrackM = 0.5 * axle.trackM();
             this.rideRate = axle.rideRate();
             this.rollRate = axle.rollRate();
             this.damperShare = axle.damperShare();
             this.antiShare = axle.antiShare();
-            this.linkPerN = axle.rollCentreHeightM() / axle.trackM();
-            this.unsprungMassKg = axle.unsprungMassKg();
-            this.unsprungKg = axle.unsprungMassKg() * axle.unsprungHeightM() / axle.trackM();
-            this.damper = axle.damper();
         }
 
         /** Load that the links move from left to right at once, N: lateral force on the sprung mass times the roll centre. */
         private double sideLink(double axleForce, double lateral) {
-            return (axleForce - unsprungMassKg * lateral) * linkPerN;
+            return (axleForce - axle.unsprungMassKg() * lateral) * axle.rollCentreHeightM() / trackM;
         }
 
-        private void carry(double[] attitude, double[] loads, int at) {
+        private double unsprungTransfer(double lateral) {
+            return axle.unsprungMassKg() * lateral * axle.unsprungHeightM() / trackM;
+        }
+
+        private void carryAtRest(double[] attitude, double[] loads, int at) {
             double together = ahead * attitude[1] - attitude[0];
             double apart = -halfTrackM * attitude[2];
             double ride = rideRate * together;
@@ -142,11 +137,21 @@ public final class BodyForces {
             loads[at + 1] = ride - roll + axle.bumpStop(together - apart);
         }
 
-        private void damp(double[] rates, double[] loads, int at) {
-            double together = ahead * rates[1] - rates[0];
-            double apart = -halfTrackM * rates[2];
-            loads[at] += damperShare * damper.force(together + apart);
-            loads[at + 1] += damperShare * damper.force(together - apart);
+        private void carry(double[] attitude, double[] rates, double[] loads, int at) {
+            double together = ahead * attitude[1] - attitude[0];
+            double apart = -halfTrackM * attitude[2];
+            double togetherRate = ahead * rates[1] - rates[0];
+            double apartRate = -halfTrackM * rates[2];
+            double ride = rideRate * together;
+            double roll = rollRate * apart;
+            loads[at] = ride
+                    + roll
+                    + damperShare * damper.force(togetherRate + apartRate)
+                    + axle.bumpStop(together + apart);
+            loads[at + 1] = ride
+                    - roll
+                    + damperShare * damper.force(togetherRate - apartRate)
+                    + axle.bumpStop(together - apart);
         }
     }
 }
