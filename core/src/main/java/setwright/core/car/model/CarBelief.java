@@ -1,6 +1,5 @@
 package setwright.core.car.model;
 
-import java.util.Arrays;
 import java.util.Random;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -50,8 +49,7 @@ public final class CarBelief {
     }
 
     /**
-     * Draws cars, each second one the mirror image of the one before it about the middle: what answers a parameter in a straight line
-     * has its mean right with any even number of them (antithetic variates; Hammersley and Morton, 1956).
+     * Draws cars.
      *
      * @param count  how many
      * @param seed   of the random numbers; the same seed gives the same cars
@@ -61,16 +59,13 @@ public final class CarBelief {
         Random random = new Random(seed);
         double[][] out = new double[count][];
         double[] noise = new double[middle.length];
-        double[] away = new double[0];
         for (int k = 0; k < count; k++) {
-            boolean mirrored = k % 2 == 1;
-            if (!mirrored) {
-                Arrays.setAll(noise, i -> random.nextGaussian());
-                away = root.operate(noise);
+            for (int i = 0; i < noise.length; i++) {
+                noise[i] = random.nextGaussian();
             }
-            out[k] = new double[middle.length];
-            for (int i = 0; i < middle.length; i++) {
-                out[k][i] = mirrored ? middle[i] - away[i] : middle[i] + away[i];
+            out[k] = root.operate(noise);
+            for (int i = 0; i < noise.length; i++) {
+                out[k][i] += middle[i];
             }
         }
         return out;

@@ -43,16 +43,6 @@ final class CarBeliefTest {
         assertThat(belief.draw(9, SEED)[4]).isEqualTo(belief.draw(5, SEED)[4]);
     }
 
-    /** What is linear in a parameter has its mean right with any even number of draws (Hammersley and Morton, 1956). */
-    @Test
-    void pairsOfDrawsAreMirrorImages() {
-        double[][] draws = belief.draw(6, SEED);
-        for (int i = 0; i < 3; i++) {
-            assertThat(mean(draws, i)).isCloseTo(middle[i], within(1.0e-14));
-        }
-        assertThat(draws[0]).isNotEqualTo(draws[2]);
-    }
-
     @Test
     void spreadIsTheRootOfTheVariance() {
         assertThat(belief.spread(Parameter.values()[0])).isEqualTo(2.0);
