@@ -110,7 +110,7 @@ public final class UniformResampler {
 
     /**
      * Resamples roughly, at a fraction of the price of {@link #resample}: means over the time of one sample, for what is to be smoothed
-     * much further anyway. A mean leaves nothing of what would come back as standing still; next to it, a sixteenth of what would come
+     * much further anyway. A mean leaves nothing of what would come back as standing still; next to it, a nineteenth of what would come
      * back within a twentieth of the new rate.
      *
      * @param values  one per time; NaN where missing

@@ -33,7 +33,7 @@ public final class SetupStanding {
     /** An item nearer to the middle is turned by this share of its range to see what it does. */
     private static final double LEAST_TURN = 0.1;
 
-    private static final int DRAWS = 20;
+    private static final int DRAWS = 40;
 
     private final List<ItemStanding> items;
 

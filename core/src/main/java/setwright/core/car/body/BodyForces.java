@@ -128,30 +128,28 @@ public final class BodyForces {
             return axle.unsprungMassKg() * lateral * axle.unsprungHeightM() / trackM;
         }
 
-        private void carryAtRest(double[] attitude, double[] loads, int at) {
-            double together = ahead * attitude[1] - attitude[0];
-            double apart = -halfTrackM * attitude[2];
-            double ride = rideRate * together;
-            double roll = rollRate * apart;
-            loads[at] = ride + roll + axle.bumpStop(together + apart);
-            loads[at + 1] = ride - roll + axle.bumpStop(together - apart);
+        private void carry(double[] attitude, double[] rates, double[] loads, int at) {
+            double together = ahead * rates[1] - rates[0];
+            double apart = -halfTrackM * rates[2];
+            carry(
+                    attitude,
+                    damperShare * damper.force(together + apart),
+                    damperShare * damper.force(together - apart),
+                    loads,
+                    at);
         }
 
-        private void carry(double[] attitude, double[] rates, double[] loads, int at) {
+        private void carryAtRest(double[] attitude, double[] loads, int at) {
+            carry(attitude, 0.0, 0.0, loads, at);
+        }
+
+        private void carry(double[] attitude, double leftDamperN, double rightDamperN, double[] loads, int at) {
             double together = ahead * attitude[1] - attitude[0];
             double apart = -halfTrackM * attitude[2];
-            double togetherRate = ahead * rates[1] - rates[0];
-            double apartRate = -halfTrackM * rates[2];
             double ride = rideRate * together;
             double roll = rollRate * apart;
-            loads[at] = ride
-                    + roll
-                    + damperShare * damper.force(togetherRate + apartRate)
-                    + axle.bumpStop(together + apart);
-            loads[at + 1] = ride
-                    - roll
-                    + damperShare * damper.force(togetherRate - apartRate)
-                    + axle.bumpStop(together - apart);
+            loads[at] = ride + roll + leftDamperN + axle.bumpStop(together + apart);
+            loads[at + 1] = ride - roll + rightDamperN + axle.bumpStop(together - apart);
         }
     }
 }
