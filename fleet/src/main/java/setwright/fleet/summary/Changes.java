@@ -13,7 +13,8 @@ import setwright.fleet.summary.Summary.Unchanged;
 /*
  * Design note. Nobody planned these trials: what a driver changed between two recordings may have been changed because of the first one, and
  * he gets better from run to run, as the track does. So what is seen is told as seen, beside how lap times move between two recordings
- * with the same setup. A problem counts as gone only where the second recording was judged: not finding it for want of evidence says nothing.
+ * with the same setup; recordings whose sheet tells no setup say neither. A problem counts as gone only where the second recording was judged:
+ * not finding it for want of evidence says nothing.
  */
 
 /** Which changes helped. */
@@ -43,6 +44,8 @@ final class Changes {
                    coalesce(d.changed, 0) AS changed, d.item, d.direction, f.recording IS NOT NULL AS problem,
                    f.size AS size_before, g.size AS size_after
             FROM pairs p
+            LEFT SEMI JOIN setups b ON b.recording = p.before
+            LEFT SEMI JOIN setups a ON a.recording = p.after
             LEFT JOIN (SELECT before, after, count(*) AS changed, first(item) AS item,
                               first(CASE WHEN value_after > value_before THEN 'up' WHEN value_after < value_before THEN 'down'
                                     ELSE concat(coalesce(word_before, 'none'), ' to ', coalesce(word_after, 'none')) END) AS direction

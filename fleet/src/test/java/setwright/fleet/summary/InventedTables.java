@@ -19,10 +19,14 @@ final class InventedTables {
 
     /** A recording; the medium lap in seconds, the bar's position. */
     void recording(String name, String driver, int session, String status, double lapS, double bar) {
-        recordings.add(String.format(
-                "('%s', '%s', 'car', '2031-05-09', '%d', '%s', true, %s)", name, driver, session, status, lapS));
+        recordingWithoutSetup(name, driver, session, status, lapS);
         setups.add(String.format("('%s', '%s', 'front_bar', %s, NULL)", name, driver, bar));
         setups.add(String.format("('%s', '%s', 'tyre', NULL, 'soft')", name, driver));
+    }
+
+    void recordingWithoutSetup(String name, String driver, int session, String status, double lapS) {
+        recordings.add(String.format(
+                "('%s', '%s', 'car', '2031-05-09', '%d', '%s', true, %s)", name, driver, session, status, lapS));
     }
 
     void finding(String recording, String driver, String cause, String corners, double size, double price) {

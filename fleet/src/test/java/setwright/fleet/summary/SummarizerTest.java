@@ -57,6 +57,8 @@ final class SummarizerTest {
         }
         tables.recording("X/1", "X", 1, "failed", 0.0, 4.0);
         tables.recording("X/2", "X", 2, "not enough evidence", 91.0, 3.0);
+        tables.recordingWithoutSetup("Y/1", "Y", 1, "not enough evidence", 92.0);
+        tables.recordingWithoutSetup("Y/2", "Y", 2, "not enough evidence", 91.0);
         tables.write(folder);
         json = JsonMapper.shared().readTree(answer(Optional.empty(), true));
     }
@@ -77,7 +79,7 @@ final class SummarizerTest {
 
     @Test
     void everyRecordingIsCounted() {
-        assertThat(json.get("recordings").get("all").asInt()).isEqualTo(162);
+        assertThat(json.get("recordings").get("all").asInt()).isEqualTo(164);
         assertThat(json.get("recordings").get("judged").asInt()).isEqualTo(160);
         assertThat(json.get("recordings").get("failed").asInt()).isEqualTo(1);
         assertThat(json.get("recordings").get("drivers").asInt()).isEqualTo(DRIVERS);
@@ -139,6 +141,7 @@ final class SummarizerTest {
                 .isEqualTo(1.0 / (1.0 + 1.959964 * 1.959964 / 20.0), within(1.0e-6));
         assertThat(change.get("lap_time_s").get("value").asDouble()).isEqualTo(-0.2, within(ROUND_OFF));
         JsonNode unchanged = json.get("unchanged");
+        // not those of Y, of whose setup nothing is known
         assertThat(unchanged.get("pairs").asInt()).isEqualTo(80);
         assertThat(unchanged.get("lap_time_s").get("value").asDouble()).isEqualTo(-0.05, within(ROUND_OFF));
     }
@@ -165,7 +168,7 @@ final class SummarizerTest {
     void peopleReadTheSame() throws IOException {
         assertThat(answer(Optional.empty(), false))
                 .contains(
-                        "162 recordings: 160 judged",
+                        "164 recordings: 160 judged",
                         "understeer (mid)",
                         "45 of 160",
                         "D40",
