@@ -89,11 +89,14 @@ final class MarkFinder {
     private static int pickUp(PassWindow pass, int after, int slowest) {
         double[] throttle = pass.throttle();
         int last = Math.min(pass.size() - 1, Math.max(after, slowest) + pass.samples(1.0));
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = after; k <= last; k++) {
+            least = Math.min(least, throttle[k]);
+        }
+        // held against the least of all, not the one before: a foot that opens slowly would never seem to leave it
         int closed = after;
         for (int k = after; k <= last; k++) {
-            if (throttle[k] <= throttle[closed] + 0.02) {
-                closed = k;
-            }
+            closed = throttle[k] <= least + 0.02 ? k : closed;
         }
         if (throttle[closed] > FULL - PICKED_UP) {
             return -1;

@@ -74,6 +74,19 @@ final class PassFindersTest {
     }
 
     @Test
+    void aFootThatOpensSlowlyHasPickedUpAllTheSame() {
+        PassWindow pass = pass(
+                PassFindersTest::wheel,
+                PassFindersTest::wheel,
+                t -> pressed(t, 1.5, 3.6, 0.8),
+                t -> t < 1.4 ? 1.0 : Math.max(0.0, 0.15 * (t - 4.0)));
+        PassMarks marks = MarkFinder.find(pass);
+
+        // a tenth of the pedal beyond what counts as closed is reached 0.8 s after it begins to open
+        assertThat(marks.throttlePickUp() * STEP_S).isBetween(4.7, 4.95);
+    }
+
+    @Test
     void phasesFollowEachOtherWithoutGap() {
         PassWindow pass = ordinary();
         Map<Phase, PhaseSplitter.Range> phases = PhaseSplitter.split(pass, MarkFinder.find(pass));
