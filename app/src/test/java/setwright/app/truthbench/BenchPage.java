@@ -38,7 +38,7 @@ final class BenchPage {
 
             **What is true.** The same driver drives the same car without the fault, learning it anew, with the same random numbers.
             Balance is slip angle front less rear, weighted with lateral acceleration, in the phases of the recorded stint, both
-            cars over the same stretches of road; mean over flying laps without a mistake. The phase and speed class (below 94,
+            cars over the same stretches of road; mean over flying laps without a mistake, median over the corners: one corner proves nothing. The phase and speed class (below 94,
             above 144 km/h) with the largest difference name the problem; phases with half of it and speeds with 70 %% are right
             too, and so is "all" where neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
             over the laps or below 0.19 degrees (a third of what a tenth of roll stiffness share does). The trigger is that of the

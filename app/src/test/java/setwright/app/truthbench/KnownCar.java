@@ -2,6 +2,7 @@ package setwright.app.truthbench;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.SpeedRange;
+import setwright.core.numerics.WeightedMedian;
 import setwright.core.replay.DrivenLap;
 import setwright.core.replay.LapRun;
 import setwright.core.simulation.truth.ProblemLabeller;
@@ -30,14 +32,24 @@ final class KnownCar {
 
     private static final List<SpeedRange> SPEEDS = List.of(SpeedRange.ALL, SpeedRange.LOW, SpeedRange.HIGH);
 
-    /** Sums of one phase in one range of speeds. */
+    /** Sums of one phase in one range of speeds, corner by corner: what repeats is the median over the corners. */
     private static final class Sum {
+        private final Map<Integer, double[]> corners = new HashMap<>();
         private double weight;
-        private double weighted;
         private double seconds;
 
-        private double mean() {
-            return weighted / weight;
+        private void add(int corner, double w, double change, double s) {
+            double[] here = corners.computeIfAbsent(corner, c -> new double[2]);
+            here[0] += w;
+            here[1] += w * change;
+            weight += w;
+            seconds += s;
+        }
+
+        private double repeated() {
+            WeightedMedian median = new WeightedMedian();
+            corners.values().forEach(here -> median.add(here[1] / here[0], here[0]));
+            return median.value();
         }
     }
 
@@ -53,7 +65,7 @@ final class KnownCar {
         sums(driven, diagnosis).forEach((phase, ranges) -> {
             for (int s = 0; s < SPEEDS.size(); s++) {
                 if (ranges[s].seconds >= LEAST_S && ranges[s].weight > 0.0) {
-                    differences.add(new ProblemLabeller.Difference(phase, SPEEDS.get(s), ranges[s].mean(), 0.0));
+                    differences.add(new ProblemLabeller.Difference(phase, SPEEDS.get(s), ranges[s].repeated(), 0.0));
                 }
             }
         });
@@ -82,10 +94,8 @@ final class KnownCar {
                     for (int s = 0; s < SPEEDS.size(); s++) {
                         Sum sum = here[s];
                         if (SPEEDS.get(s).takes(speed)) {
-                            sum.weight += weight;
-                            sum.weighted += weight * change;
                             // every other moment is replayed
-                            sum.seconds += 2.0 * lap.stepS() / laps.size();
+                            sum.add(lap.corner()[k], weight, change, 2.0 * lap.stepS() / laps.size());
                         }
                     }
                 }

@@ -9,6 +9,12 @@ import java.util.Set;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.SpeedRange;
+import setwright.core.numerics.WeightedMedian;
+
+/*
+ * Design note. A problem is what repeats: one corner proves nothing, and a phase that lasts a tenth of a second in most corners has
+ * one corner or other in which the two stints differ by a degree. So a place differs by the median over its corners, not by the mean.
+ */
 
 /** Names the difference between two tables of balance. */
 public final class ProblemLabeller {
@@ -173,7 +179,23 @@ public final class ProblemLabeller {
         Optional<BalanceTable.Cell> with = faulty.cell(phase, corner -> speed.takes(corner.speed()));
         Optional<BalanceTable.Cell> without = balanced.cell(phase, corner -> speed.takes(corner.speed()));
         return with.filter(cell -> cell.timeS() >= LEAST_S && cell.lateralMps2() >= LEAST_LATERAL_MPS2)
-                .flatMap(cell -> without.map(other ->
-                        new Difference(phase, speed, cell.balanceRad() - other.balanceRad(), cell.errorRad())));
+                .filter(cell -> without.isPresent())
+                .map(cell -> new Difference(phase, speed, repeated(phase, speed), cell.errorRad()))
+                .filter(difference -> Double.isFinite(difference.rad()));
+    }
+
+    /** What repeats round the lap: the median over the corners, each with its lateral acceleration and time, rad. */
+    private double repeated(Phase phase, SpeedRange speed) {
+        WeightedMedian median = new WeightedMedian();
+        for (CornerPhases corner : faulty.map().corners()) {
+            int number = corner.corner().number();
+            if (speed.takes(corner.speed())) {
+                faulty.cell(phase, number)
+                        .ifPresent(cell -> balanced.cell(phase, number)
+                                .ifPresent(other -> median.add(
+                                        cell.balanceRad() - other.balanceRad(), cell.lateralMps2() * cell.timeS())));
+            }
+        }
+        return median.value();
     }
 }
