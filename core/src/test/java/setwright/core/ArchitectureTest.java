@@ -26,6 +26,7 @@ final class ArchitectureTest {
             "circuit",
             "car",
             "handling",
+            "baseline",
             "slip",
             "replay",
             "identification",

@@ -49,7 +49,9 @@ import setwright.intake.gather.RecordingFiles;
             "  setwright diagnose laps.csv --car car.yaml --html report.html",
             "  setwright diagnose ada.csv bo.csv --car car.yaml --driver Ada --driver Bo",
             "  setwright diagnose laps.mf4 --with track.nmea --car car.yaml",
-            "  setwright diagnose 12 --json"
+            "  setwright diagnose bad.csv --car car.yaml --baseline good.csv",
+            "  setwright diagnose 12 --json",
+            "  setwright diagnose 12 --baseline 7"
         })
 public final class DiagnoseCommand implements Callable<Integer> {
     private final Diagnoser diagnoser;
@@ -117,6 +119,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
                 choice.car().path(),
                 choice.reading().map(),
                 choice.reading().circuit(),
+                choice.baseline().file(),
                 saveCircuit,
                 writeMap);
         List<String> names = names();

@@ -60,10 +60,11 @@ record ExportedLaps(CommandSpec spec, LapChoice choice, Diagnoser diagnoser, Des
                 diagnoser,
                 files.stream()
                         .map(file -> DiagnoseRequest.of(
-                                file,
-                                choice.car().path(),
-                                choice.reading().map(),
-                                choice.reading().circuit()))
+                                        file,
+                                        choice.car().path(),
+                                        choice.reading().map(),
+                                        choice.reading().circuit())
+                                .against(choice.baseline().file()))
                         .toList(),
                 progress);
         List<Laps> laps = new ArrayList<>();

@@ -32,6 +32,9 @@ final class LapChoice {
     private BesideOption beside;
 
     @Mixin
+    private BaselineOption baseline;
+
+    @Mixin
     private LogbookOption logbook;
 
     CarOption car() {
@@ -40,6 +43,10 @@ final class LapChoice {
 
     ReadingOptions reading() {
         return reading;
+    }
+
+    BaselineOption baseline() {
+        return baseline;
     }
 
     LogbookOption logbook() {
@@ -51,7 +58,9 @@ final class LapChoice {
         return namesStint(text)
                 ? List.of()
                 : Stream.concat(
-                                Stream.of(text.map(Path::of), car.path(), reading.map(), reading.circuit()),
+                                Stream.concat(
+                                        Stream.of(text.map(Path::of), car.path(), reading.map(), reading.circuit()),
+                                        baseline.inputs().stream()),
                                 beside.files().stream().map(Optional::of))
                         .toList();
     }
@@ -86,7 +95,8 @@ final class LapChoice {
         return new FileLaps(
                 diagnoser,
                 DiagnoseRequest.of(
-                        beside.with(Path.of(text.orElseThrow())), car.path(), reading.map(), reading.circuit()));
+                                beside.with(Path.of(text.orElseThrow())), car.path(), reading.map(), reading.circuit())
+                        .against(baseline.file()));
     }
 
     /** Opens the logbook that the call's stints are in. */
@@ -104,6 +114,7 @@ final class LapChoice {
 
     /** Returns a stint of a logbook that is open; the last one without a number. */
     KeptLaps kept(Optional<String> number, StintDesk desk) {
-        return desk.laps(number.map(Long::valueOf));
+        Optional<Long> stint = number.map(Long::valueOf);
+        return baseline.stint().map(good -> desk.laps(stint, good)).orElseGet(() -> desk.laps(stint));
     }
 }

@@ -232,6 +232,7 @@ public final class DemoRun {
                 Optional.of(sheet),
                 Optional.empty(),
                 first ? Optional.empty() : Optional.of(circuitFile),
+                Optional.empty(),
                 first ? Optional.of(circuitFile) : Optional.empty(),
                 Optional.empty());
         return new DemoStint(name, diagnoser.diagnose(request, Progress.silent()));

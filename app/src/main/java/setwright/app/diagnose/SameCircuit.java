@@ -26,24 +26,10 @@ public final class SameCircuit {
         try {
             List<Answer> answers = new ArrayList<>();
             answers.add(diagnoser.diagnose(
-                    new DiagnoseRequest(
-                            first.recording(),
-                            first.car(),
-                            first.map(),
-                            first.circuit(),
-                            first.circuit().isPresent() ? first.saveCircuit() : Optional.of(kept),
-                            first.writeMap()),
+                    first.on(first.circuit(), first.circuit().isPresent() ? first.saveCircuit() : Optional.of(kept)),
                     progress));
             for (DiagnoseRequest other : requests.subList(1, requests.size())) {
-                answers.add(diagnoser.diagnose(
-                        new DiagnoseRequest(
-                                other.recording(),
-                                other.car(),
-                                other.map(),
-                                Optional.of(kept),
-                                Optional.empty(),
-                                other.writeMap()),
-                        progress));
+                answers.add(diagnoser.diagnose(other.on(Optional.of(kept), Optional.empty()), progress));
             }
             return answers;
         } finally {

@@ -27,7 +27,8 @@ public final class StintPooling {
             throws IOException {
         List<DiagnoseRequest> requests = new ArrayList<>(List.of(first));
         for (Path other : others) {
-            requests.add(DiagnoseRequest.of(other, first.car(), first.map(), Optional.empty()));
+            requests.add(DiagnoseRequest.of(other, first.car(), first.map(), Optional.empty())
+                    .against(first.baseline()));
         }
         List<Answer> answers = SameCircuit.diagnose(diagnoser, requests, progress);
         return pool(answers, drivers);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import setwright.core.baseline.Baseline;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
 import setwright.core.handling.CornerPass;
@@ -22,8 +23,9 @@ import setwright.core.judgement.Diagnosis;
  *
  * @param rows         one per corner that was driven, in driving order
  * @param yardstickRad what one typical setup change does to the balance, rad: what sizes are compared with
+ * @param baseline     name of the laps that they are held against; empty where that is a reckoned car
  */
-public record BalanceTable(List<Row> rows, double yardstickRad) {
+public record BalanceTable(List<Row> rows, double yardstickRad, Optional<String> baseline) {
     /** Used where the diagnosis has no yardstick of its own, rad: common practice, about one step of a bar. */
     private static final double USUAL_YARDSTICK_RAD = Math.toRadians(0.15);
 
@@ -108,7 +110,15 @@ public record BalanceTable(List<Row> rows, double yardstickRad) {
             }
         }
         double step = diagnosis.repeatability().stepBalanceRad();
-        return new BalanceTable(rows, step > 0.0 && Double.isFinite(step) ? step : USUAL_YARDSTICK_RAD);
+        return new BalanceTable(
+                rows,
+                step > 0.0 && Double.isFinite(step) ? step : USUAL_YARDSTICK_RAD,
+                diagnosis.grounds().baseline().map(Baseline::name));
+    }
+
+    /** Returns what balances are held against, in words. */
+    public String against() {
+        return baseline.map(name -> "the baseline, " + name).orElse("a balanced car of the same dimensions");
     }
 
     /** Returns the row of a corner. */

@@ -5,11 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.stream.IntStream;
+import setwright.app.diagnose.Baselines;
+import setwright.app.diagnose.Judge;
 import setwright.app.diagnose.LapSource;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.Answer;
+import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Stint;
 import setwright.core.judgement.Diagnosis;
@@ -26,17 +28,55 @@ import setwright.logbook.row.VerdictRow;
 /** Takes stints out of a logbook to be judged, and notes what was found in them. */
 public final class StintDesk {
     private final Logbook logbook;
-    private final BiFunction<Stint, CarSheet, Diagnosis> judge;
+    private final Judge judge;
 
     /** Makes one for a logbook, with the judgement it asks. */
-    public StintDesk(Logbook logbook, BiFunction<Stint, CarSheet, Diagnosis> judge) {
+    public StintDesk(Logbook logbook, Judge judge) {
         this.logbook = logbook;
         this.judge = judge;
     }
 
     /** Returns the stint of that number as laps to be judged; without a number the last one. */
     public KeptLaps laps(Optional<Long> number) {
-        return new KeptLaps(logbook.look(tables -> KeptStint.find(tables, number)));
+        return new KeptLaps(logbook.look(tables -> KeptStint.find(tables, number)), Optional.empty());
+    }
+
+    /**
+     * Returns the same, held against a stint in which the car was in good order.
+     *
+     * @param good  its number
+     * @throws LogbookProblem when it is not of the same car on the same circuit
+     */
+    public KeptLaps laps(Optional<Long> number, long good) {
+        KeptStint stint = logbook.look(tables -> KeptStint.find(tables, number));
+        KeptStint baseline = logbook.look(tables -> KeptStint.find(tables, Optional.of(good)));
+        if (baseline.number() == stint.number()) {
+            throw new LogbookProblem(
+                    stint.name() + " cannot be held against itself: name another stint as its baseline.");
+        }
+        if (baseline.car().id() != stint.car().id()
+                || baseline.circuit().id() != stint.circuit().id()) {
+            throw new LogbookProblem(baseline.name() + " is no baseline for " + stint.name()
+                    + ": it is not of the same car on the same circuit.");
+        }
+        return new KeptLaps(stint, Optional.of(baseline));
+    }
+
+    private Stint laid(KeptStint stint) throws IOException {
+        Path file = logbook.recordings().resolve(stint.recording().file());
+        mustBeWhole(stint, file);
+        return Places.laid(RecordingColumns.read(file), stint.circuit());
+    }
+
+    private static void mustBeWhole(KeptStint stint, Path file) throws IOException {
+        if (Files.isRegularFile(file)
+                && !Digest.of(file).equals(stint.recording().fileDigest())) {
+            throw InputProblem.in(String.valueOf(file.getFileName()))
+                    .expected("the channels of " + stint.recording().name() + " as they came in")
+                    .found("a file that was changed or damaged since")
+                    .advice("Bring it back from a copy; it lies in the logbook's folder of recordings.")
+                    .problem();
+        }
     }
 
     /**
@@ -59,9 +99,15 @@ public final class StintDesk {
     /** Laps of a stint. */
     public final class KeptLaps implements LapSource {
         private final KeptStint stint;
+        private final Optional<KeptStint> baseline;
 
         KeptLaps(KeptStint stint) {
+            this(stint, Optional.empty());
+        }
+
+        KeptLaps(KeptStint stint, Optional<KeptStint> baseline) {
             this.stint = stint;
+            this.baseline = baseline;
         }
 
         /** Returns the stint. */
@@ -82,13 +128,13 @@ public final class StintDesk {
         @Override
         public Answer answer(Progress progress) throws IOException {
             progress.step("car sheet and recording");
-            Path file = logbook.recordings().resolve(stint.recording().file());
-            mustBeWhole(file);
             CarSheet car = car().sheet();
             progress.step("laps and corners");
-            Stint laid = Places.laid(RecordingColumns.read(file), stint.circuit());
+            Stint laid = laid(stint);
+            Optional<Baseline> good =
+                    baseline.isPresent() ? Optional.of(baseline(baseline.get(), car)) : Optional.empty();
             progress.step("balance and driving");
-            Diagnosis diagnosis = judge.apply(laid, car);
+            Diagnosis diagnosis = judge.diagnose(laid, car, good);
             progress.step("writing");
             return new Answer(
                     diagnosis,
@@ -97,15 +143,10 @@ public final class StintDesk {
                     stint.recording().remarks().lines().toList());
         }
 
-        private void mustBeWhole(Path file) throws IOException {
-            if (Files.isRegularFile(file)
-                    && !Digest.of(file).equals(stint.recording().fileDigest())) {
-                throw InputProblem.in(String.valueOf(file.getFileName()))
-                        .expected("the channels of " + stint.recording().name() + " as they came in")
-                        .found("a file that was changed or damaged since")
-                        .advice("Bring it back from a copy; it lies in the logbook's folder of recordings.")
-                        .problem();
-            }
+        private Baseline baseline(KeptStint kept, CarSheet now) throws IOException {
+            CarSheet sheet = Setups.sheet(kept.setup());
+            Baselines.mustBeOfOneCar(kept.name(), sheet, now);
+            return Baselines.of(kept.name(), laid(kept), sheet);
         }
 
         /** Returns the last verdict on a change of this car, which predictions learn from; 0 when there is none. */

@@ -20,10 +20,16 @@ import setwright.core.handling.Phase;
  * @param map     the circuit
  * @param rows    in driving order
  * @param legend  what the colours mean
+ * @param against what balances are held against, in words
  * @param axles   grip curves of both axles, where known
  */
 public record BalanceView(
-        Story.Link link, CircuitMap map, List<CornerRow> rows, List<LegendItem> legend, Optional<AxleView> axles) {
+        Story.Link link,
+        CircuitMap map,
+        List<CornerRow> rows,
+        List<LegendItem> legend,
+        String against,
+        Optional<AxleView> axles) {
 
     /** One corner of the table; {@code phases} has one entry per phase, in driving order. */
     public record CornerRow(int corner, String place, String speed, boolean steady, int laps, List<PhaseCell> phases) {}
@@ -57,6 +63,7 @@ public record BalanceView(
                 map,
                 table.rows().stream().map(row -> row(row, table, span, figures)).toList(),
                 legend(table, figures),
+                table.against(),
                 axles);
     }
 

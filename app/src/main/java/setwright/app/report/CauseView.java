@@ -56,10 +56,11 @@ public record CauseView(
      * @param corner   number
      * @param facts    in one line
      * @param best     which lap was quickest here
+     * @param reference what the balance is held against
      * @param laps     how many laps are drawn
      * @param plots    one per quantity
      */
-    public record CornerPanel(int corner, String facts, String best, int laps, List<Panel> plots) {}
+    public record CornerPanel(int corner, String facts, String best, String reference, int laps, List<Panel> plots) {}
 
     /** One drawing with its title and unit. */
     public record Panel(String title, String unit, Markup plot) {}
@@ -67,7 +68,8 @@ public record CauseView(
     static CauseView of(Answer answer, BalanceTable table, CornerFacts facts, Story story, Figures figures) {
         List<Finding> findings = answer.diagnosis().findings();
         TraceBuilder traces = new TraceBuilder(answer);
-        TracePlot plot = new TracePlot(figures, facts);
+        TracePlot plot = new TracePlot(
+                figures, facts, table.baseline().map(name -> "the baseline").orElse("a balanced car"));
         List<CornerPanel> panels = table.rows().stream()
                 .map(row -> plot.panel(row, traces.build(row.corner())))
                 .toList();

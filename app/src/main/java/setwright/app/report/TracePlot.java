@@ -29,10 +29,12 @@ final class TracePlot {
 
     private final Figures figures;
     private final CornerFacts facts;
+    private final String reference;
 
-    TracePlot(Figures figures, CornerFacts facts) {
+    TracePlot(Figures figures, CornerFacts facts, String reference) {
         this.figures = figures;
         this.facts = facts;
+        this.reference = reference;
     }
 
     CornerPanel panel(Row row, CornerTraces traces) {
@@ -67,6 +69,7 @@ final class TracePlot {
                 traces.bestLap().isPresent()
                         ? "quickest here: lap " + traces.bestLap().getAsInt()
                         : "quickest here",
+                reference,
                 traces.laps().size(),
                 panels);
     }

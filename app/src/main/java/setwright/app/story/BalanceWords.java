@@ -43,11 +43,11 @@ final class BalanceWords {
                         finding -> details.add("That is its size while the axle slides; over the whole phase, which the"
                                 + " table shows, the balance is milder or even the other way."));
         places.forEach(place -> details.add(sentence(place, figures)));
-        details.add(
-                "Sizes are angles: how much more the front tyres slip than the rear ones, compared with a balanced car of"
-                        + " the same dimensions. One typical setup change moves it by about "
-                        + figures.degreesSize(table.yardstickRad()) + ".");
-        if (!places.isEmpty()) {
+        details.add("Sizes are angles: how much more the front tyres slip than the rear ones, compared with "
+                + table.against()
+                + ". One typical setup change moves it by about "
+                + figures.degreesSize(table.yardstickRad()) + ".");
+        if (!places.isEmpty() && table.baseline().isEmpty()) {
             details.add(
                     "What all corners share may be the tyres or the steering rather than a fault; what differs between"
                             + " corners and phases tells more.");
@@ -58,8 +58,10 @@ final class BalanceWords {
                         .orElse(
                                 places.isEmpty()
                                         ? "No imbalance stands out beyond doubt."
-                                        : "No fault stands out beyond doubt; this is where the car differs most from a"
-                                                + " balanced one.");
+                                        : "No fault stands out beyond doubt; this is where the car differs most from "
+                                                + table.baseline()
+                                                        .map(name -> "what it was in the baseline.")
+                                                        .orElse("a balanced one."));
         return new Story.Link("Where does the car not follow the driver?", answer, details);
     }
 

@@ -45,8 +45,9 @@ public final class TextReport {
         if (!table.rows().isEmpty()) {
             lines.gap();
             lines.table(table(table));
-            lines.note("Balance in deg against a balanced car, median of the laps; + understeer, - oversteer; in"
-                    + " brackets: not clear of chance.");
+            lines.note("Balance in deg against "
+                    + table.baseline().map(name -> "the baseline").orElse("a balanced car")
+                    + ", median of the laps; + understeer, - oversteer; in brackets: not clear of chance.");
         }
         link("Cause", story.cause());
         link("Pattern", story.pattern());

@@ -54,6 +54,7 @@ final class StintPoolingTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()),
                 List.of(braked),
                 List.of("Ada", "Bo"),

@@ -49,6 +49,7 @@ record BenchCase(
         RecordingWriter.Form csv) {
 
     private static final double CAREFUL = 0.98;
+    private static final long ANOTHER_DAY = 7_919L;
 
     /** Returns the same case with another mood of the driver, who leaves more margin after he lost the car. */
     BenchCase inAnotherMood(long otherSeed) {
@@ -58,6 +59,27 @@ record BenchCase(
                 cured.withEffort(CAREFUL * cured.effort()),
                 flying,
                 otherSeed);
+    }
+
+    /** Returns another day of the same driver with the same car in good order, recorded by the same logger. */
+    BenchCase inGoodOrder() {
+        return new BenchCase(
+                number,
+                kind,
+                fault,
+                trigger,
+                car,
+                balanced,
+                balanced,
+                List.of(),
+                circuit,
+                style,
+                style,
+                flying,
+                fuelKgPerM,
+                driverSeed + ANOTHER_DAY,
+                logger.withSeed(logger.seed() + ANOTHER_DAY),
+                csv);
     }
 
     /** Returns the same case with fewer laps. */

@@ -45,7 +45,7 @@ record BenchFloor(long seed, int cases, Map<BenchMeasure, Count> totals) {
     /** A car that nobody can keep on the road is left out, as in a whole run. */
     private static Optional<Outcome> driven(BenchCase drawn) {
         try {
-            return Optional.of(CaseRun.run(drawn, Optional.empty()));
+            return Optional.of(CaseRun.run(drawn, Optional.empty(), false));
         } catch (Driven.Undriveable e) {
             return Optional.empty();
         }

@@ -14,11 +14,19 @@ import java.util.Optional;
  * @param cases   how many
  * @param only    fault or kind; empty for any
  * @param keep    folder for recordings, sheets and truths; empty to keep none
+ * @param baseline whether answers may hold each case against a stint of the car in good order
  * @param minutes after which no more cases are begun; those begun are finished and counted
  * @param record  whether to write the page
  */
 record BenchOptions(
-        long seed, int first, int cases, Optional<String> only, Optional<Path> keep, int minutes, boolean record) {
+        long seed,
+        int first,
+        int cases,
+        Optional<String> only,
+        Optional<Path> keep,
+        boolean baseline,
+        int minutes,
+        boolean record) {
     /** For figures that are reported; nothing may be tuned on its cases. */
     static final long REPORTING_SEED = 7_305L;
 
@@ -28,7 +36,7 @@ record BenchOptions(
     static final int USUAL_CASES = 200;
 
     static final String USAGE = """
-            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--minutes M] [--record] | ./truthbench --floor
+            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--baseline] [--minutes M] [--record] | ./truthbench --floor
             --seed is %d (for tuning) unless --record asks for %d (for reporting, with at least %d cases)""".formatted(TUNING_SEED, REPORTING_SEED, USUAL_CASES);
 
     /** Reads arguments; empty when they cannot be understood. */
@@ -40,13 +48,14 @@ record BenchOptions(
         Optional<Path> keep = Optional.empty();
         int minutes = 1_000;
         boolean record = args.contains("--record");
+        boolean baseline = args.contains("--baseline");
         boolean seeded = false;
         Deque<String> left = new ArrayDeque<>(args);
         try {
             while (!left.isEmpty()) {
                 String option = left.pop();
                 switch (option) {
-                    case "--record" -> {}
+                    case "--record", "--baseline" -> {}
                     case "--cases" -> cases = Integer.parseInt(left.pop());
                     case "--first" -> first = Integer.parseInt(left.pop());
                     case "--seed" -> {
@@ -68,6 +77,7 @@ record BenchOptions(
         if (cases < 1 || minutes < 1 || first < 0 || (record && !all)) {
             return Optional.empty();
         }
-        return Optional.of(new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, minutes, record));
+        return Optional.of(
+                new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, baseline, minutes, record));
     }
 }

@@ -1,11 +1,11 @@
 package setwright.app.truthbench;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import setwright.app.scoreboard.TruthTerms;
+import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
+import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnosis;
@@ -33,17 +33,19 @@ record CaseAnswer(
         String failure) {
 
     /** Reads and judges the files as for a user; a stage that fails is an answer like any other. */
-    static CaseAnswer of(Path recording, Path sheetFile, TrueTrigger trigger) throws IOException {
+    static CaseAnswer of(CaseFiles files, Optional<CaseFiles> good, TrueTrigger trigger) {
         Optional<CarSheet> sheet = Optional.empty();
         Optional<Intake> intake = Optional.empty();
         Optional<Stint> stint = Optional.empty();
         Optional<Diagnosis> diagnosis = Optional.empty();
         String failure = "";
         try {
-            sheet = Optional.of(CarSheetReader.read(sheetFile));
-            intake = Optional.of(RecordingReader.read(recording, Optional.empty(), sheet));
+            sheet = Optional.of(CarSheetReader.read(files.sheet()));
+            intake = Optional.of(RecordingReader.read(files.recording(), Optional.empty(), sheet));
             stint = Optional.of(StintBuilder.build(intake.get().recording()));
-            diagnosis = Optional.of(Diagnostician.diagnose(stint.get(), sheet.get()));
+            Circuit circuit = stint.get().circuit();
+            Optional<Baseline> baseline = good.map(day -> baseline(day, circuit));
+            diagnosis = Optional.of(Diagnostician.diagnose(stint.get(), sheet.get(), baseline));
         } catch (RuntimeException e) {
             String stage =
                     sheet.isEmpty() ? "car sheet" : intake.isEmpty() ? "reading" : stint.isEmpty() ? "laps" : "judging";
@@ -56,6 +58,12 @@ record CaseAnswer(
                                 .map(rule -> rule.test(first))))
                 .orElse(false);
         return new CaseAnswer(sheet, intake, diagnosis, right, failure);
+    }
+
+    private static Baseline baseline(CaseFiles files, Circuit circuit) {
+        CarSheet sheet = CarSheetReader.read(files.sheet());
+        Intake intake = RecordingReader.read(files.recording(), Optional.empty(), Optional.of(sheet));
+        return Baseline.of("baseline", StintBuilder.build(intake.recording(), circuit), sheet);
     }
 
     Optional<Finding> top() {

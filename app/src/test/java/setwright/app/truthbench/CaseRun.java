@@ -7,8 +7,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
-import setwright.app.world.RecordingWriter;
-import setwright.app.world.SheetCopy;
+import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.Logger;
 
@@ -19,10 +18,11 @@ final class CaseRun {
     /**
      * Runs a case.
      *
-     * @param keep  where its files stay; empty for a folder that is gone afterwards
+     * @param keep      where its files stay; empty for a folder that is gone afterwards
+     * @param baseline  whether the answer may hold it against a stint of the car in good order
      * @throws Driven.Undriveable when the car was lost in every mood
      */
-    static Outcome run(BenchCase drawn, Optional<Path> keep) {
+    static Outcome run(BenchCase drawn, Optional<Path> keep, boolean baseline) {
         Driven driven = Driven.of(drawn);
         CaseTruth truth = CaseTruth.of(driven);
         try {
@@ -30,7 +30,7 @@ final class CaseRun {
                     ? Files.createDirectories(keep.get().resolve(String.format("case-%03d", drawn.number())))
                     : Files.createTempDirectory("truthbench");
             try {
-                return judged(driven, truth, folder, keep.isPresent());
+                return judged(driven, truth, folder, keep.isPresent(), baseline);
             } finally {
                 if (keep.isEmpty()) {
                     remove(folder);
@@ -41,15 +41,13 @@ final class CaseRun {
         }
     }
 
-    private static Outcome judged(Driven driven, CaseTruth truth, Path folder, boolean noted) throws IOException {
+    private static Outcome judged(Driven driven, CaseTruth truth, Path folder, boolean noted, boolean baseline)
+            throws IOException {
         BenchCase benchCase = driven.last();
-        Path recording = folder.resolve(benchCase.csv().gzip() ? "stint1.csv.gz" : "stint1.csv");
-        Path sheet = folder.resolve("car.yaml");
         LoggedTable table = Logger.log(driven.recorded().history(), driven.sheet(), benchCase.logger());
-        RecordingWriter.write(recording, table, benchCase.csv());
-        Files.writeString(
-                sheet, SheetCopy.with(benchCase.car().name(), benchCase.car().sheetText(), benchCase.changes()));
-        CaseAnswer answer = CaseAnswer.of(recording, sheet, benchCase.trigger());
+        CaseFiles files = CaseFiles.write(folder, "stint1", benchCase, table);
+        Optional<CaseFiles> good = baseline ? goodDay(driven, folder) : Optional.empty();
+        CaseAnswer answer = CaseAnswer.of(files, good, benchCase.trigger());
         Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
         Outcome outcome =
                 Outcome.of(driven, truth, answer, proposed, Reading.faults(answer, table, benchCase.logger()));
@@ -57,6 +55,16 @@ final class CaseRun {
             Files.writeString(folder.resolve("truth.txt"), Notes.of(driven, truth, outcome));
         }
         return outcome;
+    }
+
+    private static Optional<CaseFiles> goodDay(Driven driven, Path folder) throws IOException {
+        Optional<DrivenStint> stint = driven.goodDay();
+        if (stint.isEmpty()) {
+            return Optional.empty();
+        }
+        BenchCase good = driven.last().inGoodOrder();
+        LoggedTable table = Logger.log(stint.get().history(), good.car().sheet(), good.logger());
+        return Optional.of(CaseFiles.write(folder, "baseline", good, table));
     }
 
     private static void remove(Path folder) throws IOException {

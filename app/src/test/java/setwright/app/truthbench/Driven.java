@@ -1,6 +1,7 @@
 package setwright.app.truthbench;
 
 import java.util.List;
+import java.util.Optional;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
@@ -58,6 +59,13 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
             mood = other.inAnotherMood(drawn.driverSeed() + lost + 1);
         }
         throw new Undriveable(drawn.name());
+    }
+
+    /** Returns what the same driver drives on another day in the car without its fault; empty when he loses it. */
+    Optional<DrivenStint> goodDay() {
+        BenchCase good = last.inGoodOrder();
+        return Optional.of(drive(good, line, balanced(), good.style()))
+                .filter(stint -> stint.lost().isEmpty());
     }
 
     /** Returns the true car as it was recorded. */

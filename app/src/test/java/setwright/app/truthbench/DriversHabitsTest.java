@@ -60,7 +60,7 @@ final class DriversHabitsTest {
         Path sheet = Files.writeString(
                 folder.resolve("car.yaml"),
                 SheetCopy.with(drawn.car().name(), drawn.car().sheetText(), List.of()));
-        CaseAnswer answer = CaseAnswer.of(recording, sheet, TrueTrigger.NONE);
+        CaseAnswer answer = CaseAnswer.of(new CaseFiles(recording, sheet), Optional.empty(), TrueTrigger.NONE);
         return answer.diagnosis().orElseThrow(() -> new AssertionError(answer.failure()));
     }
 }

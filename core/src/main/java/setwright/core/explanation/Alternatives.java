@@ -61,7 +61,9 @@ final class Alternatives {
                             Words.of(shows, evidence.size(), "pass", "passes")));
         }
         return new Alternative(
-                "a healthy car, or too little to act on",
+                diagnosis.grounds().baseline().isPresent()
+                        ? "the same car on another day, or too little to act on"
+                        : "a healthy car, or too little to act on",
                 rest,
                 Words.format(
                         "Setup and laps together would have to be off by %s; the doubt in them is %s.",

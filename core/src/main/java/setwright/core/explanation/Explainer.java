@@ -92,15 +92,19 @@ public final class Explainer {
         String side = finding.balance() == BalanceSign.UNDERSTEER ? "more" : "less";
         double typical = median(evidence);
         String sentence = Words.format(
-                "On %s the front slips %s than on a balanced car %s, by %s in the median.",
+                "On %s the front slips %s than %s %s, by %s in the median.",
                 Words.of(mostly.size(), laps, "lap", "laps"),
                 side,
+                Words.reference(diagnosis),
                 Words.place(finding.phase(), finding.speed()),
                 Words.degrees(typical));
         if (mostly.size() * 2 <= laps) {
             sentence = Words.format(
-                    "The laps alone do not show it: on %s only the front slips %s than on a balanced car %s.",
-                    Words.of(mostly.size(), laps, "lap", "laps"), side, Words.place(finding.phase(), finding.speed()));
+                    "The laps alone do not show it: on %s only the front slips %s than %s %s.",
+                    Words.of(mostly.size(), laps, "lap", "laps"),
+                    side,
+                    Words.reference(diagnosis),
+                    Words.place(finding.phase(), finding.speed()));
         }
         return Reason.of(
                         Kind.LAPS,

@@ -11,6 +11,7 @@ import setwright.core.judgement.Finding;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.SetupStanding.Yard;
 
 /** What the setup says for a finding and against it. */
 public final class SetupReasons {
@@ -42,11 +43,16 @@ public final class SetupReasons {
                 .toList();
         List<String> sentences = new ArrayList<>();
         if (with.isEmpty()) {
-            sentences.add("Nothing on the setup that stands out of the ordinary makes it so.");
+            sentences.add(
+                    standing.yard() == Yard.BASELINE
+                            ? standing.items().isEmpty()
+                                    ? "The setup is that of the baseline: what differs stands on no sheet."
+                                    : "Nothing on the setup that was changed since the baseline makes it so."
+                            : "Nothing on the setup that stands out of the ordinary makes it so.");
         } else {
-            with.forEach(item -> sentences.add("The " + standsOut(item, pool) + "."));
+            with.forEach(item -> sentences.add("The " + standsOut(standing.yard(), item, pool) + "."));
         }
-        against.forEach(item -> sentences.add("Against it, the " + standsOut(item, pool) + "."));
+        against.forEach(item -> sentences.add("Against it, the " + standsOut(standing.yard(), item, pool) + "."));
         return Reason.of(
                 Kind.SETUP,
                 String.join(" ", sentences),
@@ -57,12 +63,14 @@ public final class SetupReasons {
                         .toArray(Figure[]::new));
     }
 
-    private static String standsOut(ItemStanding standing, Pool pool) {
+    private static String standsOut(Yard yard, ItemStanding standing, Pool pool) {
         SetupItem item = standing.item();
         double effect = standing.balanceRad(pool);
-        String where = Math.abs(item.place()) > NEAR_AN_END
-                ? item.place() > 0.0 ? "near its top" : "near its bottom"
-                : item.place() > 0.0 ? "above its middle" : "below its middle";
+        String where = yard == Yard.BASELINE
+                ? Words.plain(standing.usual()) + " in the baseline"
+                : Math.abs(item.place()) > NEAR_AN_END
+                        ? item.place() > 0.0 ? "near its top" : "near its bottom"
+                        : item.place() > 0.0 ? "above its middle" : "below its middle";
         return Words.format(
                 "%s stands at %s in a range of %s to %s%s, %s; on these laps that gives %s of %s",
                 Words.item(item.name()),

@@ -62,10 +62,14 @@ public final class VerdictExplainer {
                         Words.count(laps, "lap", "laps"),
                         Words.count(corners, "corner", "corners"),
                         left == 0 ? "" : " (" + left + " too uneven for slides to count)",
-                        items == 0
-                                ? "no setup item, for want of ranges on the sheet"
-                                : "and " + Words.count(items, "setup item", "setup items") + " in "
-                                        + (items == 1 ? "its range" : "their ranges")),
+                        diagnosis.grounds().baseline().isPresent()
+                                ? "against the baseline, "
+                                        + diagnosis.grounds().baseline().get().name() + ", since which "
+                                        + Words.count(items, "setup item was changed", "setup items were changed")
+                                : items == 0
+                                        ? "no setup item, for want of ranges on the sheet"
+                                        : "and " + Words.count(items, "setup item", "setup items") + " in "
+                                                + (items == 1 ? "its range" : "their ranges")),
                 Figure.of("laps", laps, "laps"),
                 Figure.of("corners", corners, "corners"),
                 Figure.of("setup items", items, "items"));
@@ -178,7 +182,7 @@ public final class VerdictExplainer {
         Pool pool = finding.pool();
         String run = diagnosis.grounds().standing().unusual(pool).stream()
                 .findFirst()
-                .map(VerdictExplainer::back)
+                .map(item -> back(item))
                 .orElse(
                         diagnosis.grounds().standing().isUnknown()
                                 ? "Ranges on the car sheet would, or a run with one bar a step softer."
@@ -186,18 +190,25 @@ public final class VerdictExplainer {
         return Reason.of(
                 Kind.TO_SETTLE,
                 Words.format(
-                        "More laps alone will not settle it: they scatter by %s in the mean, but what a healthy car of this kind"
-                                + " shows leaves a doubt of %s. %s",
-                        Words.degrees(noise), Words.degrees(doubt), run),
+                        "More laps alone will not settle it: they scatter by %s in the mean, but %s leaves a doubt of %s. %s",
+                        Words.degrees(noise),
+                        against() ? "what two stints of one car differ by" : "what a healthy car of this kind shows",
+                        Words.degrees(doubt),
+                        run),
                 Figure.of("scatter of the mean", Math.toDegrees(noise), "deg"),
                 Figure.of("doubt", Math.toDegrees(doubt), "deg"));
     }
 
-    private static String back(ItemStanding item) {
+    private boolean against() {
+        return diagnosis.grounds().baseline().isPresent();
+    }
+
+    private String back(ItemStanding item) {
         return Words.format(
-                "A run with the %s nearer to the middle of its range (%s %s, now %s) would, back to back.",
+                "A run with the %s %s (%s %s, now %s) would, back to back.",
                 Words.item(item.item().name()),
-                Words.plain(item.item().middle()),
+                against() ? "where it was in the baseline" : "nearer to the middle of its range",
+                Words.plain(item.usual()),
                 item.item().unit(),
                 Words.plain(item.item().value()));
     }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.SpeedRange;
 
 /** Turns of phrase that several reasons share. */
@@ -68,6 +69,11 @@ final class Words {
                     case LOW -> " in the slower corners";
                     case HIGH -> " in the faster corners";
                 };
+    }
+
+    /** What the laps are held against. */
+    static String reference(Diagnosis diagnosis) {
+        return diagnosis.grounds().baseline().map(good -> "in the baseline").orElse("on a balanced car");
     }
 
     static String axle(BalanceSign sign) {

@@ -56,21 +56,26 @@ public record CornerPass(
     }
 
     CornerPass in(SpeedClass newClass) {
-        return copy(newClass, hands);
+        return copy(newClass, phases, hands);
     }
 
     CornerPass with(List<HandsEvent> newHands) {
-        return copy(speedClass, newHands);
+        return copy(speedClass, phases, newHands);
     }
 
-    private CornerPass copy(SpeedClass newClass, List<HandsEvent> newHands) {
+    /** Returns the same pass with other balances. */
+    public CornerPass with(Map<Phase, PhaseBalance> newPhases) {
+        return copy(speedClass, newPhases, hands);
+    }
+
+    private CornerPass copy(SpeedClass newClass, Map<Phase, PhaseBalance> newPhases, List<HandsEvent> newHands) {
         return new CornerPass(
                 lap,
                 corner,
                 newClass,
                 events,
                 turnInTimeS,
-                phases,
+                newPhases,
                 slides,
                 newHands,
                 habits,

@@ -15,7 +15,7 @@ import setwright.core.recording.Channel;
  * @param brake            0..1
  * @param throttle         0..1
  * @param balance          slip angle front minus rear with the sign of the turn removed, rad; positive: understeer
- * @param reference        what {@code car} shows in the same motion, rad
+ * @param reference        what {@code car} shows in the same motion, or another car that balance is held against, rad
  * @param use              combined acceleration over the grip limit, 0..about 1
  * @param car              the balanced car that balance is judged against
  * @param balanceNoiseRad  standard deviation of the filtered balance from sensor noise, rad
@@ -37,6 +37,25 @@ public record HandlingTrace(
         double balanceNoiseRad,
         SteeringScale steering,
         boolean yawMeasured) {
+
+    /** Returns the same trace with another reference, rad. */
+    public HandlingTrace against(Channel otherReference) {
+        return new HandlingTrace(
+                speed,
+                steer,
+                yawRate,
+                lateral,
+                forward,
+                brake,
+                throttle,
+                balance,
+                otherReference,
+                use,
+                car,
+                balanceNoiseRad,
+                steering,
+                yawMeasured);
+    }
 
     /** Returns the part of the longitudinal acceleration that brakes or engine put through the tyres at a sample, m/s². */
     public double tyre(int sample) {

@@ -31,4 +31,10 @@ public record PhaseBalance(
     public double excessRad() {
         return balanceRad - referenceRad;
     }
+
+    /** Returns the same balance against another reference, rad. */
+    public PhaseBalance against(double otherRad) {
+        return new PhaseBalance(
+                phase, fromM, toM, timeS, balanceRad, otherRad, frontUse, rearUse, lateralMps2, speedMps);
+    }
 }

@@ -1,9 +1,13 @@
 package setwright.core.judgement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -33,20 +37,8 @@ import setwright.core.standing.SetupStanding;
 public final class BalanceBelief {
     static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
 
-    /** Excess of a healthy car at the limit: its front lets go a little before its rear (common practice). */
-    private static final double HEALTHY_RAD = Math.toRadians(0.4);
-    /** Tyres of unlike stiffness near their limits, compliance of the steering: common to all corners. */
-    private static final double COMMON_DOUBT_RAD = Math.toRadians(0.5);
-    /** What the reference leaves unexplained from phase to phase and from class to class, measured on simulated cars. */
-    private static final double CELL_DOUBT_RAD = Math.toRadians(0.4);
-    /** What a sheet does not say may still be wrong with a car: common to all corners, and of each phase and class. */
-    private static final double UNLISTED_RAD = Math.toRadians(0.15);
-
-    private static final double UNLISTED_CELL_RAD = Math.toRadians(0.1);
-    /** The same when the sheet gives no ranges to go by. */
-    private static final double UNKNOWN_RAD = Math.toRadians(0.5);
     /** What is believed where neither setup nor laps tell. */
-    static final Estimate UNKNOWN = new Estimate(0.0, UNKNOWN_RAD);
+    static final Estimate UNKNOWN = new Estimate(0.0, Reference.UNKNOWN_RAD);
 
     private static final double FULL_USE = 0.9;
     private static final double SHAPE_POWER = 3.6;
@@ -55,12 +47,16 @@ public final class BalanceBelief {
 
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
+    private final Reference reference;
     private final List<Cell> cells;
     private final RealVector mean;
     private final RealMatrix covariance;
 
-    /** One phase in one class of corners: its weight, the measured excess and how much of the limit shows there, 0..1. */
-    private record Cell(Phase phase, SpeedClass speed, double weight, double excess, double shape) {
+    /**
+     * One phase in one class of corners: its weight, the measured excess, its standard error over the laps and how much of the limit
+     * shows there, 0..1.
+     */
+    private record Cell(Phase phase, SpeedClass speed, double weight, double excess, double errorRad, double shape) {
         Pool pool() {
             return Pool.of(phase, speed);
         }
@@ -100,7 +96,8 @@ public final class BalanceBelief {
      */
     public record PoolEstimate(Pool pool, Estimate estimate) {}
 
-    private BalanceBelief(List<Cell> cells, RealVector mean, RealMatrix covariance) {
+    private BalanceBelief(Reference reference, List<Cell> cells, RealVector mean, RealMatrix covariance) {
+        this.reference = reference;
         this.cells = List.copyOf(cells);
         this.mean = mean;
         this.covariance = covariance;
@@ -114,37 +111,45 @@ public final class BalanceBelief {
         RealVector measured = new ArrayRealVector(n);
         RealMatrix doubt = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
         RealMatrix noise = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
-        double common = standing.isUnknown() ? UNKNOWN_RAD : UNLISTED_RAD;
+        Reference reference = Reference.of(standing);
         for (int i = 0; i < n; i++) {
             Cell one = cells.get(i);
             prior.setEntry(i, standing.balanceRad(one.pool()));
-            measured.setEntry(i, one.excess() - HEALTHY_RAD * one.shape());
+            measured.setEntry(i, one.excess() - reference.healthyRad() * one.shape());
             for (int k = 0; k < n; k++) {
                 Cell other = cells.get(k);
                 double shapes = one.shape() * other.shape();
-                doubt.setEntry(i, k, standing.covarianceRad2(one.pool(), other.pool()) + common * common * shapes);
-                noise.setEntry(i, k, COMMON_DOUBT_RAD * COMMON_DOUBT_RAD * shapes);
+                doubt.setEntry(
+                        i, k, standing.covarianceRad2(one.pool(), other.pool()) + reference.unlistedRad2(shapes));
+                noise.setEntry(i, k, reference.commonRad2(shapes));
             }
-            doubt.addToEntry(i, i, UNLISTED_CELL_RAD * UNLISTED_CELL_RAD);
-            noise.addToEntry(i, i, CELL_DOUBT_RAD * CELL_DOUBT_RAD);
+            doubt.addToEntry(i, i, reference.unlistedCellRad2());
+            noise.addToEntry(i, i, reference.cellRad2(one.errorRad()));
         }
         if (n == 0) {
-            return new BalanceBelief(cells, prior, doubt);
+            return new BalanceBelief(reference, cells, prior, doubt);
         }
         RealMatrix gain =
                 doubt.multiply(new LUDecomposition(doubt.add(noise)).getSolver().getInverse());
         return new BalanceBelief(
-                cells, prior.add(gain.operate(measured.subtract(prior))), doubt.subtract(gain.multiply(doubt)));
+                reference,
+                cells,
+                prior.add(gain.operate(measured.subtract(prior))),
+                doubt.subtract(gain.multiply(doubt)));
     }
 
     private static List<Cell> cells(List<CornerPass> passes) {
         List<Cell> cells = new ArrayList<>();
         for (Phase phase : PHASES) {
             for (SpeedClass speed : SpeedClass.values()) {
-                List<PhaseBalance> here = passes.stream()
+                List<CornerPass> there = passes.stream()
                         .filter(pass -> pass.speedClass() == speed)
+                        .filter(pass -> pass.phase(phase)
+                                .filter(balance -> Double.isFinite(balance.excessRad()))
+                                .isPresent())
+                        .toList();
+                List<PhaseBalance> here = there.stream()
                         .flatMap(pass -> pass.phase(phase).stream())
-                        .filter(balance -> Double.isFinite(balance.excessRad()))
                         .toList();
                 double weight = here.stream()
                         .mapToDouble(balance -> Math.abs(balance.lateralMps2()) * balance.timeS())
@@ -157,6 +162,7 @@ public final class BalanceBelief {
                             Robust.median(here.stream()
                                     .mapToDouble(PhaseBalance::excessRad)
                                     .toArray()),
+                            errorRad(there, phase),
                             Math.min(
                                     1.0,
                                     Robust.median(here.stream()
@@ -168,9 +174,28 @@ public final class BalanceBelief {
         return cells;
     }
 
-    /** Returns what a healthy car shows beyond the reference in such a phase, rad. */
-    static double healthyRad(PhaseBalance balance) {
-        return HEALTHY_RAD * Math.min(1.0, shape(balance));
+    /** Standard error of the excess from the scatter of the laps within each corner, rad. */
+    private static double errorRad(List<CornerPass> passes, Phase phase) {
+        Map<Integer, List<Double>> corners = passes.stream()
+                .collect(Collectors.groupingBy(
+                        CornerPass::corner,
+                        Collectors.flatMapping(
+                                pass -> pass.phase(phase).map(PhaseBalance::excessRad).stream(), Collectors.toList())));
+        double[] apart = corners.values().stream()
+                .flatMapToDouble(BalanceBelief::fromTheirMedian)
+                .toArray();
+        return Robust.scaledMad(apart) / Math.sqrt(apart.length);
+    }
+
+    private static DoubleStream fromTheirMedian(List<Double> values) {
+        double[] all = values.stream().mapToDouble(Double::doubleValue).toArray();
+        double middle = Robust.median(all);
+        return Arrays.stream(all).map(value -> value - middle);
+    }
+
+    /** Returns how much of what shows at the limit shows in such a phase, 0..1. */
+    static double shownShare(PhaseBalance balance) {
+        return Math.min(1.0, shape(balance));
     }
 
     private static double shape(PhaseBalance balance) {
@@ -180,6 +205,11 @@ public final class BalanceBelief {
     /** Returns the balance of a phase in some corners, weighted with time and lateral acceleration; empty when none has it. */
     public Optional<Estimate> at(Phase phase, SpeedRange range) {
         return pooled(cell -> cell.phase() == phase && range.takes(cell.speed()));
+    }
+
+    /** Tells whether it rests on the same car in good order rather than on a reckoned one. */
+    boolean measured() {
+        return reference == Reference.BASELINE;
     }
 
     /** Returns the belief phase by phase and class by class, where the laps have both. */

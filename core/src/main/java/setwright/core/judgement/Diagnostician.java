@@ -10,6 +10,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.car.model.CarBelief;
 import setwright.core.circuit.Stint;
@@ -49,8 +50,21 @@ public final class Diagnostician {
      * @throws setwright.core.handling.NoSteering when no steering angle was recorded
      */
     public static Diagnosis diagnose(Stint stint, CarSheet sheet) {
-        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
-        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
+        return diagnose(stint, sheet, Optional.empty());
+    }
+
+    /**
+     * Diagnoses a stint against one of the same car in good order.
+     *
+     * @param baseline  on the same circuit; without it the balance is held against a reckoned car
+     * @throws setwright.core.handling.NoSteering when no steering angle was recorded
+     */
+    public static Diagnosis diagnose(Stint stint, CarSheet sheet, Optional<Baseline> baseline) {
+        HandlingTrace reckoned = HandlingTracer.trace(stint, sheet);
+        List<CornerPass> found = CornerPasses.of(stint, reckoned, sheet);
+        // slides and the driver's events are told from the laps themselves; only the level needs to know what is usual
+        List<CornerPass> passes = baseline.map(good -> good.held(found)).orElse(found);
+        HandlingTrace trace = baseline.map(good -> good.held(stint, reckoned)).orElse(reckoned);
         Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
         List<DrivingFault> faults = DrivingFaultFinder.find(stint, passes, sheet);
         int laps = stint.goodLaps().size();
@@ -65,9 +79,10 @@ public final class Diagnostician {
                 ForkJoinPool.commonPool().submit(() -> AxleEvidence.of(stint, trace, passes, sheet));
         List<DrivenLap> driven = DrivenLap.of(stint, trace, passes);
         Optional<CarBelief> car = car(new TracedStint(stint, trace, passes), driven, sheet);
-        SetupStanding standing = car.map(
-                        belief -> SetupStanding.of(sheet, Predictor.of(stint, trace, passes, driven, sheet, belief)))
-                .orElse(SetupStanding.unknown());
+        Optional<Predictor> replay = car.map(belief -> Predictor.of(stint, trace, passes, driven, sheet, belief));
+        SetupStanding standing = baseline.map(good -> SetupStanding.against(good.sheet(), sheet, replay))
+                .orElseGet(() -> replay.map(predictor -> SetupStanding.of(sheet, predictor))
+                        .orElse(SetupStanding.unknown()));
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
@@ -82,6 +97,7 @@ public final class Diagnostician {
                 standing,
                 belief.levels(),
                 level,
+                baseline,
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
@@ -95,7 +111,7 @@ public final class Diagnostician {
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
         findings.replaceAll(finding -> DriverCause.judge(finding, faults, standing));
-        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, laps)
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, baseline, laps)
                 .on(grounds)
                 .with(axles.join());
     }
@@ -141,6 +157,7 @@ public final class Diagnostician {
             List<DrivingFault> faults,
             List<Finding> findings,
             Optional<Finding> suspicion,
+            Optional<Baseline> baseline,
             int laps) {
         Verdict verdict;
         String reason;
@@ -176,7 +193,9 @@ public final class Diagnostician {
         } else if (findings.stream().noneMatch(Finding::lapWide)) {
             verdict = Verdict.NOTHING_TO_CHANGE;
             reason = findings.isEmpty()
-                    ? "No problem with the car repeats round the lap."
+                    ? baseline.map(good ->
+                                    "The car does what it did in " + good.name() + ", when it was in good order.")
+                            .orElse("No problem with the car repeats round the lap.")
                     : "What was found belongs to one corner: no reason to change the car.";
         } else {
             Finding first = findings.get(0);

@@ -2,6 +2,7 @@ package setwright.core.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.core.baseline.Baseline;
 import setwright.core.car.model.CarBelief;
 import setwright.core.standing.SetupStanding;
 
@@ -12,6 +13,7 @@ import setwright.core.standing.SetupStanding;
  * @param standing    where the setup stands in its ranges
  * @param levels      what is believed of the balance in each place, in driving order
  * @param level       the largest level, whether it became a finding or not
+ * @param baseline    a stint of the same car in good order that the balance is held against; empty where there is none
  * @param considered  everything that was weighed, the surest first, whether it became a finding or not
  */
 public record Grounds(
@@ -19,10 +21,11 @@ public record Grounds(
         SetupStanding standing,
         List<BelievedLevel> levels,
         Optional<Finding> level,
+        Optional<Baseline> baseline,
         List<Finding> considered) {
     /** Nothing was looked at. */
-    public static final Grounds NONE =
-            new Grounds(Optional.empty(), SetupStanding.unknown(), List.of(), Optional.empty(), List.of());
+    public static final Grounds NONE = new Grounds(
+            Optional.empty(), SetupStanding.unknown(), List.of(), Optional.empty(), Optional.empty(), List.of());
 
     public Grounds {
         levels = List.copyOf(levels);

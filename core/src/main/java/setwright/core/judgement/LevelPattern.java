@@ -17,6 +17,7 @@ import setwright.core.judgement.Finding.Cause;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.SetupStanding.Yard;
 import setwright.core.standing.TimeCost;
 
 /**
@@ -184,6 +185,7 @@ final class LevelPattern {
 
     private List<String> why(Place place, TriggerEvidence evidence, TimeCost car) {
         List<String> why = new ArrayList<>();
+        boolean baseline = standing.yard() == Yard.BASELINE;
         Pool pool = place.speed().pool(place.phase());
         List<ItemStanding> items = standing.unusual(pool).stream()
                 .filter(item -> place.direction() * item.balanceRad(pool) > 0.0)
@@ -191,12 +193,13 @@ final class LevelPattern {
         for (ItemStanding item : items) {
             why.add(String.format(
                     Locale.ROOT,
-                    "The %s stands at %s %s, the middle of its range is %s: replayed on these laps that makes the front slip"
+                    "The %s stands at %s %s, %s %s: replayed on these laps that makes the front slip"
                             + " %.2f deg %s %s, measured against the rear.",
                     item.item().name().replace('_', ' '),
                     plain(item.item().value()),
                     item.item().unit(),
-                    plain(item.item().middle()),
+                    baseline ? "in the baseline it was" : "the middle of its range is",
+                    plain(item.usual()),
                     Math.toDegrees(Math.abs(item.balanceRad(pool))),
                     place.sign() == BalanceSign.UNDERSTEER ? "more" : "less",
                     place.phase().place()));
@@ -204,10 +207,12 @@ final class LevelPattern {
         double excess = belief.excessRad(place.phase(), place.speed());
         why.add(String.format(
                 Locale.ROOT,
-                "On the laps the front slips %.2f deg %s there than the reference; what a healthy car shows is known to"
-                        + " half a degree only.",
+                "On the laps the front slips %.2f deg %s there than %s.",
                 Math.toDegrees(Math.abs(excess)),
-                excess > 0.0 ? "more" : "less"));
+                excess > 0.0 ? "more" : "less",
+                baseline
+                        ? "in the baseline over the same stretches of road"
+                        : "the reference; what a healthy car shows is known to half a degree only"));
         why.add(String.format(
                 Locale.ROOT,
                 "Both together: %.2f deg of %s, give or take %.2f deg.",

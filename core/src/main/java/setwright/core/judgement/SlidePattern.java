@@ -117,6 +117,10 @@ final class SlidePattern {
     /** Probability that the car oversteers by more than is worth a change, given that its rear steps out by so much. */
     private static double worthAChange(BalanceBelief belief, Phase phase, SpeedRange speed, double sizeRad) {
         Estimate before = belief.at(phase, speed).orElse(BalanceBelief.UNKNOWN);
+        if (belief.measured()) {
+            // a car in good order slides as well: what it does more of is in the level already
+            return before.meanRad() < 0.0 ? before.beyond(LevelPattern.LEAST_RAD) : 0.0;
+        }
         // the least that counts as a slide says nothing about the car: good drivers go that far
         Estimate after = before.after(Slide.LEAST_RAD - sizeRad, SLIDE_DOUBT_RAD);
         double sure = after.beyond(LevelPattern.LEAST_RAD);

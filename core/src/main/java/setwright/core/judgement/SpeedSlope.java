@@ -29,8 +29,6 @@ import setwright.core.standing.SetupStanding;
 final class SpeedSlope {
     /** Fewer corners leave no line to speak of. */
     private static final int FEWEST_CORNERS = 3;
-    /** What the reference leaves unexplained from corner to corner; as for phases and classes in {@link BalanceBelief}. */
-    private static final double CORNER_DOUBT_RAD = Math.toRadians(0.4);
     /** What a sheet does not say, from corner to corner. */
     private static final double UNLISTED_RAD = Math.toRadians(0.1);
 
@@ -56,7 +54,8 @@ final class SpeedSlope {
      * @return empty with fewer than three corners of different speed
      */
     static Optional<SpeedSlope> of(List<CornerPass> passes, SetupStanding standing, Phase phase, Estimate level) {
-        List<Group> groups = groups(passes, phase);
+        Reference reference = Reference.of(standing);
+        List<Group> groups = groups(passes, phase, reference);
         double weights = groups.stream().mapToDouble(Group::weight).sum();
         double mean = groups.stream()
                         .mapToDouble(group -> group.weight() * group.square())
@@ -69,21 +68,21 @@ final class SpeedSlope {
         if (groups.size() < FEWEST_CORNERS || !(spread > 0.0)) {
             return Optional.empty();
         }
-        Estimate measured = measured(groups, middle, spread);
+        Estimate measured = measured(groups, middle, spread, reference);
         Estimate slope = standing.isUnknown()
                 ? measured
                 : bySetup(groups, standing, phase, middle, spread).after(measured.meanRad(), measured.deviationRad());
         return Optional.of(new SpeedSlope(slope, level, mean));
     }
 
-    private static List<Group> groups(List<CornerPass> passes, Phase phase) {
+    private static List<Group> groups(List<CornerPass> passes, Phase phase, Reference reference) {
         Map<Integer, List<CornerPass>> byCorner =
                 passes.stream().collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
         List<Group> groups = new ArrayList<>();
         byCorner.forEach((corner, here) -> {
             List<PhaseBalance> known = here.stream()
                     .flatMap(pass -> pass.phase(phase).stream())
-                    .filter(balance -> Double.isFinite(balance.excessRad() - BalanceBelief.healthyRad(balance)))
+                    .filter(balance -> Double.isFinite(beyond(balance, reference)))
                     .toList();
             if (!known.isEmpty()) {
                 double speed = Robust.median(
@@ -92,7 +91,7 @@ final class SpeedSlope {
                         corner,
                         speed * speed,
                         Robust.median(known.stream()
-                                .mapToDouble(balance -> balance.excessRad() - BalanceBelief.healthyRad(balance))
+                                .mapToDouble(balance -> beyond(balance, reference))
                                 .toArray()),
                         known.stream()
                                         .mapToDouble(balance -> Math.abs(balance.lateralMps2()) * balance.timeS())
@@ -103,8 +102,13 @@ final class SpeedSlope {
         return groups;
     }
 
+    /** What the laps show beyond a car in good order, rad. */
+    private static double beyond(PhaseBalance balance, Reference reference) {
+        return balance.excessRad() - reference.healthyRad() * BalanceBelief.shownShare(balance);
+    }
+
     /** Slope of the measured excess, rad/(m/s)². */
-    private static Estimate measured(List<Group> groups, double middle, double spread) {
+    private static Estimate measured(List<Group> groups, double middle, double spread, Reference reference) {
         double[] ones = new double[groups.size()];
         double[] squares = new double[groups.size()];
         double[] excess = new double[groups.size()];
@@ -114,7 +118,8 @@ final class SpeedSlope {
             excess[i] = groups.get(i).excess();
         }
         Robust.Fit fit = Robust.regress(new double[][] {ones, squares}, excess);
-        return new Estimate(fit.coefficient(1), Math.max(fit.standardError(1), CORNER_DOUBT_RAD / Math.sqrt(spread)));
+        return new Estimate(
+                fit.coefficient(1), Math.max(fit.standardError(1), reference.cellRad() / Math.sqrt(spread)));
     }
 
     /** Slope of what the unusual items do, rad/(m/s)², item by item, so that the doubt of each is known. */

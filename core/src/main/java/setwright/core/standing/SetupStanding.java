@@ -3,6 +3,7 @@ package setwright.core.standing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
@@ -22,6 +23,9 @@ import setwright.core.replay.Predictor;
  * follow from where it stands (a spike and a slab). What the item does counts with the probability that it is out of the ordinary.
  * Ordinary settings say nothing: whoever made the car drivable chose them together, so that what one does another takes back.
  * Both constants are our choice; no publication was found.
+ *
+ * Against a baseline nothing has to be guessed: what stands elsewhere than in a stint in which the car was in good order was changed
+ * since, and what stands where it stood did not make the difference, wherever that is in its range.
  */
 
 /** Where a setup stands in its ranges, and what that does to the balance. */
@@ -35,15 +39,27 @@ public final class SetupStanding {
 
     private static final int DRAWS = 40;
 
+    private final Yard yard;
     private final List<ItemStanding> items;
 
-    private SetupStanding(List<ItemStanding> items) {
+    /** What a setup is held against. */
+    public enum Yard {
+        /** Nothing: the sheet gives no ranges. */
+        NONE,
+        /** What is usual in the ranges of the items. */
+        RANGES,
+        /** The setup of a stint in which the car was in good order. */
+        BASELINE
+    }
+
+    private SetupStanding(Yard yard, List<ItemStanding> items) {
+        this.yard = yard;
         this.items = List.copyOf(items);
     }
 
     /** Returns the standing of a setup of which nothing is known. */
     public static SetupStanding unknown() {
-        return new SetupStanding(List.of());
+        return new SetupStanding(Yard.NONE, List.of());
     }
 
     /**
@@ -62,9 +78,43 @@ public final class SetupStanding {
         for (int i = 0; i < known.size(); i++) {
             SetupItem item = known.get(i);
             double turned = (turns.get(i).to() - item.value()) / (item.max() - item.min());
-            items.add(new ItemStanding(item, unusual(item.place()), turned, effects.get(i)));
+            items.add(new ItemStanding(item, item.middle(), unusual(item.place()), turned, effects.get(i)));
         }
-        return new SetupStanding(items);
+        return new SetupStanding(items.isEmpty() ? Yard.NONE : Yard.RANGES, items);
+    }
+
+    /**
+     * Holds a setup against that of a stint in which the car was in good order.
+     *
+     * @param sheet      as driven
+     * @param good       as driven then
+     * @param predictor  of the laps driven with {@code sheet}; empty where none could be replayed
+     */
+    public static SetupStanding against(CarSheet good, CarSheet sheet, Optional<Predictor> predictor) {
+        List<SetupChange> back = sheet.setup().stream()
+                .filter(SetupStanding::handles)
+                .flatMap(item -> good.setup().stream()
+                        .filter(then -> then.name().equals(item.name()) && then.value() != item.value())
+                        .map(then -> new SetupChange(item.name(), item.value(), then.value())))
+                .toList();
+        List<ItemStanding> items = new ArrayList<>();
+        if (predictor.isPresent() && !back.isEmpty()) {
+            List<Prediction> effects =
+                    predictor.get().predict(back.stream().map(List::of).toList(), DRAWS);
+            for (int i = 0; i < back.size(); i++) {
+                SetupChange change = back.get(i);
+                sheet.setup().stream()
+                        .filter(item -> item.name().equals(change.item()))
+                        .map(item -> new ItemStanding(
+                                item,
+                                change.to(),
+                                1.0,
+                                (change.to() - change.from()) / (item.max() - item.min()),
+                                effects.get(back.indexOf(change))))
+                        .forEach(items::add);
+            }
+        }
+        return new SetupStanding(Yard.BASELINE, items);
     }
 
     /** Tells whether a sheet gives the range of any item that moves the balance. */
@@ -78,13 +128,18 @@ public final class SetupStanding {
                 .filter(sentence -> sentence.startsWith(lacks))
                 .map(sentence -> sentence.substring(lacks.length(), Math.max(lacks.length(), sentence.indexOf(':'))))
                 .noneMatch(missing -> missing.contains("min") || missing.contains("max"));
-        boolean handling = SetupCatalogue.find(item.name())
-                .map(kind -> switch (kind.family()) {
-                    case FINAL_DRIVE, GEAR, FUEL, BALLAST, BALLAST_POSITION, TYRE_COMPOUND -> false;
-                    default -> true;
-                })
-                .orElse(false);
-        return given && handling && item.max() > item.min();
+        return given && handles(item);
+    }
+
+    /** Tells whether an item moves the balance and can be turned. */
+    private static boolean handles(SetupItem item) {
+        return item.max() > item.min()
+                && SetupCatalogue.find(item.name())
+                        .map(kind -> switch (kind.family()) {
+                            case FINAL_DRIVE, GEAR, FUEL, BALLAST, BALLAST_POSITION, TYRE_COMPOUND -> false;
+                            default -> true;
+                        })
+                        .orElse(false);
     }
 
     /** To the middle, or a little toward it and past it where it stands near. */
@@ -102,9 +157,14 @@ public final class SetupStanding {
         return UNUSUAL * anywhere / (UNUSUAL * anywhere + (1.0 - UNUSUAL) * ordinary);
     }
 
-    /** Tells whether the sheet gave no range to go by. */
+    /** Tells whether there was nothing to hold the setup against. */
     public boolean isUnknown() {
-        return items.isEmpty();
+        return yard == Yard.NONE;
+    }
+
+    /** Returns what the setup is held against. */
+    public Yard yard() {
+        return yard;
     }
 
     /** Returns all items that tell something. */
@@ -136,7 +196,7 @@ public final class SetupStanding {
     }
 
     /**
-     * Returns what some items cost a lap against the middle of their ranges, each counted with the probability that it is out of
+     * Returns what some items cost a lap against what is usual, each counted with the probability that it is out of
      * the ordinary.
      *
      * @param wanted  which
@@ -158,10 +218,7 @@ public final class SetupStanding {
     public double covarianceRad2(Pool one, Pool other) {
         double sum = 0.0;
         for (ItemStanding item : items) {
-            double mixed = item.unusual()
-                    * (1.0 - item.unusual())
-                    * item.item().place()
-                    * item.item().place();
+            double mixed = item.unusual() * (1.0 - item.unusual()) * item.place() * item.place();
             sum += item.perRange(one) * item.perRange(other) * mixed;
             if (one.equals(other)) {
                 double spread = item.unusual() * item.spreadRad(one);

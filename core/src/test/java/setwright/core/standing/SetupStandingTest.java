@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
@@ -39,10 +40,14 @@ final class SetupStandingTest {
     }
 
     private static SetupStanding standing(CarSheet sheet) {
+        return SetupStanding.of(sheet, predictor(sheet));
+    }
+
+    private static Predictor predictor(CarSheet sheet) {
         Stint stint = new Drive(4L).laps(3).stint();
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
         List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
-        return SetupStanding.of(sheet, Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet))));
+        return Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet)));
     }
 
     @Test
@@ -65,6 +70,25 @@ final class SetupStandingTest {
         SetupStanding rear = standing(turned("rear_bar", 0.5));
         assertThat(rear.balanceRad(MID)).isLessThan(-Math.toRadians(0.02));
         assertThat(rear.balanceRad(1, Phase.MID)).isNegative();
+    }
+
+    @Test
+    void againstABaselineOnlyWhatWasChangedCounts() {
+        CarSheet good = turned("front_bar", 0.5);
+        Predictor predictor = predictor(good);
+        SetupStanding same = SetupStanding.against(good, good, Optional.of(predictor));
+        assertThat(same.isUnknown()).isFalse();
+        assertThat(same.items()).isEmpty();
+        assertThat(same.balanceRad(MID)).isZero();
+
+        SetupItem bar = good.item("rear_bar").orElseThrow();
+        CarSheet changed = good.with(
+                List.of(new SetupChange("rear_bar", bar.value(), bar.value() + 0.25 * (bar.max() - bar.min()))));
+        SetupStanding standing = SetupStanding.against(good, changed, Optional.of(predictor(changed)));
+        assertThat(standing.items()).extracting(item -> item.item().name()).containsExactly("rear_bar");
+        assertThat(standing.items().get(0).usual()).isEqualTo(bar.value());
+        assertThat(standing.items().get(0).unusual()).isEqualTo(1.0);
+        assertThat(standing.balanceRad(MID)).isNegative();
     }
 
     @Test

@@ -15,7 +15,6 @@ public final class Drawings {
     private static final List<PanelKey> TRACES = List.of(
             new PanelKey(false, "typical", "typical lap (median)"),
             new PanelKey(true, "band", "all laps"),
-            new PanelKey(false, "own", "a balanced car"),
             new PanelKey(true, "fill push", "understeer"),
             new PanelKey(true, "fill slide", "oversteer"),
             new PanelKey(false, "gesture", "one tick a lap: unusual hands; under the balance: an axle lets go"));
@@ -43,9 +42,13 @@ public final class Drawings {
             all.add(laps(report));
         }
         if (!report.ribbon().cells().isEmpty()) {
-            all.add(RibbonDrawing.draw(recording, report.ribbon()));
+            all.add(RibbonDrawing.draw(
+                    recording, report.ribbon(), report.balance().against()));
             all.add(MapDrawing.draw(
-                    recording, report.balance().map(), report.balance().legend()));
+                    recording,
+                    report.balance().map(),
+                    report.balance().legend(),
+                    report.balance().against()));
         }
         if (!report.driving().rows().isEmpty()) {
             all.add(DrivingDrawing.draw(recording, report.driving()));
@@ -83,6 +86,7 @@ public final class Drawings {
     private static Drawing corner(String recording, CornerPanel corner) {
         List<PanelKey> keys = new ArrayList<>(TRACES);
         keys.add(1, new PanelKey(false, "best", corner.best()));
+        keys.add(3, new PanelKey(false, "own", corner.reference()));
         return PanelStack.draw(
                 String.format(Locale.ROOT, "corner-%02d", corner.corner()),
                 "Corner " + corner.corner() + " \u2013 " + recording,

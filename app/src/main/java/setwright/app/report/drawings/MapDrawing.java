@@ -14,7 +14,7 @@ final class MapDrawing {
 
     private MapDrawing() {}
 
-    static Drawing draw(String recording, CircuitMap map, List<LegendItem> legend) {
+    static Drawing draw(String recording, CircuitMap map, List<LegendItem> legend, String against) {
         double height = WIDTH / Double.parseDouble(map.aspect());
         Svg svg = new Svg();
         svg.text("text", "oversteer \u2212", "class", "note", "x", "0", "y", "15");
@@ -65,9 +65,8 @@ final class MapDrawing {
         return Drawing.of(
                 "map",
                 "Balance round the lap \u2013 " + recording,
-                List.of(
-                        "Median over the laps against a balanced car of the same dimensions. Grey: small, or not clear of chance."
-                                + " Dashed: left out, the driving differs there."),
+                List.of("Median over the laps against " + against + ". Grey: small, or not clear of chance."
+                        + " Dashed: left out, the driving differs there."),
                 map.labels().stream().map(CircuitMap.Label::facts).collect(Collectors.joining(" ")),
                 WIDTH,
                 LEGEND + height,

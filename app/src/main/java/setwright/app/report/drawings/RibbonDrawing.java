@@ -16,7 +16,7 @@ final class RibbonDrawing {
 
     private RibbonDrawing() {}
 
-    static Drawing draw(String recording, RibbonView ribbon) {
+    static Drawing draw(String recording, RibbonView ribbon, String against) {
         double weights = ribbon.cells().stream()
                 .mapToDouble(place -> Double.parseDouble(place.width()))
                 .sum();
@@ -32,7 +32,8 @@ final class RibbonDrawing {
                 "ribbon",
                 "The lap unrolled \u2013 " + recording,
                 List.of(
-                        "Up: understeer +, down: oversteer \u2212, against a balanced car. Each box is a corner, each bar a phase of it"
+                        "Up: understeer +, down: oversteer \u2212, against " + against
+                                + ". Each box is a corner, each bar a phase of it"
                                 + " (braking, entry, mid, exit), as wide as the time spent in it.",
                         "Triangle: unusual hands in most laps. Dot: an axle lets go in most laps, front above, rear below. Grey: small,"
                                 + " or not clear of chance. Dashed box: left out, the driving differs there."),

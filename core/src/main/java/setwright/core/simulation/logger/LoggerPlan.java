@@ -56,6 +56,12 @@ public record LoggerPlan(
                 Layout.USUAL);
     }
 
+    /** Returns this plan with other chance. */
+    public LoggerPlan withSeed(long otherSeed) {
+        return new LoggerPlan(
+                otherSeed, rateHz, channels, place, satellites, noiseScale, errors, dropOuts, lag, layout);
+    }
+
     /** Returns this plan without noise. */
     public LoggerPlan quiet() {
         return new LoggerPlan(

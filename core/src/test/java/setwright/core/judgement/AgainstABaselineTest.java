@@ -1,0 +1,74 @@
+package setwright.core.judgement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import setwright.core.baseline.Baseline;
+import setwright.core.explanation.Explainer;
+import setwright.core.explanation.VerdictExplainer;
+import setwright.core.standing.SetupStanding.Yard;
+
+/** The judgement on invented stints that are held against another stint of the same car. */
+final class AgainstABaselineTest {
+    private static final double SMALL = Math.toRadians(0.4);
+    private static final double ALWAYS = Math.toRadians(2.5);
+
+    private static Diagnosis diagnose(Drive drive, Drive good) {
+        Baseline baseline = Baseline.of("stint 7", good.stint(), Drive.sheet());
+        return Diagnostician.diagnose(drive.stint(), Drive.sheet(), Optional.of(baseline));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void theSameCarOnAnotherDayIsInGoodOrder(long seed) {
+        Diagnosis diagnosis = diagnose(new Drive(seed), new Drive(seed + 50L));
+        assertThat(diagnosis.findings()).isEmpty();
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+        assertThat(diagnosis.reason()).contains("stint 7");
+        assertThat(VerdictExplainer.explain(diagnosis))
+                .anySatisfy(reason -> assertThat(reason.sentence()).contains("stint 7"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14})
+    void isSurerOfASmallFaultThanWithoutOne(long seed) {
+        Drive pushes = new Drive(seed).pushes(SMALL, corner -> true);
+        Diagnosis alone = Diagnostician.diagnose(pushes.stint(), Drive.sheet());
+        Diagnosis held = diagnose(new Drive(seed).pushes(SMALL, corner -> true), new Drive(seed + 50L));
+        assertThat(held.verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
+        Finding first = held.findings().get(0);
+        assertThat(first.balance()).isEqualTo(BalanceSign.UNDERSTEER);
+        assertThat(first.sizeRad()).isEqualTo(SMALL, within(0.4 * SMALL));
+        Finding guess = alone.grounds().level().orElseThrow();
+        assertThat(first.probability()).isGreaterThan(Math.max(0.8, guess.probability()));
+        assertThat(first.sizeHighRad() - first.sizeLowRad())
+                .isLessThan(0.6 * (guess.sizeHighRad() - guess.sizeLowRad()));
+        assertThat(first.sizeLowRad()).isLessThan(SMALL);
+        assertThat(first.sizeHighRad()).isGreaterThan(0.7 * SMALL);
+        assertThat(Explainer.explain(held, first).reasons())
+                .anySatisfy(reason -> assertThat(reason.sentence()).contains("in the baseline"));
+    }
+
+    @Test
+    void aCarThatAlwaysPushedIsAsItWas() {
+        Diagnosis alone = Diagnostician.diagnose(
+                new Drive(31).pushes(ALWAYS, corner -> true).stint(), Drive.sheet());
+        assertThat(alone.findings()).isNotEmpty();
+
+        Diagnosis held =
+                diagnose(new Drive(31).pushes(ALWAYS, corner -> true), new Drive(32).pushes(ALWAYS, corner -> true));
+        assertThat(held.findings()).isEmpty();
+    }
+
+    @Test
+    void theGroundsSayWhatItWasHeldAgainst() {
+        Diagnosis held = diagnose(new Drive(41), new Drive(42));
+        assertThat(held.grounds().baseline().map(Baseline::name)).contains("stint 7");
+        assertThat(held.grounds().standing().yard()).isEqualTo(Yard.BASELINE);
+        assertThat(held.grounds().standing().isUnknown()).isFalse();
+    }
+}
