@@ -107,7 +107,7 @@ public final class DiagnosisJsonWriter {
                         .toList(),
                 new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
                 ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
-                ExplanationJsonWriter.setup(diagnosis.grounds().standing()),
+                ExplanationJsonWriter.setup(diagnosis.grounds()),
                 diagnosis.axles().map(AxlesJsonWriter::of),
                 AdviceJsonWriter.of(answer),
                 SensorsJsonWriter.of(answer),

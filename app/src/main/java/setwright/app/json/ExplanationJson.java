@@ -30,11 +30,16 @@ final class ExplanationJson {
             String unit,
             OptionalDouble min,
             OptionalDouble max,
+            OptionalDouble usual,
             OptionalDouble place,
             OptionalDouble unusual,
             @JsonProperty("balance_deg") OptionalDouble balanceDeg) {}
 
-    record Setup(boolean known, List<SetupItem> items) {}
+    record Setup(
+            boolean known,
+            @JsonProperty("held_against") String heldAgainst,
+            Optional<String> baseline,
+            List<SetupItem> items) {}
 
     /** The same item in every phase. */
     record SetupItem(
@@ -43,6 +48,7 @@ final class ExplanationJson {
             String unit,
             OptionalDouble min,
             OptionalDouble max,
+            OptionalDouble usual,
             OptionalDouble place,
             OptionalDouble unusual,
             List<InPhase> balance) {}

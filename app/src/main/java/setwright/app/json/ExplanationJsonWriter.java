@@ -7,11 +7,13 @@ import static setwright.app.json.Numbers.known;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import setwright.core.baseline.Baseline;
 import setwright.core.explanation.Alternative;
 import setwright.core.explanation.Reason;
 import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.Grounds;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
@@ -62,15 +64,23 @@ final class ExplanationJsonWriter {
                         found.item().unit(),
                         digits(found.item().min()),
                         digits(found.item().max()),
+                        digits(found.usual()),
                         known(found.item().place()),
                         known(found.unusual()),
                         degrees(found.balanceRad(pool))))
                 .toList();
     }
 
-    static ExplanationJson.Setup setup(SetupStanding standing) {
+    static ExplanationJson.Setup setup(Grounds grounds) {
+        SetupStanding standing = grounds.standing();
         return new ExplanationJson.Setup(
                 !standing.isUnknown(),
+                switch (standing.yard()) {
+                    case NONE -> "nothing";
+                    case RANGES -> "ranges";
+                    case BASELINE -> "baseline";
+                },
+                grounds.baseline().map(Baseline::name),
                 standing.items().stream()
                         .filter(found -> found.unusual() > 0.5)
                         .map(found -> new ExplanationJson.SetupItem(
@@ -79,6 +89,7 @@ final class ExplanationJsonWriter {
                                 found.item().unit(),
                                 digits(found.item().min()),
                                 digits(found.item().max()),
+                                digits(found.usual()),
                                 known(found.item().place()),
                                 known(found.unusual()),
                                 balance(found)))

@@ -185,7 +185,9 @@ public final class StintDesk {
         }
 
         private String words(String verdict, List<FindingRow> findings) {
-            return "Stint " + stint.number() + ": " + verdict
+            return "Stint " + stint.number()
+                    + baseline.map(good -> ", held against stint " + good.number())
+                            .orElse("") + ": " + verdict
                     + findings.stream()
                             .findFirst()
                             .map(first -> "; first problem " + Findings.words(first))

@@ -2,6 +2,9 @@ package setwright.app.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -107,9 +110,8 @@ final class BaselineTest {
     }
 
     @Test
-    void filesAndStintsGiveTheSameAnswer() {
+    void filesAndStintsGiveTheSameAnswer() throws IOException {
         Object[] files = {"diagnose", LAPS, "--car", SHEET, "--baseline", GOOD, "--baseline-car", GOOD_SHEET, "--json"};
-        new Program().run(files);
         Program alone = new Program();
         int code = alone.run(files);
         assertThat(code).as(alone.complaint()).isIn(ExitCode.DONE, ExitCode.NOT_ENOUGH_EVIDENCE);
@@ -117,6 +119,15 @@ final class BaselineTest {
         int kept = program.run("diagnose", "1", "--baseline", "2", "--json");
         assertThat(kept).as(program.complaint()).isEqualTo(code);
         assertThat(program.tree().get("verdict")).isEqualTo(alone.tree().get("verdict"));
+        assertThat(program.tree().at("/setup/held_against").asString()).isEqualTo("baseline");
+        assertThat(alone.tree().at("/setup/baseline").asString()).isEqualTo("stint2.csv.gz");
+        assertThat(alone.tree().at("/setup/items/0/usual").asDouble()).isEqualTo(4.0);
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
+                        .validate(alone.said(), InputFormat.JSON))
+                .isEmpty();
+        assertThat(program.run("log")).isEqualTo(ExitCode.DONE);
+        assertThat(program.said()).contains("held against stint 2");
         assertThat(program.run("diagnose", "1", "--baseline", "2")).isEqualTo(code);
         assertThat(program.run("propose", "1", "--baseline", "2")).isIn(ExitCode.DONE, ExitCode.NOT_ENOUGH_EVIDENCE);
     }

@@ -80,7 +80,7 @@ public final class Baseline {
                 .mapToDouble(Corner::sign)
                 .findFirst()
                 .orElse(Double.NaN);
-        double[] laps = road.over(balance.fromM(), balance.toM());
+        double[] laps = road.over(balance.fromM(), balance.toM(), side);
         return laps.length < FEWEST_LAPS ? Double.NaN : side * Robust.median(laps);
     }
 }

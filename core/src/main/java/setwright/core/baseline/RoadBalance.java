@@ -10,7 +10,8 @@ import setwright.core.handling.HandlingTrace;
 /*
  * Design note. Two stints are compared place by place, not phase by phase: had each its own phases, the same car braked a little
  * longer would seem to have another balance. So the balance is laid out along the road, lap by lap, and any stretch can be asked for.
- * Angles keep the sign of the turn (left positive), since a place of the road has one turn whichever way the car rolls there.
+ * Angles keep the sign of the turn (left positive). A stretch of a left corner asks for what the car did while it cornered to the left
+ * there, as a pass does: between two corners it may do either.
  */
 
 /** The balance of one stint along the road, lap by lap. */
@@ -23,12 +24,12 @@ final class RoadBalance {
     private final List<Row> laps;
     private final Row all;
 
-    /** Sums by node: the signed angle times its weight, and the weight (lateral acceleration times time, m/s). */
-    private static final class Row {
+    /** Sums by node for cornering one way: the angle times its weight, and the weight (lateral acceleration times time, m/s). */
+    private static final class Sums {
         private final double[] angle;
         private final double[] weight;
 
-        private Row(int nodes) {
+        private Sums(int nodes) {
             angle = new double[nodes];
             weight = new double[nodes];
         }
@@ -36,6 +37,32 @@ final class RoadBalance {
         private void add(int node, double signed, double w) {
             angle[node] += w * signed;
             weight[node] += w;
+        }
+
+        private double mean(int first, int last) {
+            double sum = 0.0;
+            double total = 0.0;
+            for (int k = first; k <= last; k++) {
+                int node = Math.floorMod(k, angle.length);
+                sum += angle[node];
+                total += weight[node];
+            }
+            return sum / total;
+        }
+    }
+
+    /** Sums of one lap, or of all. */
+    private static final class Row {
+        private final Sums left;
+        private final Sums right;
+
+        private Row(int nodes) {
+            left = new Sums(nodes);
+            right = new Sums(nodes);
+        }
+
+        private Sums toward(double side) {
+            return side >= 0.0 ? left : right;
         }
     }
 
@@ -71,17 +98,16 @@ final class RoadBalance {
         if (!(to > from && to - from < GAP_M) || Double.isNaN(before + after)) {
             return;
         }
-        double nodeM = length / row.angle.length;
-        double lateral = 0.5
-                * (Math.abs(trace.lateral().get(i - 1))
-                        + Math.abs(trace.lateral().get(i)));
-        double weight = lateral * stint.recording().stepS() * nodeM / (to - from);
+        int nodes = row.left.angle.length;
+        double nodeM = length / nodes;
+        double lateral = 0.5 * (trace.lateral().get(i - 1) + trace.lateral().get(i));
+        double weight = Math.abs(lateral) * stint.recording().stepS() * nodeM / (to - from);
         for (int k = (int) Math.ceil(from / nodeM); k * nodeM < to; k++) {
             double share = (k * nodeM - from) / (to - from);
-            int node = Math.floorMod(k, row.angle.length);
+            int node = Math.floorMod(k, nodes);
             double angle = before + share * (after - before);
-            row.add(node, angle, weight);
-            all.add(node, angle, weight);
+            row.toward(lateral).add(node, angle, weight);
+            all.toward(lateral).add(node, angle, weight);
         }
     }
 
@@ -91,10 +117,14 @@ final class RoadBalance {
 
     /** Returns the mean angle of all laps at a place, rad, left turns positive; empty where none has it. */
     OptionalDouble at(double station) {
-        int nodes = all.angle.length;
+        int nodes = all.left.angle.length;
         int node = Double.isFinite(station) ? Math.floorMod((int) Math.round(station / lengthM * nodes), nodes) : -1;
-        return node >= 0 && all.weight[node] > 0.0
-                ? OptionalDouble.of(all.angle[node] / all.weight[node])
+        if (node < 0) {
+            return OptionalDouble.empty();
+        }
+        double weight = all.left.weight[node] + all.right.weight[node];
+        return weight > 0.0
+                ? OptionalDouble.of((all.left.angle[node] + all.right.angle[node]) / weight)
                 : OptionalDouble.empty();
     }
 
@@ -103,26 +133,16 @@ final class RoadBalance {
      *
      * @param fromM  start, m along the line, unwrapped
      * @param toM    end, m, not before the start
-     * @return one value for each lap that drove it
+     * @param side   positive for cornering to the left, negative to the right
+     * @return one value for each lap that cornered that way there
      */
-    double[] over(double fromM, double toM) {
-        double nodeM = lengthM / all.angle.length;
+    double[] over(double fromM, double toM, double side) {
+        double nodeM = lengthM / all.left.angle.length;
         int first = (int) Math.round(fromM / nodeM);
         int last = Math.max(first, (int) Math.round(toM / nodeM));
         return laps.stream()
-                .mapToDouble(row -> mean(row, first, last))
+                .mapToDouble(row -> row.toward(side).mean(first, last))
                 .filter(Double::isFinite)
                 .toArray();
-    }
-
-    private static double mean(Row row, int first, int last) {
-        double sum = 0.0;
-        double total = 0.0;
-        for (int k = first; k <= last; k++) {
-            int node = Math.floorMod(k, row.angle.length);
-            sum += row.angle[node];
-            total += row.weight[node];
-        }
-        return sum / total;
     }
 }

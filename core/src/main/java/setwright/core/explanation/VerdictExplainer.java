@@ -194,7 +194,10 @@ public final class VerdictExplainer {
                         Words.degrees(noise),
                         against() ? "what two stints of one car differ by" : "what a healthy car of this kind shows",
                         Words.degrees(doubt),
-                        run),
+                        against()
+                                ? run
+                                : run
+                                        + " So would a stint of this very car in good order on this circuit, as a baseline."),
                 Figure.of("scatter of the mean", Math.toDegrees(noise), "deg"),
                 Figure.of("doubt", Math.toDegrees(doubt), "deg"));
     }
