@@ -57,11 +57,11 @@ final class LapChoice {
     List<Optional<Path>> inputs(Optional<String> text) {
         return namesStint(text)
                 ? List.of()
-                : Stream.concat(
-                                Stream.concat(
-                                        Stream.of(text.map(Path::of), car.path(), reading.map(), reading.circuit()),
-                                        baseline.inputs().stream()),
+                : Stream.of(
+                                Stream.of(text.map(Path::of), car.path(), reading.map(), reading.circuit()),
+                                baseline.inputs().stream(),
                                 beside.files().stream().map(Optional::of))
+                        .flatMap(files -> files)
                         .toList();
     }
 

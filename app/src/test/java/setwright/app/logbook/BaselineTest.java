@@ -1,6 +1,7 @@
 package setwright.app.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -106,7 +107,7 @@ final class BaselineTest {
     void onlyTheItemThatWasChangedIsHeldAgainstTheBaseline() throws IOException {
         assertThat(held().grounds().standing().items())
                 .extracting(item -> item.item().name(), item -> item.usual())
-                .containsExactly(org.assertj.core.groups.Tuple.tuple("front_bar", 4.0));
+                .containsExactly(tuple("front_bar", 4.0));
     }
 
     @Test

@@ -62,17 +62,22 @@ public final class VerdictExplainer {
                         Words.count(laps, "lap", "laps"),
                         Words.count(corners, "corner", "corners"),
                         left == 0 ? "" : " (" + left + " too uneven for slides to count)",
-                        diagnosis.grounds().baseline().isPresent()
-                                ? "against the baseline, "
-                                        + diagnosis.grounds().baseline().get().name() + ", since which "
-                                        + Words.count(items, "setup item was changed", "setup items were changed")
-                                : items == 0
-                                        ? "no setup item, for want of ranges on the sheet"
-                                        : "and " + Words.count(items, "setup item", "setup items") + " in "
-                                                + (items == 1 ? "its range" : "their ranges")),
+                        setupLookedAt(items)),
                 Figure.of("laps", laps, "laps"),
                 Figure.of("corners", corners, "corners"),
                 Figure.of("setup items", items, "items"));
+    }
+
+    private String setupLookedAt(int items) {
+        return diagnosis
+                .grounds()
+                .baseline()
+                .map(good -> "against the baseline, " + good.name() + ", since which "
+                        + Words.count(items, "setup item was changed", "setup items were changed"))
+                .orElseGet(() -> items == 0
+                        ? "no setup item, for want of ranges on the sheet"
+                        : "and " + Words.count(items, "setup item", "setup items") + " in "
+                                + (items == 1 ? "its range" : "their ranges"));
     }
 
     private Reason mostSeen(Finding finding) {

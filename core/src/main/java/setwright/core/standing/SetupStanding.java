@@ -1,10 +1,10 @@
 package setwright.core.standing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
@@ -69,18 +69,11 @@ public final class SetupStanding {
      * @param predictor  of its laps
      */
     public static SetupStanding of(CarSheet sheet, Predictor predictor) {
-        List<SetupItem> known =
-                sheet.setup().stream().filter(item -> tells(sheet, item)).toList();
-        List<SetupChange> turns = known.stream().map(SetupStanding::turn).toList();
-        List<Prediction> effects =
-                predictor.predict(turns.stream().map(List::of).toList(), DRAWS);
-        List<ItemStanding> items = new ArrayList<>();
-        for (int i = 0; i < known.size(); i++) {
-            SetupItem item = known.get(i);
-            double turned = (turns.get(i).to() - item.value()) / (item.max() - item.min());
-            items.add(new ItemStanding(item, item.middle(), unusual(item.place()), turned, effects.get(i)));
-        }
-        return new SetupStanding(items.isEmpty() ? Yard.NONE : Yard.RANGES, items);
+        List<Held> held = sheet.setup().stream()
+                .filter(item -> tells(sheet, item))
+                .map(item -> new Held(item, item.middle(), unusual(item.place()), turn(item)))
+                .toList();
+        return new SetupStanding(held.isEmpty() ? Yard.NONE : Yard.RANGES, replayed(held, predictor));
     }
 
     /**
@@ -91,30 +84,36 @@ public final class SetupStanding {
      * @param predictor  of the laps driven with {@code sheet}; empty where none could be replayed
      */
     public static SetupStanding against(CarSheet good, CarSheet sheet, Optional<Predictor> predictor) {
-        List<SetupChange> back = sheet.setup().stream()
+        List<Held> held = sheet.setup().stream()
                 .filter(SetupStanding::handles)
-                .flatMap(item -> good.setup().stream()
-                        .filter(then -> then.name().equals(item.name()) && then.value() != item.value())
-                        .map(then -> new SetupChange(item.name(), item.value(), then.value())))
+                .flatMap(item -> good
+                        .item(item.name())
+                        .filter(then -> then.value() != item.value())
+                        .map(then -> new Held(
+                                item, then.value(), 1.0, new SetupChange(item.name(), item.value(), then.value())))
+                        .stream())
                 .toList();
-        List<ItemStanding> items = new ArrayList<>();
-        if (predictor.isPresent() && !back.isEmpty()) {
-            List<Prediction> effects =
-                    predictor.get().predict(back.stream().map(List::of).toList(), DRAWS);
-            for (int i = 0; i < back.size(); i++) {
-                SetupChange change = back.get(i);
-                sheet.setup().stream()
-                        .filter(item -> item.name().equals(change.item()))
-                        .map(item -> new ItemStanding(
-                                item,
-                                change.to(),
-                                1.0,
-                                (change.to() - change.from()) / (item.max() - item.min()),
-                                effects.get(back.indexOf(change))))
-                        .forEach(items::add);
-            }
+        return new SetupStanding(
+                Yard.BASELINE, predictor.map(known -> replayed(held, known)).orElse(List.of()));
+    }
+
+    /** An item, what it is held against, how likely it is out of the ordinary, and the turn that shows what it does. */
+    private record Held(SetupItem item, double usual, double unusual, SetupChange turn) {
+        ItemStanding standing(Prediction effect) {
+            return new ItemStanding(
+                    item, usual, unusual, (turn.to() - item.value()) / (item.max() - item.min()), effect);
         }
-        return new SetupStanding(Yard.BASELINE, items);
+    }
+
+    private static List<ItemStanding> replayed(List<Held> held, Predictor predictor) {
+        if (held.isEmpty()) {
+            return List.of(); // cars would be drawn and driven for nothing
+        }
+        List<Prediction> effects =
+                predictor.predict(held.stream().map(one -> List.of(one.turn())).toList(), DRAWS);
+        return IntStream.range(0, held.size())
+                .mapToObj(i -> held.get(i).standing(effects.get(i)))
+                .toList();
     }
 
     /** Tells whether a sheet gives the range of any item that moves the balance. */
