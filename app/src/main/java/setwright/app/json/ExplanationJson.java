@@ -39,6 +39,7 @@ final class ExplanationJson {
             boolean known,
             @JsonProperty("held_against") String heldAgainst,
             Optional<String> baseline,
+            List<TrialJson.Change> changed,
             List<SetupItem> items) {}
 
     /** The same item in every phase. */

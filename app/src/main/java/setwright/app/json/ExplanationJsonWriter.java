@@ -81,6 +81,9 @@ final class ExplanationJsonWriter {
                     case BASELINE -> "baseline";
                 },
                 grounds.baseline().map(Baseline::name),
+                standing.changed().stream()
+                        .map(change -> new TrialJson.Change(change.item(), change.from(), change.to(), change.unit()))
+                        .toList(),
                 standing.items().stream()
                         .filter(found -> found.unusual() > 0.5)
                         .map(found -> new ExplanationJson.SetupItem(

@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import setwright.app.story.Story;
 import setwright.app.trial.PlanAnswer;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.trial.PlannedTrial;
 import setwright.core.trial.PlannedTrial.Expected;
-import setwright.core.trial.SetupDifference;
 
 /** Writes how a change is to be tried as JSON of version 1: docs/trial-plan.schema.json. */
 public final class PlanJsonWriter {

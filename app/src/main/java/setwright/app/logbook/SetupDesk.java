@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import setwright.app.trial.TrialChanges;
 import setwright.core.car.CarSheet;
-import setwright.core.trial.SetupDifference;
+import setwright.core.car.setup.SetupDifference;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.car.SheetText;
 import setwright.logbook.Logbook;

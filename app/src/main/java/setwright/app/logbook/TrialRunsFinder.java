@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
-import setwright.core.trial.SetupDifference;
+import setwright.core.car.setup.SetupDifference;
 import setwright.logbook.Tables;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.StintRow;

@@ -4,7 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import setwright.core.trial.SetupDifference;
+import setwright.core.car.setup.SetupDifference;
 import setwright.logbook.Tables;
 import setwright.logbook.row.TrialItemRow;
 import setwright.logbook.row.TrialRow;

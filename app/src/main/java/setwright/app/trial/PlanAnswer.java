@@ -6,11 +6,11 @@ import java.util.OptionalDouble;
 import setwright.app.evidence.Answer;
 import setwright.core.car.SetupItem;
 import setwright.core.car.setup.ItemRange;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.trial.PlannedTrial;
 import setwright.core.trial.PlannedTrial.Expected;
-import setwright.core.trial.SetupDifference;
 import setwright.core.trial.TrialTarget;
 
 /**

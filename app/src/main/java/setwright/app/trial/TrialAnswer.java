@@ -3,9 +3,9 @@ package setwright.app.trial;
 import java.util.List;
 import java.util.Optional;
 import setwright.app.evidence.Answer;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.circuit.Sectors;
 import setwright.core.replay.Prediction;
-import setwright.core.trial.SetupDifference;
 import setwright.core.trial.Trial;
 
 /**

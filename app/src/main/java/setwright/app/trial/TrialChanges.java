@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.trial.RunConditions;
-import setwright.core.trial.SetupDifference;
 import setwright.intake.problem.InputProblem;
 
 /**

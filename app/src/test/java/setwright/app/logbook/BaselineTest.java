@@ -123,14 +123,49 @@ final class BaselineTest {
         assertThat(program.tree().at("/setup/held_against").asString()).isEqualTo("baseline");
         assertThat(alone.tree().at("/setup/baseline").asString()).isEqualTo("stint2.csv.gz");
         assertThat(alone.tree().at("/setup/items/0/usual").asDouble()).isEqualTo(4.0);
-        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
-                        .validate(alone.said(), InputFormat.JSON))
-                .isEmpty();
+        mustKeepTheSchema(alone);
         assertThat(program.run("log")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).contains("held against stint 2");
         assertThat(program.run("diagnose", "1", "--baseline", "2")).isEqualTo(code);
         assertThat(program.run("propose", "1", "--baseline", "2")).isIn(ExitCode.DONE, ExitCode.NOT_ENOUGH_EVIDENCE);
+    }
+
+    /** A sheet without ranges, and another compound: neither keeps quiet what was changed. */
+    @Test
+    void whatWasChangedIsToldWhateverTheSheetLacks() throws IOException {
+        Path now = bare(SHEET, "blue");
+        Program alone = new Program();
+        assertThat(alone.run(
+                        "diagnose",
+                        LAPS,
+                        "--car",
+                        now,
+                        "--baseline",
+                        GOOD,
+                        "--baseline-car",
+                        bare(GOOD_SHEET, "red"),
+                        "--json"))
+                .as(alone.complaint())
+                .isIn(ExitCode.DONE, ExitCode.NOT_ENOUGH_EVIDENCE);
+        assertThat(alone.tree().at("/setup/changed"))
+                .extracting(change -> change.get("item").asString())
+                .containsExactly("front_bar", "front_tyre_compound");
+        assertThat(alone.tree().at("/setup/items/0/item").asString()).isEqualTo("front_bar");
+        assertThat(alone.said()).contains("front tyre compound red to blue");
+        mustKeepTheSchema(alone);
+    }
+
+    private static void mustKeepTheSchema(Program program) throws IOException {
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(Files.readString(Path.of("../docs/diagnose.schema.json")), InputFormat.JSON)
+                        .validate(program.said(), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    private static Path bare(Path sheet, String tyres) throws IOException {
+        String withoutRanges = Files.readString(sheet).replaceAll(", min: [^,]*, max: [^,]*,", ",");
+        return Files.writeString(
+                folder.resolve(tyres + ".yaml"), withoutRanges + "\n  front_tyre_compound: {value: " + tyres + "}\n");
     }
 
     @Test

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import setwright.core.trial.SetupDifference;
+import setwright.core.car.setup.SetupDifference;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.TrialRow;
 import setwright.logbook.row.VerdictRow;

@@ -3,8 +3,10 @@ package setwright.core.explanation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.explanation.Reason.Figure;
 import setwright.core.explanation.Reason.Kind;
 import setwright.core.judgement.Finding;
@@ -45,14 +47,18 @@ public final class SetupReasons {
         if (with.isEmpty()) {
             sentences.add(
                     standing.yard() == Yard.BASELINE
-                            ? standing.items().isEmpty()
+                            ? standing.changed().isEmpty()
                                     ? "The setup is that of the baseline: what differs stands on no sheet."
-                                    : "Nothing on the setup that was changed since the baseline makes it so."
+                                    : standing.items().isEmpty()
+                                            ? "What was changed on the setup since the baseline may make it so."
+                                            : "Nothing that was changed on the setup since the baseline, as far as it can be"
+                                                    + " replayed, makes it so."
                             : "Nothing on the setup that stands out of the ordinary makes it so.");
         } else {
             with.forEach(item -> sentences.add("The " + standsOut(standing.yard(), item, pool) + "."));
         }
         against.forEach(item -> sentences.add("Against it, the " + standsOut(standing.yard(), item, pool) + "."));
+        untold(standing).ifPresent(sentences::add);
         return Reason.of(
                 Kind.SETUP,
                 String.join(" ", sentences),
@@ -61,6 +67,14 @@ public final class SetupReasons {
                                 Figure.of(Words.item(item.item().name()), Math.toDegrees(item.balanceRad(pool)), "deg"))
                         .sorted(Comparator.comparingDouble(figure -> -Math.abs(figure.value())))
                         .toArray(Figure[]::new));
+    }
+
+    private static Optional<String> untold(SetupStanding standing) {
+        List<SetupDifference> untold = standing.untold();
+        return untold.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Changed since the baseline without a replay that tells what it does: "
+                        + Words.changes(untold) + ".");
     }
 
     private static String standsOut(Yard yard, ItemStanding standing, Pool pool) {

@@ -18,6 +18,7 @@ import setwright.core.judgement.Verdict;
 import setwright.core.numerics.Robust;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
+import setwright.core.standing.SetupStanding;
 
 /** Tells why nothing is to be changed, or why that cannot be said: what was looked at, what was seen, what would settle it. */
 public final class VerdictExplainer {
@@ -53,7 +54,8 @@ public final class VerdictExplainer {
         int left = (int) diagnosis.repeatability().corners().stream()
                 .filter(corner -> !corner.repeatable())
                 .count();
-        int items = diagnosis.grounds().standing().items().size();
+        SetupStanding standing = diagnosis.grounds().standing();
+        int items = against() ? standing.changed().size() : standing.items().size();
         return Reason.of(
                 Kind.LOOKED_AT,
                 Words.format(
@@ -62,22 +64,35 @@ public final class VerdictExplainer {
                         Words.count(laps, "lap", "laps"),
                         Words.count(corners, "corner", "corners"),
                         left == 0 ? "" : " (" + left + " too uneven for slides to count)",
-                        setupLookedAt(items)),
+                        setupLookedAt(standing, items)),
                 Figure.of("laps", laps, "laps"),
                 Figure.of("corners", corners, "corners"),
                 Figure.of("setup items", items, "items"));
     }
 
-    private String setupLookedAt(int items) {
+    private String setupLookedAt(SetupStanding standing, int items) {
         return diagnosis
                 .grounds()
                 .baseline()
-                .map(good -> "against the baseline, " + good.name() + ", since which "
-                        + Words.count(items, "setup item was changed", "setup items were changed"))
+                .map(good -> "against the baseline, " + good.name() + ", since which " + changed(standing))
                 .orElseGet(() -> items == 0
                         ? "no setup item, for want of ranges on the sheet"
                         : "and " + Words.count(items, "setup item", "setup items") + " in "
                                 + (items == 1 ? "its range" : "their ranges"));
+    }
+
+    private static String changed(SetupStanding standing) {
+        if (standing.changed().isEmpty()) {
+            return "nothing was changed on the setup";
+        }
+        String all = Words.count(standing.changed().size(), "setup item was changed", "setup items were changed") + ": "
+                + Words.changes(standing.changed());
+        return standing.untold().isEmpty()
+                ? all
+                : all + " (no replay tells what "
+                        + Words.list(standing.untold().stream()
+                                .map(change -> Words.item(change.item()))
+                                .toList()) + (standing.untold().size() == 1 ? " does)" : " do)");
     }
 
     private Reason mostSeen(Finding finding) {

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
@@ -82,6 +83,18 @@ final class Words {
 
     static String item(String name) {
         return name.replace('_', ' ');
+    }
+
+    /** What was changed since the baseline: {@code front bar 3 to 5}. */
+    static String changes(List<SetupDifference> changes) {
+        return list(changes.stream()
+                .map(change -> item(change.item())
+                        + (change.from().isEmpty()
+                                ? " new on the sheet"
+                                : change.to().isEmpty()
+                                        ? " no more on the sheet"
+                                        : " " + change.from() + " to " + change.to()))
+                .toList());
     }
 
     /** A setting as it stands on a sheet. */

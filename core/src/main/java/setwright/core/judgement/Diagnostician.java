@@ -78,7 +78,7 @@ public final class Diagnostician {
         ForkJoinTask<AxleEvidence> axles =
                 ForkJoinPool.commonPool().submit(() -> AxleEvidence.of(stint, trace, passes, sheet));
         List<DrivenLap> driven = DrivenLap.of(stint, trace, passes);
-        Optional<CarBelief> car = car(new TracedStint(stint, trace, passes), driven, sheet);
+        Optional<CarBelief> car = car(new TracedStint(stint, trace, passes), driven, sheet, baseline);
         Optional<Predictor> replay = car.map(belief -> Predictor.of(stint, trace, passes, driven, sheet, belief));
         SetupStanding standing = baseline.map(good -> SetupStanding.against(good.sheet(), sheet, replay))
                 .orElseGet(() -> replay.map(predictor -> SetupStanding.of(sheet, predictor))
@@ -142,9 +142,10 @@ public final class Diagnostician {
         return finding.cause() == Cause.DRIVER ? LEAST_PROBABILITY_DRIVER : LEAST_PROBABILITY;
     }
 
-    /** Without ranges on the sheet, or a lap that can be replayed, nothing is known of what the setup does. */
-    static Optional<CarBelief> car(TracedStint stint, List<DrivenLap> driven, CarSheet sheet) {
-        return SetupStanding.canBeKnown(sheet) && !driven.isEmpty()
+    /** Without anything to hold the setup against, or a lap that can be replayed, nothing is known of what it does. */
+    static Optional<CarBelief> car(
+            TracedStint stint, List<DrivenLap> driven, CarSheet sheet, Optional<Baseline> baseline) {
+        return (baseline.isPresent() || SetupStanding.canBeKnown(sheet)) && !driven.isEmpty()
                 ? Optional.of(Identifier.believe(stint, driven, sheet))
                 : Optional.empty();
     }

@@ -32,7 +32,9 @@ final class DriverCause {
         if (finding.cause() == Cause.DRIVER || finding.balance() != BalanceSign.OVERSTEER) {
             return finding;
         }
-        boolean ordinary = !standing.isUnknown() && standing.balanceRad(finding.pool()) > -LevelPattern.LEAST_RAD;
+        boolean ordinary = !standing.isUnknown()
+                && standing.untold().isEmpty()
+                && standing.balanceRad(finding.pool()) > -LevelPattern.LEAST_RAD;
         if (WHILE_TRAILING.contains(finding.phase())) {
             return habit(faults, DrivingFault::byTheBrake)
                     .map(fault -> finding.ofTheDriver(

@@ -27,7 +27,8 @@ public final class TriggerStudy {
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
         List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
         List<DrivenLap> driven = DrivenLap.of(stint, trace, passes);
-        SetupStanding standing = Diagnostician.car(new TracedStint(stint, trace, passes), driven, sheet)
+        SetupStanding standing = Diagnostician.car(
+                        new TracedStint(stint, trace, passes), driven, sheet, Optional.empty())
                 .map(belief -> SetupStanding.of(sheet, Predictor.of(stint, trace, passes, driven, sheet, belief)))
                 .orElse(SetupStanding.unknown());
         BalanceBelief belief = BalanceBelief.of(passes, standing);

@@ -9,6 +9,8 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
 import setwright.core.car.setup.SetupCatalogue;
+import setwright.core.car.setup.SetupDifference;
+import setwright.core.car.setup.SetupFamily;
 import setwright.core.handling.Phase;
 import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
@@ -41,6 +43,7 @@ public final class SetupStanding {
 
     private final Yard yard;
     private final List<ItemStanding> items;
+    private final List<SetupDifference> changed;
 
     /** What a setup is held against. */
     public enum Yard {
@@ -52,14 +55,15 @@ public final class SetupStanding {
         BASELINE
     }
 
-    private SetupStanding(Yard yard, List<ItemStanding> items) {
+    private SetupStanding(Yard yard, List<ItemStanding> items, List<SetupDifference> changed) {
         this.yard = yard;
         this.items = List.copyOf(items);
+        this.changed = List.copyOf(changed);
     }
 
     /** Returns the standing of a setup of which nothing is known. */
     public static SetupStanding unknown() {
-        return new SetupStanding(Yard.NONE, List.of());
+        return new SetupStanding(Yard.NONE, List.of(), List.of());
     }
 
     /**
@@ -73,7 +77,7 @@ public final class SetupStanding {
                 .filter(item -> tells(sheet, item))
                 .map(item -> new Held(item, item.middle(), unusual(item.place()), turn(item)))
                 .toList();
-        return new SetupStanding(held.isEmpty() ? Yard.NONE : Yard.RANGES, replayed(held, predictor));
+        return new SetupStanding(held.isEmpty() ? Yard.NONE : Yard.RANGES, replayed(held, predictor), List.of());
     }
 
     /**
@@ -94,7 +98,9 @@ public final class SetupStanding {
                         .stream())
                 .toList();
         return new SetupStanding(
-                Yard.BASELINE, predictor.map(known -> replayed(held, known)).orElse(List.of()));
+                Yard.BASELINE,
+                predictor.map(known -> replayed(held, known)).orElse(List.of()),
+                SetupDifference.between(good, sheet));
     }
 
     /** An item, what it is held against, how likely it is out of the ordinary, and the turn that shows what it does. */
@@ -164,6 +170,22 @@ public final class SetupStanding {
     /** Returns what the setup is held against. */
     public Yard yard() {
         return yard;
+    }
+
+    /** Returns all that was changed since the baseline, by name, whether the replay can tell what it does or not. */
+    public List<SetupDifference> changed() {
+        return changed;
+    }
+
+    /** Returns what was changed since the baseline and may move the balance, without anything known of how. */
+    public List<SetupDifference> untold() {
+        return changed.stream()
+                .filter(change ->
+                        items.stream().noneMatch(item -> item.item().name().equals(change.item())))
+                .filter(change -> SetupCatalogue.find(change.item())
+                        .map(kind -> kind.family() != SetupFamily.GEAR && kind.family() != SetupFamily.FINAL_DRIVE)
+                        .orElse(true))
+                .toList();
     }
 
     /** Returns all items that tell something. */

@@ -61,6 +61,34 @@ public final class Sheets {
                 List.of());
     }
 
+    /** Returns a car on the tyres of this name. */
+    public static CarSheet on(String tyres, CarSheet car) {
+        return new CarSheet(
+                car.description(),
+                car.drivenAxle(),
+                car.massKg(),
+                car.fuelStartKg(),
+                car.frontWeightShare(),
+                car.wheelbaseM(),
+                car.trackFrontM(),
+                car.trackRearM(),
+                car.centreOfMassHeightM(),
+                car.steeringRatio(),
+                car.tyreRadiusM(),
+                car.gearRatios(),
+                car.revLimitRadPerS(),
+                car.brakePressureMaxPa(),
+                car.motionRatioFront(),
+                car.motionRatioRear(),
+                car.barFront(),
+                car.barRear(),
+                car.downforce(),
+                car.detail(),
+                car.setup(),
+                List.of(new SetupLabel("front_tyre_compound", tyres, List.of())),
+                car.assumed());
+    }
+
     /** Returns that car with an item of every sort: dampers with two ways in front and with four at the rear. */
     public static CarSheet adjustable() {
         return with(List.of(

@@ -12,6 +12,7 @@ import setwright.core.car.SetupItem;
 import setwright.core.car.Sheets;
 import setwright.core.car.model.CarBelief;
 import setwright.core.car.model.CarPrior;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.CornerPasses;
@@ -89,6 +90,29 @@ final class SetupStandingTest {
         assertThat(standing.items().get(0).usual()).isEqualTo(bar.value());
         assertThat(standing.items().get(0).unusual()).isEqualTo(1.0);
         assertThat(standing.balanceRad(MID)).isNegative();
+    }
+
+    @Test
+    void whatWasChangedIsListedWhetherAReplayTellsWhatItDoesOrNot() {
+        CarSheet good = Sheets.on("red", MIDDLE);
+        CarSheet changed = Sheets.on("blue", turned("rear_bar", 0.25));
+        SetupStanding told = SetupStanding.against(good, changed, Optional.of(predictor(changed)));
+        assertThat(told.changed())
+                .extracting(SetupDifference::item)
+                .containsExactlyInAnyOrder("front_tyre_compound", "rear_bar");
+        assertThat(told.untold()).extracting(SetupDifference::item).containsExactly("front_tyre_compound");
+
+        SetupStanding untold = SetupStanding.against(good, changed, Optional.empty());
+        assertThat(untold.items()).isEmpty();
+        assertThat(untold.untold()).hasSize(2).isEqualTo(untold.changed());
+        assertThat(untold.balanceRad(MID)).isZero();
+    }
+
+    @Test
+    void gearsDoNotMoveTheBalance() {
+        SetupStanding longer = SetupStanding.against(MIDDLE, turned("final_drive", 0.2), Optional.empty());
+        assertThat(longer.changed()).hasSize(1);
+        assertThat(longer.untold()).isEmpty();
     }
 
     @Test

@@ -1,4 +1,4 @@
-package setwright.core.trial;
+package setwright.core.car.setup;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,9 +7,6 @@ import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
 import setwright.core.car.SetupLabel;
-import setwright.core.car.setup.ItemRange;
-import setwright.core.car.setup.SetupCatalogue;
-import setwright.core.car.setup.SetupFamily;
 
 /**
  * An item that two setups of a car do not have alike.
