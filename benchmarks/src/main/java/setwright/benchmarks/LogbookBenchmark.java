@@ -71,6 +71,7 @@ public class LogbookBenchmark {
                                 OptionalInt.empty(),
                                 OptionalDouble.empty(),
                                 OptionalDouble.empty(),
+                                false,
                                 NOON));
                 tables.entries()
                         .add(new EntryRow(

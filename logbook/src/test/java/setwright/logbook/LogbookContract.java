@@ -67,7 +67,7 @@ abstract class LogbookContract {
         return tables.cars().add(new CarRow(0, "Heron", NOON));
     }
 
-    private long stint(Tables tables) {
+    long stint(Tables tables) {
         long car = car(tables);
         long setup = tables.setups().add(setup(car, Optional.empty(), "{}"));
         long recording = tables.recordings()
@@ -89,6 +89,7 @@ abstract class LogbookContract {
                         OptionalInt.of(12),
                         OptionalDouble.empty(),
                         OptionalDouble.of(41.5),
+                        false,
                         NOON));
     }
 
@@ -338,6 +339,31 @@ abstract class LogbookContract {
     }
 
     @Test
+    void tellsWhichStintsOfACarOnACircuitWereInGoodOrder() {
+        long id = logbook.with(this::stint);
+        StintRow stint = logbook.look(tables -> tables.stints().find(id)).orElseThrow();
+        assertThat(stint.goodOrder()).isFalse();
+        assertThat(inGoodOrder(stint.carId(), stint.circuitId())).isEmpty();
+
+        logbook.with(tables -> {
+            tables.stints().correct(stint.inGoodOrder(true));
+            return id;
+        });
+
+        assertThat(inGoodOrder(stint.carId(), stint.circuitId()))
+                .extracting(StintRow::id)
+                .containsExactly(id);
+        assertThat(inGoodOrder(stint.carId(), stint.circuitId() + 1)).isEmpty();
+        assertThat(inGoodOrder(stint.carId() + 1, stint.circuitId())).isEmpty();
+        assertThat(logbook.look(tables -> tables.stints().lines()).get(0).goodOrder())
+                .isTrue();
+    }
+
+    private List<StintRow> inGoodOrder(long car, long circuit) {
+        return again().look(tables -> tables.stints().inGoodOrder(car, circuit));
+    }
+
+    @Test
     void listsStintsInOneLook() {
         logbook.with(this::stint);
         StintLineRow line = logbook.look(tables -> tables.stints().lines()).get(0);
@@ -365,6 +391,7 @@ abstract class LogbookContract {
                                     OptionalInt.empty(),
                                     OptionalDouble.empty(),
                                     OptionalDouble.empty(),
+                                    false,
                                     NOON));
                 }))
                 .isInstanceOf(LogbookProblem.class)

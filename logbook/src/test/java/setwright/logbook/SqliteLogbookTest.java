@@ -22,6 +22,7 @@ import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.EntryRow;
 import setwright.logbook.row.SetupRow;
+import setwright.logbook.row.StintRow;
 
 /** A logbook in a folder. */
 final class SqliteLogbookTest extends LogbookContract {
@@ -66,6 +67,24 @@ final class SqliteLogbookTest extends LogbookContract {
             assertThat(newest.next()).isTrue();
             assertThat(newest.getString(1)).isEqualTo(Database.NEWEST);
         }
+    }
+
+    /** Such as an earlier program left it: nobody had been asked whether a car was in good order. */
+    @Test
+    void bringsAnEarlierLogbookUpToDate() throws Exception {
+        long stint = Logbook.open(place(), Optional.empty(), true).with(this::stint);
+        try (Connection connection = DriverManager.getConnection(
+                        "jdbc:sqlite:" + folder.resolve("season").resolve("logbook.sqlite"));
+                Statement statement = connection.createStatement()) {
+            statement.execute("ALTER TABLE stint DROP COLUMN good_order");
+            statement.execute("DELETE FROM flyway_schema_history WHERE version = '3'");
+        }
+
+        StintRow kept = Logbook.open(place(), Optional.empty(), true)
+                .look(tables -> tables.stints().find(stint))
+                .orElseThrow();
+        assertThat(kept.goodOrder()).isFalse();
+        assertThat(kept.bestS()).hasValue(91.25);
     }
 
     @Test
@@ -160,6 +179,7 @@ final class SqliteLogbookTest extends LogbookContract {
         Flyway.configure()
                 .dataSource("jdbc:sqlite:" + old.resolve("logbook.sqlite"), "", "")
                 .locations("classpath:setwright/logbook/tables")
+                .target("1")
                 .placeholders(Map.of("id", "INTEGER PRIMARY KEY AUTOINCREMENT"))
                 .load()
                 .migrate();

@@ -20,7 +20,11 @@ import setwright.app.text.Sentence;
                 "Corrects what was said of a stint when it came into the logbook; what was before stays in the story.",
         mixinStandardHelpOptions = true,
         footerHeading = Examples.HEADING,
-        footer = {"  setwright amend 12 --driver Ines", "  setwright amend 12 --setup 3 --track-temperature 31"})
+        footer = {
+            "  setwright amend 12 --driver Ines",
+            "  setwright amend 12 --setup 3 --track-temperature 31",
+            "  setwright amend 7 --good-order"
+        })
 public final class AmendCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -34,6 +38,13 @@ public final class AmendCommand implements Callable<Integer> {
     @Option(names = "--setup", paramLabel = "N", description = "Number of the setup that was driven.")
     private Optional<Integer> setup = Optional.empty();
 
+    @Option(
+            names = "--good-order",
+            negatable = true,
+            description = "The car was in good order: other stints of it on this circuit are held against this one."
+                    + " With --no-good-order that is taken back.")
+    private Optional<Boolean> goodOrder = Optional.empty();
+
     @Mixin
     private ConditionOptions conditions;
 
@@ -45,9 +56,9 @@ public final class AmendCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (driver.isEmpty() && setup.isEmpty() && !conditions.given()) {
+        if (driver.isEmpty() && setup.isEmpty() && goodOrder.isEmpty() && !conditions.given()) {
             throw new BadOption(
-                    "nothing is to be corrected: give --driver, --setup, --tyre-age, --track-temperature or --fuel.");
+                    "nothing is to be corrected: give --driver, --setup, --tyre-age, --track-temperature, --fuel or --good-order.");
         }
         String words = new Amending(logbook.place().open())
                 .amend(
@@ -57,7 +68,8 @@ public final class AmendCommand implements Callable<Integer> {
                                 setup,
                                 conditions.tyreAgeLaps(),
                                 conditions.trackCelsius(),
-                                conditions.fuelKg()));
+                                conditions.fuelKg(),
+                                goodOrder));
         Output.print(spec, json ? DoneJsonWriter.stint(stint, words) : Sentence.write(words, Output.terminal(spec)));
         return ExitCode.DONE;
     }

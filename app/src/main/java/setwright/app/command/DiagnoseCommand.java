@@ -149,9 +149,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
     }
 
     private int several(StintDesk stints) throws IOException {
-        List<KeptLaps> laps = named.stream()
+        List<KeptLaps> laps = StintDesk.together(named.stream()
                 .map(text -> choice.kept(Optional.of(text), stints))
-                .toList();
+                .toList());
         StintDesk.mustBelongTogether(laps.stream().map(KeptLaps::stint).toList());
         return several(progress -> {
             List<Answer> answers = new ArrayList<>();

@@ -115,6 +115,9 @@ final class LapChoice {
     /** Returns a stint of a logbook that is open; the last one without a number. */
     KeptLaps kept(Optional<String> number, StintDesk desk) {
         Optional<Long> stint = number.map(Long::valueOf);
+        if (baseline.unwanted()) {
+            return desk.alone(stint);
+        }
         return baseline.stint().map(good -> desk.laps(stint, good)).orElseGet(() -> desk.laps(stint));
     }
 }

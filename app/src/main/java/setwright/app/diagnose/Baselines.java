@@ -33,6 +33,11 @@ public final class Baselines {
         return Baseline.of(name, stint, sheet);
     }
 
+    /** Tells whether the balance angle can be compared between cars of these sheets. */
+    public static boolean areOfOneCar(CarSheet then, CarSheet now) {
+        return alike(then.wheelbaseM(), now.wheelbaseM()) && alike(then.steeringRatio(), now.steeringRatio());
+    }
+
     /**
      * Refuses a sheet that the balance angle cannot be compared with.
      *
@@ -45,12 +50,16 @@ public final class Baselines {
     }
 
     private static void mustBeAlike(String name, String what, double then, double now) {
-        if (Math.abs(then - now) > ALIKE * Math.abs(now)) {
+        if (!alike(then, now)) {
             throw InputProblem.in(name)
                     .expected(String.format(Locale.ROOT, "a baseline of the same car, with a %s of %.4g", what, now))
                     .found(String.format(Locale.ROOT, "%.4g", then))
                     .advice("Name a stint of this very car, or leave the baseline out.")
                     .problem();
         }
+    }
+
+    private static boolean alike(double then, double now) {
+        return Math.abs(then - now) <= ALIKE * Math.abs(now);
     }
 }

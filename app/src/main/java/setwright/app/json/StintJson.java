@@ -19,6 +19,7 @@ record StintJson(
         @JsonProperty("good_laps") int goodLaps,
         @JsonProperty("best_s") OptionalDouble bestS,
         @JsonProperty("mean_s") OptionalDouble meanS,
+        @JsonProperty("good_order") boolean goodOrder,
         Instant added) {
 
     static StintJson of(KeptStint kept) {
@@ -34,6 +35,7 @@ record StintJson(
                 row.goodLaps(),
                 row.bestS(),
                 row.meanS(),
+                row.goodOrder(),
                 row.addedAt()));
     }
 
@@ -49,6 +51,7 @@ record StintJson(
                 line.goodLaps(),
                 known(line.bestS()),
                 known(line.meanS()),
+                line.goodOrder(),
                 line.addedAt());
     }
 

@@ -120,6 +120,7 @@ public final class Adding {
                         incoming.first() ? request.tyreAgeLaps() : OptionalInt.empty(),
                         incoming.trackCelsius(),
                         incoming.first() ? request.fuelStartKg() : OptionalDouble.empty(),
+                        false,
                         incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
         Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import setwright.app.logbook.Diary.Kind;
+import setwright.core.baseline.Baseline;
 import setwright.logbook.Logbook;
+import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.DriverRow;
 import setwright.logbook.row.SetupRow;
 import setwright.logbook.row.StintRow;
@@ -26,7 +28,19 @@ public final class Amending {
             Optional<Integer> setup,
             OptionalInt tyreAgeLaps,
             OptionalDouble trackCelsius,
-            OptionalDouble fuelStartKg) {}
+            OptionalDouble fuelStartKg,
+            Optional<Boolean> goodOrder) {
+        /** Returns what says of the car's order, and nothing else. */
+        public static Amendment order(boolean good) {
+            return new Amendment(
+                    Optional.empty(),
+                    Optional.empty(),
+                    OptionalInt.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.of(good));
+        }
+    }
 
     /**
      * Corrects a stint.
@@ -55,6 +69,10 @@ public final class Amending {
             amendment.trackCelsius().ifPresent(celsius -> words.add("track at " + celsius + " degrees Celsius"));
             amendment.fuelStartKg().ifPresent(kg -> words.add("fuel " + kg + " kg"));
             StintRow row = stint.stint();
+            boolean good = amendment.goodOrder().orElse(row.goodOrder());
+            if (good != row.goodOrder()) {
+                words.add(good ? inGoodOrder(stint) : "the car no longer counts as in good order");
+            }
             tables.stints()
                     .correct(new StintRow(
                             row.id(),
@@ -70,11 +88,22 @@ public final class Amending {
                             amendment.tyreAgeLaps().isPresent() ? amendment.tyreAgeLaps() : row.tyreAgeLaps(),
                             amendment.trackCelsius().isPresent() ? amendment.trackCelsius() : row.trackCelsius(),
                             amendment.fuelStartKg().isPresent() ? amendment.fuelStartKg() : row.fuelStartKg(),
+                            good,
                             row.addedAt()));
             String sentence = "Stint " + number + " is corrected: "
                     + (words.isEmpty() ? "nothing differs" : String.join(", ", words)) + ".";
             Diary.write(tables, Kind.STINT, row.carId(), Optional.of(number), sentence);
             return sentence;
         });
+    }
+
+    private static String inGoodOrder(KeptStint stint) {
+        if (!stint.canBeBaseline()) {
+            throw new LogbookProblem(
+                    stint.name() + " has " + stint.stint().goodLaps() + " laps that can be judged; at least "
+                            + Baseline.FEWEST_LAPS + " are needed to hold others against.");
+        }
+        return "the car was in good order; other stints of " + stint.car().name() + " at "
+                + stint.circuit().name() + " are held against it";
     }
 }

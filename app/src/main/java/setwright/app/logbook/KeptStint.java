@@ -1,6 +1,7 @@
 package setwright.app.logbook;
 
 import java.util.Optional;
+import setwright.core.baseline.Baseline;
 import setwright.logbook.Tables;
 import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
@@ -52,6 +53,11 @@ public record KeptStint(
     /** Returns its number. */
     public long number() {
         return stint.id();
+    }
+
+    /** Tells whether it has laps enough for others to be held against it. */
+    public boolean canBeBaseline() {
+        return stint.goodLaps() >= Baseline.FEWEST_LAPS;
     }
 
     /** Returns what people call it. */

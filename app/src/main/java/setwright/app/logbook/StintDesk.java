@@ -36,9 +36,30 @@ public final class StintDesk {
         this.judge = judge;
     }
 
-    /** Returns the stint of that number as laps to be judged; without a number the last one. */
+    /**
+     * Returns the stint of that number as laps to be judged; without a number the last one. It is held against the last other stint of
+     * its car on its circuit of which people said that the car was in good order.
+     */
     public KeptLaps laps(Optional<Long> number) {
-        return new KeptLaps(logbook.look(tables -> KeptStint.find(tables, number)), Optional.empty());
+        return logbook.look(tables -> {
+            KeptStint stint = KeptStint.find(tables, number);
+            return new KeptLaps(stint, GoodOrder.beside(tables, stint));
+        });
+    }
+
+    /** Returns the same, held against a reckoned car, whatever people said of other stints. */
+    public KeptLaps alone(Optional<Long> number) {
+        return new KeptLaps(logbook.look(tables -> KeptStint.find(tables, number)));
+    }
+
+    /** Returns stints that are held against each other; where they have not all the same baseline, each without one. */
+    public static List<KeptLaps> together(List<KeptLaps> stints) {
+        boolean same = stints.stream()
+                        .map(one -> one.baseline.map(KeptStint::number))
+                        .distinct()
+                        .count()
+                <= 1;
+        return same ? stints : stints.stream().map(KeptLaps::alone).toList();
     }
 
     /**
@@ -113,6 +134,15 @@ public final class StintDesk {
         /** Returns the stint. */
         public KeptStint stint() {
             return stint;
+        }
+
+        /** Returns the stint in good order that it is held against. */
+        public Optional<KeptStint> baseline() {
+            return baseline;
+        }
+
+        private KeptLaps alone() {
+            return new KeptLaps(stint);
         }
 
         @Override

@@ -57,7 +57,8 @@ public final class LogText {
                         new Column("laps", true, 6),
                         new Column("best", true, 7),
                         new Column("mean", true, 5),
-                        new Column("recording", false, 3)),
+                        new Column("recording", false, 3),
+                        new Column("", false, 2)),
                 stints.stream()
                         .map(stint -> List.of(
                                 Cell.of(String.valueOf(stint.id())),
@@ -68,7 +69,8 @@ public final class LogText {
                                 Cell.of(stint.goodLaps() + " of " + stint.laps()),
                                 Cell.of(figures.lapTime(stint.bestS().orElse(Double.NaN))),
                                 Cell.of(figures.lapTime(stint.meanS().orElse(Double.NaN))),
-                                Cell.of(stint.recording())))
+                                Cell.of(stint.recording()),
+                                Cell.of(stint.goodOrder() ? "in good order" : "")))
                         .toList()));
         return lines.text();
     }

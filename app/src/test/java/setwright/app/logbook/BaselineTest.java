@@ -168,6 +168,30 @@ final class BaselineTest {
                 folder.resolve(tyres + ".yaml"), withoutRanges + "\n  front_tyre_compound: {value: " + tyres + "}\n");
     }
 
+    /** Once somebody said so, nobody has to name it again. */
+    @Test
+    void aStintInGoodOrderIsTheBaselineOfTheOthers() {
+        assertThat(program.run("amend", "2", "--good-order")).isEqualTo(ExitCode.DONE);
+        assertThat(program.said()).contains("the car was in good order", "held against it");
+        assertThat(program.run("log", "--stints", "--json")).isEqualTo(ExitCode.DONE);
+        assertThat(program.tree().at("/stints"))
+                .extracting(stint -> stint.get("good_order").asBoolean())
+                .containsExactly(false, true);
+
+        program.run("diagnose", "1", "--json");
+        assertThat(program.tree().at("/setup/baseline").asString()).isEqualTo("stint 2");
+        program.run("diagnose", "1", "--baseline", "none", "--json");
+        assertThat(program.tree().at("/setup/held_against").asString()).isEqualTo("ranges");
+        program.run("diagnose", "2", "--json");
+        assertThat(program.tree().at("/setup/held_against").asString())
+                .as("not against itself")
+                .isEqualTo("ranges");
+
+        assertThat(program.run("amend", "2", "--no-good-order")).isEqualTo(ExitCode.DONE);
+        program.run("diagnose", "1", "--json");
+        assertThat(program.tree().at("/setup/held_against").asString()).isEqualTo("ranges");
+    }
+
     @Test
     void whatIsNoBaselineIsRefusedInAWord() throws IOException {
         assertThat(program.run("diagnose", "1", "--baseline", "1")).isEqualTo(ExitCode.BAD_INPUT);

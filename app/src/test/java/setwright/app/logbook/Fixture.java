@@ -68,6 +68,7 @@ final class Fixture {
                             OptionalInt.empty(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty(),
+                            false,
                             NOON));
         });
     }

@@ -526,4 +526,32 @@ final class StoryInBrowserTest {
         go("trials/2");
         assertThat(page.locator("main").textContent()).contains("Trial 2 was not judged yet.");
     }
+
+    @Test
+    @Order(22)
+    void aStintInGoodOrderIsWhatOthersAreHeldAgainst() {
+        go("stints/1");
+        page.waitForSelector("#live-traces[data-ready]");
+        assertThat(page.locator("#order").textContent()).contains("Held against a reckoned car", "club racer at ");
+        go("stints/2");
+        page.waitForSelector("#live-traces[data-ready]");
+        press("The car was in good order here");
+        button("Take that back").waitFor();
+        page.waitForSelector("#live-traces[data-ready]");
+        assertThat(page.locator("#order").textContent()).contains("are held against this one");
+        go("");
+        assertThat(page.locator(".stints tr", new Page.LocatorOptions().setHasText("in good order"))
+                        .locator("th")
+                        .allTextContents())
+                .containsExactly("2");
+        go("stints/1");
+        page.waitForSelector("#live-traces[data-ready]");
+        assertThat(page.locator("#order").textContent()).contains("Held against stint 2");
+        assertThat(page.locator("#balance").textContent()).contains("compared with");
+        assertAccessible();
+        picture("held");
+        page.click("#order a");
+        button("Take that back").click();
+        button("The car was in good order here").waitFor();
+    }
 }

@@ -15,4 +15,5 @@ public record StintLineRow(
         int goodLaps,
         OptionalDouble bestS,
         OptionalDouble meanS,
+        boolean goodOrder,
         Instant addedAt) {}

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param tyreAgeLaps   laps that the tyres had done before; empty when nobody said
  * @param trackCelsius  temperature of the track; empty when nobody said
  * @param fuelStartKg   fuel when it began, kg; empty when nobody said
+ * @param goodOrder     whether people said that the car was in good order
  */
 public record StintRow(
         long id,
@@ -29,4 +30,25 @@ public record StintRow(
         OptionalInt tyreAgeLaps,
         OptionalDouble trackCelsius,
         OptionalDouble fuelStartKg,
-        Instant addedAt) {}
+        boolean goodOrder,
+        Instant addedAt) {
+    /** Returns the same with what people say of the car's order. */
+    public StintRow inGoodOrder(boolean good) {
+        return new StintRow(
+                id,
+                recordingId,
+                carId,
+                setupId,
+                driverId,
+                circuitId,
+                laps,
+                goodLaps,
+                bestS,
+                meanS,
+                tyreAgeLaps,
+                trackCelsius,
+                fuelStartKg,
+                good,
+                addedAt);
+    }
+}

@@ -22,7 +22,8 @@ public final class StintLineMapper implements RowMapper<StintLineRow> {
                 row.getInt(8),
                 known(row, 9),
                 known(row, 10),
-                TimeText.read(row.getString(11)));
+                row.getBoolean(11),
+                TimeText.read(row.getString(12)));
     }
 
     private static OptionalDouble known(ResultSet row, int place) throws SQLException {

@@ -114,6 +114,7 @@ public final class DayRoutes {
                 line.car() + ", setup " + line.setup(),
                 line.goodLaps() + " of " + line.laps(),
                 line.bestS().isPresent() ? figures.lapTime(line.bestS().getAsDouble()) : "",
+                line.goodOrder() ? "in good order" : "",
                 line.recording());
     }
 

@@ -24,6 +24,7 @@ public record DayView(Frame frame, List<StintRow> stints, List<String> cars, Lis
      *
      * @param number  its own
      * @param when    it came in
+     * @param order   in good order, when people said so
      * @param what    its recording
      */
     public record StintRow(
@@ -34,5 +35,6 @@ public record DayView(Frame frame, List<StintRow> stints, List<String> cars, Lis
             String car,
             String laps,
             String best,
+            String order,
             String what) {}
 }

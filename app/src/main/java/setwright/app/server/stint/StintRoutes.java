@@ -5,6 +5,8 @@ import io.javalin.http.ContentType;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import setwright.app.logbook.Amending;
+import setwright.app.logbook.Amending.Amendment;
 import setwright.app.logbook.KeptStint;
 import setwright.app.logbook.LogbookTrials;
 import setwright.app.logbook.StintDesk.KeptLaps;
@@ -43,6 +45,9 @@ public final class StintRoutes {
     /** What the page asks to be tried. */
     record TrialWish(List<String> changes, String together) {}
 
+    /** What somebody says of the car's order. */
+    record Order(boolean good) {}
+
     /** Adds them to a server. */
     public void addTo(RoutesConfig routes) {
         routes.get("/stints/{number}", this::page);
@@ -59,6 +64,7 @@ public final class StintRoutes {
         routes.get("/stints/{number}/what-if", this::whatIf);
         routes.post("/stints/{number}/propose", context -> context.json(shelf.propose(ready(context))));
         routes.post("/stints/{number}/trial", this::openTrial);
+        routes.post("/stints/{number}/order", this::order);
         routes.get("/stints/{number}/brief", this::brief);
     }
 
@@ -89,6 +95,7 @@ public final class StintRoutes {
                         stint.report(Frame.figures(context)),
                         change(stint, context),
                         TrialPart.of(trial(kept), kept.car().name()),
+                        OrderPart.of(laps),
                         story(kept.number()),
                         job)));
     }
@@ -161,6 +168,12 @@ public final class StintRoutes {
                                 "too few laps tell this driver's scatter, so that no plan can be made. Drive more laps as the car is."));
         context.json(new Told("Trial " + opened.number() + " is planned: runs " + opened.order() + " of "
                 + opened.laps() + " laps, this stint is the first."));
+    }
+
+    private void order(Context context) {
+        boolean good = context.bodyAsClass(Order.class).good();
+        long number = PathNumber.of(context, "number", "stint");
+        context.json(new Told(new Amending(logbook).amend(number, Amendment.order(good))));
     }
 
     private void brief(Context context) {

@@ -67,7 +67,11 @@ public final class StintShelf {
 
     private static String key(KeptLaps laps) {
         return "stint " + laps.stint().number() + " setup "
-                + laps.stint().setup().id();
+                + laps.stint().setup().id()
+                + laps.baseline()
+                        .map(good -> " against " + good.number() + " setup "
+                                + good.setup().id())
+                        .orElse("");
     }
 
     private OpenStint read(KeptLaps laps, JobProgress progress) throws IOException {

@@ -5,11 +5,13 @@ import { wirePlaces } from "./place.js";
 import { wireTraces } from "./traces.js";
 import { wireTurning, wireChangePart } from "./turn.js";
 import { wireBringing } from "./bring.js";
+import { wireOrder } from "./order.js";
 import { wireNotes } from "./notes.js";
 import { wireTrial } from "./trial.js";
 
 wireChoices();
 wirePlaces();
+wireOrder();
 wireNotes();
 wireBringing();
 wireTrial();
