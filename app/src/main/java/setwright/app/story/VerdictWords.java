@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
 import setwright.core.handling.Phase;
@@ -75,10 +76,25 @@ final class VerdictWords {
                         "Leave the car as it is and keep these laps to compare with.",
                         "Look for time in the driving: the corners that scatter most are under Driving.");
             case NOT_ENOUGH_EVIDENCE ->
-                List.of(
-                        "Record " + moreLaps() + " in one run, at a steady pace and without traffic, and ask again.",
-                        "Which laps and corners could not be used, and why, stands under Laps and Driving.");
+                diagnosis.grounds().losesTimeSinceAChange()
+                                && diagnosis.stint().goodLaps().size() >= LapsNeeded.FEWEST
+                        ? backToBack()
+                        : List.of(
+                                "Record " + moreLaps()
+                                        + " in one run, at a steady pace and without traffic, and ask again.",
+                                "Which laps and corners could not be used, and why, stands under Laps and Driving.");
         };
+    }
+
+    private List<String> backToBack() {
+        return List.of(
+                "Put back what was changed since the baseline ("
+                        + diagnosis.grounds().standing().changed().stream()
+                                .map(change ->
+                                        change.item().replace('_', ' ') + " " + change.from() + ", now " + change.to())
+                                .collect(Collectors.joining("; "))
+                        + ") and drive both back to back; trial judge tells what it did.",
+                "Tyres, fuel and track make laps slower as well: keep them alike.");
     }
 
     private String moreLaps() {

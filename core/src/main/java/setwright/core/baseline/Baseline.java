@@ -6,6 +6,7 @@ import java.util.Map;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
+import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
@@ -24,12 +25,14 @@ public final class Baseline {
     private final CarSheet sheet;
     private final Circuit circuit;
     private final RoadBalance road;
+    private final List<Double> lapsS;
 
-    private Baseline(String name, CarSheet sheet, Circuit circuit, RoadBalance road) {
+    private Baseline(String name, CarSheet sheet, Circuit circuit, RoadBalance road, List<Double> lapsS) {
         this.name = name;
         this.sheet = sheet;
         this.circuit = circuit;
         this.road = road;
+        this.lapsS = List.copyOf(lapsS);
     }
 
     /**
@@ -40,7 +43,12 @@ public final class Baseline {
      * @param sheet  as driven then
      */
     public static Baseline of(String name, Stint stint, CarSheet sheet) {
-        return new Baseline(name, sheet, stint.circuit(), RoadBalance.of(stint, HandlingTracer.trace(stint, sheet)));
+        return new Baseline(
+                name,
+                sheet,
+                stint.circuit(),
+                RoadBalance.of(stint, HandlingTracer.trace(stint, sheet)),
+                stint.goodLaps().stream().map(Lap::timeS).toList());
     }
 
     /** Returns its name. */
@@ -51,6 +59,11 @@ public final class Baseline {
     /** Returns the sheet that it was driven with. */
     public CarSheet sheet() {
         return sheet;
+    }
+
+    /** Returns the times of its laps, s. */
+    public List<Double> lapsS() {
+        return lapsS;
     }
 
     /** Returns the passes with what the baseline showed over the same stretches of road as their reference. */

@@ -98,6 +98,7 @@ public final class Diagnostician {
                 belief.levels(),
                 level,
                 baseline,
+                baseline.flatMap(good -> LostTime.of(stint, good)),
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
@@ -111,7 +112,7 @@ public final class Diagnostician {
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
         findings.replaceAll(finding -> DriverCause.judge(finding, faults, standing));
-        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, baseline, laps)
+        return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, grounds, laps)
                 .on(grounds)
                 .with(axles.join());
     }
@@ -158,7 +159,7 @@ public final class Diagnostician {
             List<DrivingFault> faults,
             List<Finding> findings,
             Optional<Finding> suspicion,
-            Optional<Baseline> baseline,
+            Grounds grounds,
             int laps) {
         Verdict verdict;
         String reason;
@@ -191,12 +192,13 @@ public final class Diagnostician {
                     "There are signs of %s (probability %.2f), too weak to act on.",
                     place(suspicion.get()),
                     suspicion.get().probability());
+        } else if (findings.stream().noneMatch(Finding::lapWide) && grounds.losesTimeSinceAChange()) {
+            verdict = Verdict.NOT_ENOUGH_EVIDENCE;
+            reason = InGoodOrder.butSlower(grounds);
         } else if (findings.stream().noneMatch(Finding::lapWide)) {
             verdict = Verdict.NOTHING_TO_CHANGE;
             reason = findings.isEmpty()
-                    ? baseline.map(good ->
-                                    "The car does what it did in " + good.name() + ", when it was in good order.")
-                            .orElse("No problem with the car repeats round the lap.")
+                    ? InGoodOrder.words(grounds).orElse("No problem with the car repeats round the lap.")
                     : "What was found belongs to one corner: no reason to change the car.";
         } else {
             Finding first = findings.get(0);

@@ -14,6 +14,7 @@ import setwright.core.standing.SetupStanding;
  * @param levels      what is believed of the balance in each place, in driving order
  * @param level       the largest level, whether it became a finding or not
  * @param baseline    a stint of the same car in good order that the balance is held against; empty where there is none
+ * @param lost        time that the laps lost against the baseline; empty where they are not clearly slower
  * @param considered  everything that was weighed, the surest first, whether it became a finding or not
  */
 public record Grounds(
@@ -22,14 +23,26 @@ public record Grounds(
         List<BelievedLevel> levels,
         Optional<Finding> level,
         Optional<Baseline> baseline,
+        Optional<LostTime> lost,
         List<Finding> considered) {
     /** Nothing was looked at. */
     public static final Grounds NONE = new Grounds(
-            Optional.empty(), SetupStanding.unknown(), List.of(), Optional.empty(), Optional.empty(), List.of());
+            Optional.empty(),
+            SetupStanding.unknown(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
 
     public Grounds {
         levels = List.copyOf(levels);
         considered = List.copyOf(considered);
+    }
+
+    /** Tells whether laps are slower than the baseline's and the setup is another: that may be why. */
+    public boolean losesTimeSinceAChange() {
+        return lost.isPresent() && !standing.changed().isEmpty();
     }
 
     /** Tells whether a finding is a level of balance rather than an axle that lets go. */

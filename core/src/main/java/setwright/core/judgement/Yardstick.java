@@ -14,6 +14,9 @@ public final class Yardstick {
     /** Change of the balance angle, rad. */
     public static final double BALANCE_RAD = Math.toRadians(0.56);
 
+    /** Lap times of runs with the same setup differ by as much (our choice: no publication was found; common practice speaks of a tenth). */
+    public static final double RUN_TIME_SHARE = 0.001;
+
     /** An axle at its limit works at about this share of its peak slip when the driver uses 95 % of its force. */
     private static final double LIMIT_SLIP_SHARE = TyreCurve.slipShare(0.95);
 

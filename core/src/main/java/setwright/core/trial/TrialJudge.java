@@ -15,8 +15,8 @@ import setwright.core.trial.TrialModel.Estimated;
 public final class TrialJudge {
     /** A thousandth of the lap matters (our choice; half a tenth of a second on most circuits, what a position on the grid is worth). */
     private static final double TIME_SHARE = 0.001;
-    /** Lap times of runs with the same setup differ by as much (our choice: no publication was found; common practice speaks of a tenth). */
-    static final double RUN_SHARE = 0.001;
+
+    static final double RUN_SHARE = Yardstick.RUN_TIME_SHARE;
     /** A quarter of a typical setup change is worth having. */
     private static final double BALANCE_RAD = 0.25 * Yardstick.BALANCE_RAD;
     /** What calibration leaves of one recording. */

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import setwright.core.baseline.Baseline;
+import setwright.core.car.Sheets;
 import setwright.core.explanation.Explainer;
 import setwright.core.explanation.VerdictExplainer;
 import setwright.core.standing.SetupStanding.Yard;
@@ -62,6 +63,29 @@ final class AgainstABaselineTest {
         Diagnosis held =
                 diagnose(new Drive(31).pushes(ALWAYS, corner -> true), new Drive(32).pushes(ALWAYS, corner -> true));
         assertThat(held.findings()).isEmpty();
+    }
+
+    private static Diagnosis on(String tyres, Drive drive) {
+        Baseline baseline = Baseline.of("stint 7", new Drive(62).stint(), Sheets.on("red", Drive.sheet()));
+        return Diagnostician.diagnose(drive.stint(), Sheets.on(tyres, Drive.sheet()), Optional.of(baseline));
+    }
+
+    /** Who cannot use a car drives it slower, and its balance looks sound. */
+    @Test
+    void theSameBalanceInSlowerLapsIsNoProofOnceSomethingWasChanged() {
+        Diagnosis slower = on("blue", new Drive(61).top(46.0));
+        assertThat(slower.verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
+        assertThat(slower.reason()).contains("stint 7", "s slower (", "Changed since: front tyre compound");
+        assertThat(slower.grounds().lost().orElseThrow().lowS()).isPositive();
+
+        assertThat(on("blue", new Drive(61)).verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+    }
+
+    @Test
+    void slowerLapsWithTheSameSetupAreSaidToBeSlower() {
+        Diagnosis slower = on("red", new Drive(61).top(46.0));
+        assertThat(slower.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+        assertThat(slower.reason()).contains("s slower (", "with the same setup");
     }
 
     @Test

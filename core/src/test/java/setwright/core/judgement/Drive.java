@@ -47,6 +47,7 @@ public final class Drive {
     private final Random random;
     private int laps = 8;
     private double pace = 0.003;
+    private double topMps = 70.0;
     private double side = 1.0;
     private double steeringZero;
     private double slideRad;
@@ -68,6 +69,12 @@ public final class Drive {
     /** Standard deviation of the cornering speed from pass to pass, as a share; moves the braking point with it. */
     public Drive pace(double share) {
         pace = share;
+        return this;
+    }
+
+    /** Greatest speed on the straights; the corners are driven as ever. */
+    Drive top(double mps) {
+        topMps = mps;
         return this;
     }
 
@@ -154,7 +161,7 @@ public final class Drive {
         double[] v = new double[n];
         for (int i = 0; i < n; i++) {
             double k = curvature(i);
-            v[i] = k > 1.0e-6 ? Math.min(70.0, cornering[i / (int) SEGMENT_M] / Math.sqrt(k)) : 70.0;
+            v[i] = k > 1.0e-6 ? Math.min(topMps, cornering[i / (int) SEGMENT_M] / Math.sqrt(k)) : topMps;
         }
         for (int round = 0; round < 2; round++) {
             for (int i = 0; i < n; i++) {

@@ -1,0 +1,38 @@
+package setwright.core.judgement;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import setwright.core.baseline.Baseline;
+
+/** What is said of a car that shows the balance of its baseline. */
+final class InGoodOrder {
+    private InGoodOrder() {}
+
+    /** Returns that it is as it was; empty without a baseline. */
+    static Optional<String> words(Grounds grounds) {
+        return grounds.baseline()
+                .map(good -> "The car does what it did in " + good.name() + ", when it was in good order"
+                        + grounds.lost()
+                                .map(lost -> ", though the laps are " + slower(lost)
+                                        + " with the same setup: tyres, fuel, track or driver.")
+                                .orElse("."));
+    }
+
+    /** Returns that its laps are slower and the setup is another. */
+    static String butSlower(Grounds grounds) {
+        return "The balance is that of "
+                + grounds.baseline().map(Baseline::name).orElse("the baseline")
+                + ", when the car was in good order, but the laps are "
+                + grounds.lost().map(InGoodOrder::slower).orElse("slower")
+                + ": a driver holds back what he cannot use. Changed since: "
+                + grounds.standing().changed().stream()
+                        .map(change -> change.item().replace('_', ' '))
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    private static String slower(LostTime lost) {
+        return String.format(Locale.ROOT, "%.2f s slower (%.2f to %.2f)", lost.seconds(), lost.lowS(), lost.highS());
+    }
+}
