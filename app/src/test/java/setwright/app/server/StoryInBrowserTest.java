@@ -491,7 +491,8 @@ final class StoryInBrowserTest {
         assertAccessible();
         picture("night");
         page.locator("#light").selectOption("device");
-        page.locator("#units").selectOption("metric");
+        page.waitForResponse("**/stints/1/about", () -> page.locator("#units").selectOption("metric"));
+        page.waitForSelector("#live-traces[data-ready]");
     }
 
     @Test

@@ -34,6 +34,9 @@ final class SlidePattern {
      */
     private static final double MOST_TOLD_RAD = Yardstick.BALANCE_RAD;
 
+    /** Slides against what is believed otherwise: to be suspected, below what is shown as a finding. */
+    private static final double MOST_AGAINST = 0.6;
+
     private SlidePattern() {}
 
     /**
@@ -127,10 +130,13 @@ final class SlidePattern {
             return before.meanRad() < 0.0 ? before.beyond(LevelPattern.LEAST_RAD) : 0.0;
         }
         // the least that counts as a slide says nothing about the car: good drivers go that far
-        double beyond = Math.min(sizeRad - Slide.LEAST_RAD, MOST_TOLD_RAD);
-        Estimate after = before.after(-beyond, SLIDE_DOUBT_RAD);
-        double sure = after.beyond(LevelPattern.LEAST_RAD);
-        return after.meanRad() < 0.0 ? sure : Math.min(sure, 1.0 - sure);
+        double beyond = sizeRad - Slide.LEAST_RAD;
+        if (before.meanRad() > 0.0) {
+            // two witnesses against each other: nobody knows, and a change is no way to find out
+            double sure = before.after(-beyond, SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
+            return Math.min(sure, MOST_AGAINST);
+        }
+        return before.after(-Math.min(beyond, MOST_TOLD_RAD), SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
     }
 
     /**
