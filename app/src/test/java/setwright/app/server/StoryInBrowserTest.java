@@ -552,7 +552,9 @@ final class StoryInBrowserTest {
         assertAccessible();
         picture("held");
         page.click("#order a");
-        button("Take that back").click();
+        button("Take that back").waitFor();
+        page.waitForSelector("#live-traces[data-ready]");
+        press("Take that back");
         button("The car was in good order here").waitFor();
     }
 }
