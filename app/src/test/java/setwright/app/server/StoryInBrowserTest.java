@@ -83,7 +83,10 @@ final class StoryInBrowserTest {
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 
+    /** Presses a button that stands there, once the page it stands on does what its buttons say. */
     private void press(String name) {
+        button(name).waitFor();
+        page.waitForLoadState();
         button(name).click();
     }
 
@@ -288,6 +291,7 @@ final class StoryInBrowserTest {
 
     /** Turns an item by so many steps with the keyboard. */
     private void turn(String item, int steps) {
+        page.waitForLoadState();
         page.locator("#turn-" + item).focus();
         for (int i = 0; i < Math.abs(steps); i++) {
             page.keyboard().press(steps < 0 ? "ArrowLeft" : "ArrowRight");
@@ -552,7 +556,7 @@ final class StoryInBrowserTest {
         assertAccessible();
         picture("held");
         page.click("#order a");
-        button("Take that back").waitFor();
+        page.waitForURL("**/stints/2");
         page.waitForSelector("#live-traces[data-ready]");
         press("Take that back");
         button("The car was in good order here").waitFor();
