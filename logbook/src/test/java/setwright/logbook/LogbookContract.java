@@ -346,7 +346,7 @@ abstract class LogbookContract {
         assertThat(inGoodOrder(stint.carId(), stint.circuitId())).isEmpty();
 
         logbook.with(tables -> {
-            tables.stints().correct(stint.inGoodOrder(true));
+            tables.stints().correct(inGoodOrder(stint));
             return id;
         });
 
@@ -357,6 +357,25 @@ abstract class LogbookContract {
         assertThat(inGoodOrder(stint.carId() + 1, stint.circuitId())).isEmpty();
         assertThat(logbook.look(tables -> tables.stints().lines()).get(0).goodOrder())
                 .isTrue();
+    }
+
+    private static StintRow inGoodOrder(StintRow stint) {
+        return new StintRow(
+                stint.id(),
+                stint.recordingId(),
+                stint.carId(),
+                stint.setupId(),
+                stint.driverId(),
+                stint.circuitId(),
+                stint.laps(),
+                stint.goodLaps(),
+                stint.bestS(),
+                stint.meanS(),
+                stint.tyreAgeLaps(),
+                stint.trackCelsius(),
+                stint.fuelStartKg(),
+                true,
+                stint.addedAt());
     }
 
     private List<StintRow> inGoodOrder(long car, long circuit) {

@@ -141,6 +141,17 @@ public final class StintDesk {
             return baseline;
         }
 
+        /** Returns what the answer depends on, in words: the same words, the same answer. */
+        public String basis() {
+            return basis(stint)
+                    + baseline.map(good -> " against " + basis(good)).orElse("");
+        }
+
+        private static String basis(KeptStint kept) {
+            return "stint " + kept.number() + " setup " + kept.setup().id() + " circuit "
+                    + kept.circuit().id();
+        }
+
         private KeptLaps alone() {
             return new KeptLaps(stint);
         }

@@ -90,8 +90,7 @@ final class VerdictWords {
         return List.of(
                 "Put back what was changed since the baseline ("
                         + diagnosis.grounds().standing().changed().stream()
-                                .map(change ->
-                                        change.item().replace('_', ' ') + " " + change.from() + ", now " + change.to())
+                                .map(change -> change.words() + " " + change.from() + ", now " + change.to())
                                 .collect(Collectors.joining("; "))
                         + ") and drive both back to back; trial judge tells what it did.",
                 "Tyres, fuel and track make laps slower as well: keep them alike.");

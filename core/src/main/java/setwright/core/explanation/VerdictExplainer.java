@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import setwright.core.car.setup.SetupDifference;
 import setwright.core.explanation.Reason.Figure;
 import setwright.core.explanation.Reason.Kind;
 import setwright.core.explanation.Reason.Proof;
@@ -91,7 +92,7 @@ public final class VerdictExplainer {
                 ? all
                 : all + " (no replay tells what "
                         + Words.list(standing.untold().stream()
-                                .map(change -> Words.item(change.item()))
+                                .map(SetupDifference::words)
                                 .toList()) + (standing.untold().size() == 1 ? " does)" : " do)");
     }
 

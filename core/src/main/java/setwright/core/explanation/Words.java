@@ -88,7 +88,7 @@ final class Words {
     /** What was changed since the baseline: {@code front bar 3 to 5}. */
     static String changes(List<SetupDifference> changes) {
         return list(changes.stream()
-                .map(change -> item(change.item())
+                .map(change -> change.words()
                         + (change.from().isEmpty()
                                 ? " new on the sheet"
                                 : change.to().isEmpty()

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.baseline.Baseline;
+import setwright.core.car.setup.SetupDifference;
 
 /** What is said of a car that shows the balance of its baseline. */
 final class InGoodOrder {
@@ -27,7 +28,7 @@ final class InGoodOrder {
                 + grounds.lost().map(InGoodOrder::slower).orElse("slower")
                 + ": a driver holds back what he cannot use. Changed since: "
                 + grounds.standing().changed().stream()
-                        .map(change -> change.item().replace('_', ' '))
+                        .map(SetupDifference::words)
                         .collect(Collectors.joining(", "))
                 + ".";
     }

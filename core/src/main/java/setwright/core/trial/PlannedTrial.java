@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.hipparchus.stat.regression.SimpleRegression;
 import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.Yardstick;
 import setwright.core.trial.TrialRuns.Diagnosed;
 
 /**
@@ -57,7 +58,7 @@ public record PlannedTrial(
         OptionalDouble scatterRad =
                 target.isPresent() ? known(scatter(laps, TrialLap::targetRad)) : OptionalDouble.empty();
         double level = scatterRad.isPresent() ? 0.5 * Looks.LEVEL : Looks.LEVEL;
-        Scatter scatter = new Scatter(laps.size(), scatterS, TrialJudge.RUN_SHARE * lapS, scatterRad, level);
+        Scatter scatter = new Scatter(laps.size(), scatterS, Yardstick.RUN_TIME_SHARE * lapS, scatterRad, level);
         List<PlannedTrial> planned = new ArrayList<>();
         for (String order : ORDERS) {
             planned.add(scatter.planned(TrialPlan.of(order), expected));

@@ -15,8 +15,6 @@ import setwright.core.trial.TrialModel.Estimated;
 public final class TrialJudge {
     /** A thousandth of the lap matters (our choice; half a tenth of a second on most circuits, what a position on the grid is worth). */
     private static final double TIME_SHARE = 0.001;
-
-    static final double RUN_SHARE = Yardstick.RUN_TIME_SHARE;
     /** A quarter of a typical setup change is worth having. */
     private static final double BALANCE_RAD = 0.25 * Yardstick.BALANCE_RAD;
     /** What calibration leaves of one recording. */
@@ -62,7 +60,8 @@ public final class TrialJudge {
     }
 
     private Trial judge(int cold) {
-        Optional<Estimated> time = enough() ? model.ofTime(TrialLap::timeS, RUN_SHARE * lapS) : Optional.empty();
+        Optional<Estimated> time =
+                enough() ? model.ofTime(TrialLap::timeS, Yardstick.RUN_TIME_SHARE * lapS) : Optional.empty();
         if (time.isEmpty()) {
             return tooFew();
         }
@@ -82,7 +81,7 @@ public final class TrialJudge {
                 cure,
                 time.get().day(),
                 side.balance(RUN_RAD),
-                side.sectors(RUN_SHARE),
+                side.sectors(Yardstick.RUN_TIME_SHARE),
                 time.get().fit().betweenDeviation(),
                 time.get().fit().withinDeviation(),
                 verdict == TrialVerdict.UNDECIDED ? Optional.of(more(time.get(), balance)) : Optional.empty(),

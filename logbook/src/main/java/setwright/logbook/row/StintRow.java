@@ -31,24 +31,4 @@ public record StintRow(
         OptionalDouble trackCelsius,
         OptionalDouble fuelStartKg,
         boolean goodOrder,
-        Instant addedAt) {
-    /** Returns the same with what people say of the car's order. */
-    public StintRow inGoodOrder(boolean good) {
-        return new StintRow(
-                id,
-                recordingId,
-                carId,
-                setupId,
-                driverId,
-                circuitId,
-                laps,
-                goodLaps,
-                bestS,
-                meanS,
-                tyreAgeLaps,
-                trackCelsius,
-                fuelStartKg,
-                good,
-                addedAt);
-    }
-}
+        Instant addedAt) {}

@@ -1,7 +1,6 @@
 package setwright.app.server.stint;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import setwright.app.evidence.Answer;
@@ -78,12 +77,6 @@ public final class OpenStint {
 
     /** Tells whether nothing that it was judged by has changed since: its car, its setup, its circuit, its baseline and that one's setup. */
     boolean isOf(KeptLaps now) {
-        return laps.stint().setup().id() == now.stint().setup().id()
-                && laps.stint().circuit().id() == now.stint().circuit().id()
-                && baseline(laps).equals(baseline(now));
-    }
-
-    private static Optional<List<Long>> baseline(KeptLaps laps) {
-        return laps.baseline().map(good -> List.of(good.number(), good.setup().id()));
+        return laps.basis().equals(now.basis());
     }
 }

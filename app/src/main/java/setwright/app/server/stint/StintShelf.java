@@ -48,7 +48,7 @@ public final class StintShelf {
     /** Sees to it that a stint is read and judged, and that something is proposed for it. */
     public Job open(KeptLaps laps) {
         return jobs.start(
-                key(laps),
+                laps.basis(),
                 "Reading " + laps.name(),
                 Diagnoser.STEPS + 1,
                 progress -> propose(read(laps, progress), progress));
@@ -57,21 +57,15 @@ public final class StintShelf {
     /** Sees to it that something is proposed for a stint that was read already. */
     public Job propose(OpenStint stint) {
         return jobs.start(
-                key(stint.laps()), "Turning items on " + stint.laps().name(), 1, progress -> propose(stint, progress));
+                stint.laps().basis(),
+                "Turning items on " + stint.laps().name(),
+                1,
+                progress -> propose(stint, progress));
     }
 
     /** Returns the last job about a stint. */
     public Optional<Job> job(KeptLaps laps) {
-        return jobs.find(key(laps));
-    }
-
-    private static String key(KeptLaps laps) {
-        return "stint " + laps.stint().number() + " setup "
-                + laps.stint().setup().id()
-                + laps.baseline()
-                        .map(good -> " against " + good.number() + " setup "
-                                + good.setup().id())
-                        .orElse("");
+        return jobs.find(laps.basis());
     }
 
     private OpenStint read(KeptLaps laps, JobProgress progress) throws IOException {

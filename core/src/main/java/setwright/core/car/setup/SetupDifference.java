@@ -39,6 +39,11 @@ public record SetupDifference(String item, String from, String to, String unit) 
         return found;
     }
 
+    /** Returns the item as it is called in a sentence. */
+    public String words() {
+        return item.replace('_', ' ');
+    }
+
     private static String written(CarSheet sheet, String name) {
         return sheet.item(name)
                 .map(item -> ItemRange.plain(item.value()))
