@@ -57,7 +57,7 @@ final class PhasesTable implements Table<Of<PhaseOf>> {
                 number(
                         "reference",
                         Measure.ANGLE,
-                        "the same of a balanced car of these dimensions in the same motion, or of the baseline on the same stretch of road",
+                        "the same of a balanced car of these dimensions in the same motion, or what the baseline leads to expect on the same stretch of road",
                         PhaseBalance::referenceRad),
                 number(
                         "excess",

@@ -110,7 +110,17 @@ final class ExamplePasses {
         phases.put(
                 phase,
                 new PhaseBalance(
-                        phase, from, to, (to - from) / speed, reference + excess, reference, 0.8, 0.95, 11.0, speed));
+                        phase,
+                        from,
+                        to,
+                        (to - from) / speed,
+                        reference + excess,
+                        reference,
+                        0.0,
+                        0.8,
+                        0.95,
+                        11.0,
+                        speed));
     }
 
     private List<HandsEvent> hands(Corner corner, int lap, double turnIn, Map<Phase, PhaseBalance> phases) {

@@ -111,6 +111,7 @@ final class ExampleStint {
                 channel(rows.get(Quantity.SPEED)),
                 channel(rows.get(Quantity.ROAD_WHEEL_ANGLE)),
                 channel(rows.get(Quantity.YAW_RATE)),
+                channel(List.copyOf(java.util.Collections.nCopies(balance.size(), 0.0))),
                 channel(rows.get(Quantity.LATERAL_ACCELERATION)),
                 channel(rows.get(Quantity.LONGITUDINAL_ACCELERATION)),
                 channel(rows.get(Quantity.BRAKE)),

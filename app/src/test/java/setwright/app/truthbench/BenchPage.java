@@ -8,14 +8,17 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import setwright.app.scoreboard.Home;
 import setwright.app.scoreboard.Table;
 
-/** The bench's part of the page about accuracy: between two marks, so that nothing else on the page is touched. */
+/** The bench's parts of the page about accuracy: each between two marks, so that nothing else on the page is touched. */
 final class BenchPage {
-    private static final String BEGIN = "<!-- truth bench: begin -->\n";
-    private static final String END = "<!-- truth bench: end -->\n";
+    /** Name of the part without a baseline, and of that with one. */
+    static final String ALONE = "truth bench";
+
+    static final String HELD = "truth bench with a baseline";
 
     private static final String HEAD = """
             ## Truth bench
@@ -48,6 +51,16 @@ final class BenchPage {
             alarm. The judge who knows the car is told its true parameters and the balanced setup, replays both on the recorded laps
             and names the largest difference: where he is wrong, the label lies in how the driver answers the fault.
             Intervals are exact (Clopper and Pearson, 1934), 95 %%.
+
+            """;
+
+    private static final String HELD_HEAD = """
+            ## Truth bench with a baseline
+
+            The same draw, %d stints of seed %d (tuning: %d or any other), each held against another day of the same driver in the car
+            without its fault: another mood, the same logger. %s, commit %s. %d stints in which the car was lost were driven again in
+            another mood; %d cases in which it always was are left out. Run again with `./truthbench --baseline`; with `--record` it writes
+            this part of the page. A fault of technique is in the baseline as well.
 
             """;
 
@@ -114,17 +127,30 @@ final class BenchPage {
         return tables;
     }
 
+    /** Returns the tables that a baseline makes others of. */
+    private static Map<String, Table> heldTables(List<Outcome> outcomes) {
+        Map<String, Table> tables = new LinkedHashMap<>(tables(outcomes));
+        tables.keySet()
+                .retainAll(
+                        List.of("Totals", "By fault", "By car", "By channels", "Misses by kind", "Agreement, degrees"));
+        Map<String, Table> held = new LinkedHashMap<>();
+        tables.forEach((title, table) -> held.put("With a baseline: " + title.toLowerCase(Locale.ROOT), table));
+        return held;
+    }
+
     /** Writes the page. */
     static Path record(BenchRun run, BenchOptions options) {
-        StringBuilder text = new StringBuilder(HEAD.formatted(
-                run.outcomes().size(),
-                options.seed(),
-                BenchOptions.TUNING_SEED,
-                LocalDate.now(ZoneOffset.UTC),
-                System.getProperty("setwright.commit", "unknown"),
-                run.lost(),
-                run.undriveable().size()));
-        tables(run.outcomes())
+        boolean held = options.baseline();
+        StringBuilder text = new StringBuilder((held ? HELD_HEAD : HEAD)
+                .formatted(
+                        run.outcomes().size(),
+                        options.seed(),
+                        BenchOptions.TUNING_SEED,
+                        LocalDate.now(ZoneOffset.UTC),
+                        System.getProperty("setwright.commit", "unknown"),
+                        run.lost(),
+                        run.undriveable().size()));
+        (held ? heldTables(run.outcomes()) : tables(run.outcomes()))
                 .forEach((title, table) -> text.append("### ")
                         .append(title)
                         .append("\n\n")
@@ -132,20 +158,22 @@ final class BenchPage {
                         .append('\n'));
         try {
             Path page = Home.page();
-            Files.writeString(page, with(Files.readString(page), text.toString()));
+            Files.writeString(page, with(Files.readString(page), held ? HELD : ALONE, text.toString()));
             return page;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Returns a page with the text between the marks replaced, or added at the end. */
-    static String with(String page, String text) {
-        int begin = page.indexOf(BEGIN);
-        int end = page.indexOf(END);
+    /** Returns a page with the text between the marks of a part replaced, or added at the end. */
+    static String with(String page, String part, String text) {
+        String first = "<!-- " + part + ": begin -->\n";
+        String last = "<!-- " + part + ": end -->\n";
+        int begin = page.indexOf(first);
+        int end = page.indexOf(last);
         if (begin < 0 || end < begin) {
-            return page + "\n" + BEGIN + "\n" + text + END;
+            return page + "\n" + first + "\n" + text + last;
         }
-        return page.substring(0, begin) + BEGIN + "\n" + text + page.substring(end);
+        return page.substring(0, begin) + first + "\n" + text + page.substring(end);
     }
 }

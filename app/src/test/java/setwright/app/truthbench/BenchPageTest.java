@@ -11,14 +11,22 @@ final class BenchPageTest {
 
     @Test
     void onlyWhatStandsBetweenTheMarksIsReplaced() {
-        String first = BenchPage.with(PAGE, "old figures\n");
+        String first = BenchPage.with(PAGE, BenchPage.ALONE, "old figures\n");
         assertThat(first).startsWith(PAGE).contains("old figures");
-        String second = BenchPage.with(first + "\nWritten below.\n", "new figures\n");
+        String second = BenchPage.with(first + "\nWritten below.\n", BenchPage.ALONE, "new figures\n");
         assertThat(second)
                 .startsWith(PAGE)
                 .contains("new figures")
                 .doesNotContain("old figures")
                 .endsWith("Written below.\n");
+    }
+
+    @Test
+    void bothPartsLieSideBySide() {
+        String both = BenchPage.with(BenchPage.with(PAGE, BenchPage.HELD, "held\n"), BenchPage.ALONE, "alone\n");
+        assertThat(BenchPage.with(both, BenchPage.HELD, "held anew\n"))
+                .contains("alone\n", "held anew\n")
+                .doesNotContain("held\n");
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.HandlingTrace;
+import setwright.core.recording.Channel;
 
 /*
  * Design note. Two stints are compared place by place, not phase by phase: had each its own phases, the same car braked a little
@@ -14,7 +15,7 @@ import setwright.core.handling.HandlingTrace;
  * there, as a pass does: between two corners it may do either.
  */
 
-/** The balance of one stint along the road, lap by lap. */
+/** A balance angle of one stint along the road, lap by lap. */
 final class RoadBalance {
     private static final double NODE_M = 1.0;
     /** Samples farther apart have a gap between them; at 50 rows a second a car at 100 m/s leaves 2 m. */
@@ -72,8 +73,12 @@ final class RoadBalance {
         this.all = all;
     }
 
-    /** Lays out the judged laps of a stint. */
-    static RoadBalance of(Stint stint, HandlingTrace trace) {
+    /**
+     * Lays out the judged laps of a stint.
+     *
+     * @param angle  at each sample, rad, without the sign of the turn; positive: understeer
+     */
+    static RoadBalance of(Stint stint, HandlingTrace trace, Channel angle) {
         double length = stint.circuit().line().lengthM();
         int nodes = Math.max(1, (int) Math.round(length / NODE_M));
         Row all = new Row(nodes);
@@ -81,7 +86,7 @@ final class RoadBalance {
         for (Lap lap : stint.goodLaps()) {
             Row row = new Row(nodes);
             for (int i = lap.from() + 1; i < lap.to(); i++) {
-                lay(stint, trace, i, length, row, all);
+                lay(stint, trace, angle, i, length, row, all);
             }
             laps.add(row);
         }
@@ -89,12 +94,12 @@ final class RoadBalance {
     }
 
     /** Lays what lies between a sample and the one before onto the nodes between them. */
-    private static void lay(Stint stint, HandlingTrace trace, int i, double length, Row row, Row all) {
+    private static void lay(Stint stint, HandlingTrace trace, Channel angles, int i, double length, Row row, Row all) {
         double from = stint.station().get(i - 1);
         double to = stint.station().get(i);
         to += to < from - 0.5 * length ? length : 0.0;
-        double before = signed(trace, i - 1);
-        double after = signed(trace, i);
+        double before = signed(trace, angles, i - 1);
+        double after = signed(trace, angles, i);
         if (!(to > from && to - from < GAP_M) || Double.isNaN(before + after)) {
             return;
         }
@@ -111,8 +116,8 @@ final class RoadBalance {
         }
     }
 
-    private static double signed(HandlingTrace trace, int i) {
-        return Math.signum(trace.lateral().get(i)) * trace.balance().get(i);
+    private static double signed(HandlingTrace trace, Channel angles, int i) {
+        return Math.signum(trace.lateral().get(i)) * angles.get(i);
     }
 
     /** Returns the mean angle of all laps at a place, rad, left turns positive; empty where none has it. */

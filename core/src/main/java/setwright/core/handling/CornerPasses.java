@@ -110,6 +110,7 @@ public final class CornerPasses {
                 count * window.stepS(),
                 cornering ? balance / weight : Double.NaN,
                 cornering ? reference / weight : Double.NaN,
+                0.0,
                 front / weight,
                 rear / weight,
                 lateral / count,

@@ -10,6 +10,7 @@ import setwright.core.recording.Channel;
  * @param speed            m/s
  * @param steer            mean road wheel angle, rad
  * @param yawRate          rad/s, measured or from the path
+ * @param yawAcceleration  rad/s²
  * @param lateral          lateral acceleration, m/s²
  * @param forward          longitudinal acceleration, m/s²
  * @param brake            0..1
@@ -26,6 +27,7 @@ public record HandlingTrace(
         Channel speed,
         Channel steer,
         Channel yawRate,
+        Channel yawAcceleration,
         Channel lateral,
         Channel forward,
         Channel brake,
@@ -38,12 +40,30 @@ public record HandlingTrace(
         SteeringScale steering,
         boolean yawMeasured) {
 
+    /** Returns the same trace with what another balanced car would show in the same motion as its reference. */
+    public HandlingTrace against(BalancedCar other) {
+        double[] shown = new double[balance.size()];
+        for (int i = 0; i < shown.length; i++) {
+            double side = Math.signum(lateral.get(i));
+            shown[i] = Double.isNaN(balance.get(i))
+                    ? Double.NaN
+                    : other.balance(
+                            speed.get(i),
+                            Math.abs(lateral.get(i)),
+                            forward.get(i),
+                            tyre(i),
+                            side * yawAcceleration.get(i));
+        }
+        return against(Channel.of(shown));
+    }
+
     /** Returns the same trace with another reference, rad. */
     public HandlingTrace against(Channel otherReference) {
         return new HandlingTrace(
                 speed,
                 steer,
                 yawRate,
+                yawAcceleration,
                 lateral,
                 forward,
                 brake,

@@ -67,30 +67,28 @@ public final class HandlingTracer {
                 only(judged, tyre),
                 only(judged, yawRise),
                 only(judged, balance));
-        double[] reference = new double[count];
         double[] use = new double[count];
         for (int i = 0; i < count; i++) {
-            double speed = motion.speed()[i];
-            reference[i] = Double.isNaN(balance[i])
-                    ? Double.NaN
-                    : car.balance(speed, inward[i], motion.forward()[i], tyre[i], yawRise[i]);
-            use[i] = Math.hypot(inward[i], Math.min(motion.forward()[i], 0.0)) / grip.at(speed);
+            use[i] = Math.hypot(inward[i], Math.min(motion.forward()[i], 0.0)) / grip.at(motion.speed()[i]);
         }
+        Channel measuredBalance = Channel.of(balance);
         return new HandlingTrace(
-                Channel.of(motion.speed()),
-                Channel.of(motion.steer()),
-                Channel.of(motion.yawRate()),
-                Channel.of(motion.lateral()),
-                Channel.of(motion.forward()),
-                Channel.of(motion.brake()),
-                Channel.of(motion.throttle()),
-                Channel.of(balance),
-                Channel.of(reference),
-                Channel.of(use),
-                car,
-                noise(motion, sheet),
-                steering,
-                motion.yawMeasured());
+                        Channel.of(motion.speed()),
+                        Channel.of(motion.steer()),
+                        Channel.of(motion.yawRate()),
+                        Channel.of(motion.yawAcceleration()),
+                        Channel.of(motion.lateral()),
+                        Channel.of(motion.forward()),
+                        Channel.of(motion.brake()),
+                        Channel.of(motion.throttle()),
+                        measuredBalance,
+                        measuredBalance, // its own reference comes with the car
+                        Channel.of(use),
+                        car,
+                        noise(motion, sheet),
+                        steering,
+                        motion.yawMeasured())
+                .against(car);
     }
 
     private static SteeringScale scale(Motion motion, GripLimit grip, boolean[] judged, CarSheet sheet) {

@@ -9,7 +9,9 @@ package setwright.core.handling;
  * @param timeS          time spent in it, s
  * @param balanceRad     slip angle front minus rear, weighted with lateral acceleration, rad; positive: understeer; NaN
  *                       when the car hardly corners in this phase
- * @param referenceRad   what a balanced car of the same dimensions shows in the same motion, rad; NaN likewise
+ * @param referenceRad   what it is held against, rad: what a balanced car of the same dimensions shows in the same motion, or
+ *                       another car; NaN likewise
+ * @param referenceDoubtRad  how far that may be off because the other car was driven otherwise, rad, &gt;= 0
  * @param frontUse       front axle slip as a share of its peak, 0..; NaN when it cannot be told
  * @param rearUse        rear axle slip as a share of its peak, 0..; NaN when it cannot be told
  * @param lateralMps2    mean lateral acceleration toward the inside of the corner, m/s²
@@ -22,6 +24,7 @@ public record PhaseBalance(
         double timeS,
         double balanceRad,
         double referenceRad,
+        double referenceDoubtRad,
         double frontUse,
         double rearUse,
         double lateralMps2,
@@ -32,9 +35,14 @@ public record PhaseBalance(
         return balanceRad - referenceRad;
     }
 
-    /** Returns the same balance against another reference, rad. */
-    public PhaseBalance against(double otherRad) {
+    /**
+     * Returns the same balance against another reference.
+     *
+     * @param otherRad  what another car showed, rad
+     * @param doubtRad  how far that may be off because it was driven otherwise, rad
+     */
+    public PhaseBalance against(double otherRad, double doubtRad) {
         return new PhaseBalance(
-                phase, fromM, toM, timeS, balanceRad, otherRad, frontUse, rearUse, lateralMps2, speedMps);
+                phase, fromM, toM, timeS, balanceRad, otherRad, doubtRad, frontUse, rearUse, lateralMps2, speedMps);
     }
 }

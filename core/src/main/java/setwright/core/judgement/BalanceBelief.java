@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -53,10 +54,17 @@ public final class BalanceBelief {
     private final RealMatrix covariance;
 
     /**
-     * One phase in one class of corners: its weight, the measured excess, its standard error over the laps and how much of the limit
-     * shows there, 0..1.
+     * One phase in one class of corners: its weight, the measured excess, its standard error over the laps, how far the reference may
+     * be off for being driven otherwise, and how much of the limit shows there, 0..1.
      */
-    private record Cell(Phase phase, SpeedClass speed, double weight, double excess, double errorRad, double shape) {
+    private record Cell(
+            Phase phase,
+            SpeedClass speed,
+            double weight,
+            double excess,
+            double errorRad,
+            double referenceDoubtRad,
+            double shape) {
         Pool pool() {
             return Pool.of(phase, speed);
         }
@@ -124,7 +132,8 @@ public final class BalanceBelief {
                 noise.setEntry(i, k, reference.commonRad2(shapes));
             }
             doubt.addToEntry(i, i, reference.unlistedCellRad2());
-            noise.addToEntry(i, i, reference.cellRad2(one.errorRad()));
+            noise.addToEntry(
+                    i, i, reference.cellRad2(one.errorRad()) + one.referenceDoubtRad() * one.referenceDoubtRad());
         }
         if (n == 0) {
             return new BalanceBelief(reference, cells, prior, doubt);
@@ -163,6 +172,9 @@ public final class BalanceBelief {
                                     .mapToDouble(PhaseBalance::excessRad)
                                     .toArray()),
                             errorRad(there, phase),
+                            Robust.median(here.stream()
+                                    .mapToDouble(PhaseBalance::referenceDoubtRad)
+                                    .toArray()),
                             Math.min(
                                     1.0,
                                     Robust.median(here.stream()
@@ -275,11 +287,20 @@ public final class BalanceBelief {
 
     /** Returns the measured excess over the reference in a phase of some corners, rad; NaN when none has it. */
     double excessRad(Phase phase, SpeedRange range) {
+        return mean(phase, range, Cell::excess);
+    }
+
+    /** Returns how far the reference may be off there for being driven otherwise, rad; NaN when none has it. */
+    double referenceDoubtRad(Phase phase, SpeedRange range) {
+        return mean(phase, range, Cell::referenceDoubtRad);
+    }
+
+    private double mean(Phase phase, SpeedRange range, ToDoubleFunction<Cell> value) {
         double sum = 0.0;
         double weights = 0.0;
         for (Cell cell : cells) {
             if (cell.phase() == phase && range.takes(cell.speed())) {
-                sum += cell.weight() * cell.excess();
+                sum += cell.weight() * value.applyAsDouble(cell);
                 weights += cell.weight();
             }
         }

@@ -60,7 +60,8 @@ public final class Diagnostician {
      * @throws setwright.core.handling.NoSteering when no steering angle was recorded
      */
     public static Diagnosis diagnose(Stint stint, CarSheet sheet, Optional<Baseline> baseline) {
-        HandlingTrace reckoned = HandlingTracer.trace(stint, sheet);
+        HandlingTrace own = HandlingTracer.trace(stint, sheet);
+        HandlingTrace reckoned = baseline.map(good -> good.reckoned(own)).orElse(own);
         List<CornerPass> found = CornerPasses.of(stint, reckoned, sheet);
         // slides and the driver's events are told from the laps themselves; only the level needs to know what is usual
         List<CornerPass> passes = baseline.map(good -> good.held(found)).orElse(found);

@@ -31,6 +31,8 @@ final class LevelPattern {
     private static final double LEAST_EVERYWHERE_RAD = 0.5 * LEAST_RAD;
     /** One end of the speeds with less than this share of the other's is not part of the problem (our choice). */
     private static final double ONE_END = 0.4;
+    /** Another way of driving is told when it may do a tenth of what a typical setup change does. */
+    private static final double LEAST_OTHERWISE_RAD = 0.05 * Yardstick.BALANCE_RAD;
     /** A corner shows it with half of what the pool does. */
     private static final double SHOWS = 0.5;
 
@@ -213,6 +215,14 @@ final class LevelPattern {
                 baseline
                         ? "in the baseline over the same stretches of road"
                         : "the reference; what a healthy car shows is known to half a degree only"));
+        double otherwise = belief.referenceDoubtRad(place.phase(), place.speed());
+        if (otherwise > LEAST_OTHERWISE_RAD) {
+            why.add(String.format(
+                    Locale.ROOT,
+                    "It is driven otherwise there than in the baseline, which by itself would move the balance by about %.2f deg:"
+                            + " half of that is allowed for, and half is doubt.",
+                    2.0 * Math.toDegrees(otherwise)));
+        }
         why.add(String.format(
                 Locale.ROOT,
                 "Both together: %.2f deg of %s, give or take %.2f deg.",

@@ -1,10 +1,12 @@
 package setwright.core.standing;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
@@ -40,6 +42,10 @@ public final class SetupStanding {
     private static final double LEAST_TURN = 0.1;
 
     private static final int DRAWS = 40;
+    /** What an item does that is ordinary all but certainly hardly counts, and need not be known as well. */
+    private static final int FEW_DRAWS = 10;
+
+    private static final double HARDLY_COUNTS = 0.1;
 
     private final Yard yard;
     private final List<ItemStanding> items;
@@ -112,14 +118,22 @@ public final class SetupStanding {
     }
 
     private static List<ItemStanding> replayed(List<Held> held, Predictor predictor) {
+        Map<Boolean, List<Held>> counting =
+                held.stream().collect(Collectors.partitioningBy(one -> one.unusual() >= HARDLY_COUNTS));
+        Map<Held, ItemStanding> found = new HashMap<>();
+        counting.forEach((counts, some) -> replay(some, predictor, counts ? DRAWS : FEW_DRAWS, found));
+        return held.stream().map(found::get).toList();
+    }
+
+    private static void replay(List<Held> held, Predictor predictor, int draws, Map<Held, ItemStanding> found) {
         if (held.isEmpty()) {
-            return List.of(); // cars would be drawn and driven for nothing
+            return; // cars would be drawn and driven for nothing
         }
         List<Prediction> effects =
-                predictor.predict(held.stream().map(one -> List.of(one.turn())).toList(), DRAWS);
-        return IntStream.range(0, held.size())
-                .mapToObj(i -> held.get(i).standing(effects.get(i)))
-                .toList();
+                predictor.predict(held.stream().map(one -> List.of(one.turn())).toList(), draws);
+        for (int i = 0; i < held.size(); i++) {
+            found.put(held.get(i), held.get(i).standing(effects.get(i)));
+        }
     }
 
     /** Tells whether a sheet gives the range of any item that moves the balance. */

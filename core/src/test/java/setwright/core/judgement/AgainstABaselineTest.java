@@ -11,6 +11,7 @@ import setwright.core.baseline.Baseline;
 import setwright.core.car.Sheets;
 import setwright.core.explanation.Explainer;
 import setwright.core.explanation.VerdictExplainer;
+import setwright.core.handling.Phase;
 import setwright.core.standing.SetupStanding.Yard;
 
 /** The judgement on invented stints that are held against another stint of the same car. */
@@ -65,6 +66,18 @@ final class AgainstABaselineTest {
         assertThat(held.findings()).isEmpty();
     }
 
+    @Test
+    void whatIsDrivenOtherwiseIsSaidWhereItMatters() {
+        Finding slower = diagnose(new Drive(71).top(42.0), new Drive(72))
+                .grounds()
+                .level()
+                .orElseThrow();
+        assertThat(slower.phase()).isEqualTo(Phase.ENTRY);
+        assertThat(slower.why()).anyMatch(why -> why.contains("driven otherwise there than in the baseline"));
+        Finding alike = diagnose(new Drive(71), new Drive(72)).grounds().level().orElseThrow();
+        assertThat(alike.why()).noneMatch(why -> why.contains("driven otherwise"));
+    }
+
     private static Diagnosis on(String tyres, Drive drive) {
         Baseline baseline = Baseline.of("stint 7", new Drive(62).stint(), Sheets.on("red", Drive.sheet()));
         return Diagnostician.diagnose(drive.stint(), Sheets.on(tyres, Drive.sheet()), Optional.of(baseline));
@@ -86,6 +99,16 @@ final class AgainstABaselineTest {
         Diagnosis slower = on("red", new Drive(61).top(46.0));
         assertThat(slower.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
         assertThat(slower.reason()).contains("s slower (", "with the same setup");
+    }
+
+    /** A car that brakes from a lower speed shows other angles on the way in, and nothing is wrong with it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {46.0, 42.0})
+    void theSameCarAtAnotherSpeedIsAsItWas(double top) {
+        Diagnosis slower = diagnose(new Drive(71).top(top), new Drive(72));
+        assertThat(slower.grounds().level().map(Finding::probability).orElse(0.0))
+                .isLessThan(0.5);
+        assertThat(slower.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
     }
 
     @Test

@@ -63,7 +63,9 @@ final class SpeedSlopeTest {
                 SpeedClass.of(speed),
                 new CornerEvents(none, none, none, none, none, none, none, none, none),
                 0.0,
-                Map.of(Phase.MID, new PhaseBalance(Phase.MID, 0.0, 30.0, 1.0, excessRad, 0.0, USE, USE, 12.0, speed)),
+                Map.of(
+                        Phase.MID,
+                        new PhaseBalance(Phase.MID, 0.0, 30.0, 1.0, excessRad, 0.0, 0.0, USE, USE, 12.0, speed)),
                 List.of(),
                 List.of(),
                 new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, 0.0, 1.5, 1.2),
