@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.units.Figures;
+import setwright.core.explanation.Reason;
+import setwright.core.explanation.VerdictExplainer;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
@@ -75,15 +77,38 @@ final class VerdictWords {
                 List.of(
                         "Leave the car as it is and keep these laps to compare with.",
                         "Look for time in the driving: the corners that scatter most are under Driving.");
-            case NOT_ENOUGH_EVIDENCE ->
-                diagnosis.grounds().losesTimeSinceAChange()
-                                && diagnosis.stint().goodLaps().size() >= LapsNeeded.FEWEST
-                        ? backToBack()
-                        : List.of(
-                                "Record " + moreLaps()
-                                        + " in one run, at a steady pace and without traffic, and ask again.",
-                                "Which laps and corners could not be used, and why, stands under Laps and Driving.");
+            case NOT_ENOUGH_EVIDENCE -> whatWouldTell();
         };
+    }
+
+    /** More laps are asked for only where they would help. */
+    private List<String> whatWouldTell() {
+        boolean fewLaps = diagnosis.stint().goodLaps().size() < LapsNeeded.FEWEST;
+        if (diagnosis.trace().steering().contradicts()) {
+            return List.of(
+                    "Correct the steering ratio or the wheelbase on the car sheet: turn the steering wheel by a known angle, see how far the"
+                            + " front wheels turn, and divide the first by the second.",
+                    fewLaps
+                            ? "Then ask again, with " + moreLaps() + "."
+                            : "Then ask again with these same laps: no others are needed.");
+        }
+        if (!fewLaps && diagnosis.grounds().losesTimeSinceAChange()) {
+            return backToBack();
+        }
+        Optional<String> settles = fewLaps || LapsNeeded.forVerdict(diagnosis).isPresent()
+                ? Optional.empty()
+                : diagnosis.grounds().considered().stream().findFirst().flatMap(considered -> settling());
+        return settles.map(sentence -> List.of(sentence, "Until then leave the car as it is."))
+                .orElseGet(() -> List.of(
+                        "Record " + moreLaps() + " in one run, at a steady pace and without traffic, and ask again.",
+                        "Which laps and corners could not be used, and why, stands under Laps and Driving."));
+    }
+
+    private Optional<String> settling() {
+        return VerdictExplainer.explain(diagnosis).stream()
+                .filter(reason -> reason.kind() == Reason.Kind.TO_SETTLE)
+                .map(Reason::sentence)
+                .findFirst();
     }
 
     private List<String> backToBack() {
@@ -97,7 +122,8 @@ final class VerdictWords {
     }
 
     private String moreLaps() {
-        OptionalInt more = LapsNeeded.forVerdict(diagnosis);
+        int missing = LapsNeeded.FEWEST - diagnosis.stint().goodLaps().size();
+        OptionalInt more = missing > 0 ? OptionalInt.of(missing) : LapsNeeded.forVerdict(diagnosis);
         return more.isEmpty()
                 ? "more laps"
                 : "at least " + more.getAsInt() + (more.getAsInt() == 1 ? " more lap" : " more laps") + " like these";

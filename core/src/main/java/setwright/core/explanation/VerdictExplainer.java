@@ -23,6 +23,8 @@ import setwright.core.standing.SetupStanding;
 
 /** Tells why nothing is to be changed, or why that cannot be said: what was looked at, what was seen, what would settle it. */
 public final class VerdictExplainer {
+    private static final String BASELINE = " a stint of this very car in good order on this circuit, as a baseline.";
+
     private final Diagnosis diagnosis;
     private final int laps;
 
@@ -188,6 +190,7 @@ public final class VerdictExplainer {
                     Kind.TO_SETTLE,
                     finding.lapWide()
                             ? "More laps like these would not make it count; only if it came in more of them."
+                                    + witnesses(finding)
                             : "More laps would not make it a reason to change the car; it would have to show in other"
                                     + " corners too.");
         }
@@ -215,12 +218,19 @@ public final class VerdictExplainer {
                         Words.degrees(noise),
                         against() ? "what two stints of one car differ by" : "what a healthy car of this kind shows",
                         Words.degrees(doubt),
-                        against()
-                                ? run
-                                : run
-                                        + " So would a stint of this very car in good order on this circuit, as a baseline."),
+                        against() ? run : run + " So would" + BASELINE),
                 Figure.of("scatter of the mean", Math.toDegrees(noise), "deg"),
                 Figure.of("doubt", Math.toDegrees(doubt), "deg"));
+    }
+
+    /** Who else could be asked whether slides are the car's. */
+    private String witnesses(Finding finding) {
+        if (against() || finding.cause() == Finding.Cause.DRIVER) {
+            return "";
+        }
+        return diagnosis.grounds().standing().isUnknown()
+                ? " Whether it is the car's, ranges on the car sheet would help to tell, and so would" + BASELINE
+                : " Whether it is the car's would be told by" + BASELINE;
     }
 
     private boolean against() {
