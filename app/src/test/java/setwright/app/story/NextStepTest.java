@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import setwright.app.evidence.Answer;
 import setwright.app.scoreboard.Home;
 import setwright.app.units.Figures;
@@ -17,7 +19,6 @@ import setwright.app.units.UnitSystem;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
-import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Verdict;
 import setwright.intake.RecordingReader;
@@ -28,7 +29,11 @@ final class NextStepTest {
     @TempDir
     private Path folder;
 
-    private Story story(String name, UnaryOperator<String> sheet) throws IOException {
+    private static String withoutRanges(String sheet) {
+        return sheet.replaceAll(",? *(min|max): *[-\\d.]+", "");
+    }
+
+    private Answer answer(String name, UnaryOperator<String> sheet) throws IOException {
         Path practice = Home.cases().resolve(name);
         Path file = folder.resolve("car.yaml");
         Files.writeString(file, sheet.apply(Files.readString(practice.resolve("car.yaml"))));
@@ -36,9 +41,20 @@ final class NextStepTest {
         Stint stint = StintBuilder.build(
                 RecordingReader.read(practice.resolve("stint1.csv.gz"), Optional.empty(), Optional.of(car))
                         .recording());
-        Diagnosis diagnosis = Diagnostician.diagnose(stint, car);
-        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
-        return Storyteller.tell(new Answer(diagnosis, car, List.of(), List.of()), Figures.forPage(UnitSystem.METRIC));
+        return new Answer(Diagnostician.diagnose(stint, car), car, List.of(), List.of());
+    }
+
+    private Story story(String name, UnaryOperator<String> sheet) throws IOException {
+        Answer answer = answer(name, sheet);
+        assertThat(answer.diagnosis().verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
+        return Storyteller.tell(answer, Figures.forPage(UnitSystem.METRIC));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"practice-01", "practice-05", "practice-06", "practice-07"})
+    void lapsAloneAreNoReasonToChangeACar(String name) throws IOException {
+        assertThat(answer(name, NextStepTest::withoutRanges).diagnosis().verdict())
+                .isIn(Verdict.NOTHING_TO_CHANGE, Verdict.NOT_ENOUGH_EVIDENCE);
     }
 
     @Test
@@ -53,7 +69,7 @@ final class NextStepTest {
 
     @Test
     void whatMoreLapsDoNotSettleIsSettledOtherwise() throws IOException {
-        Story story = story("practice-04", text -> text.replaceAll(",? *(min|max): *[-\\d.]+", ""));
+        Story story = story("practice-04", NextStepTest::withoutRanges);
         assertThat(story.next()).noneMatch(step -> step.startsWith("Record"));
         assertThat(story.next().get(0))
                 .startsWith("More laps like these would not make it count")

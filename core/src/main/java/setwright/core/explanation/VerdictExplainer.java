@@ -133,7 +133,7 @@ public final class VerdictExplainer {
     }
 
     private Reason whyNot(Finding finding) {
-        double least = Diagnostician.leastProbability(finding);
+        double least = least(finding);
         boolean sure = finding.probability() >= least;
         String sentence = laps < LapsNeeded.FEWEST
                 ? "Too few laps: what shows in every one of " + Words.count(laps, "lap", "laps")
@@ -177,7 +177,7 @@ public final class VerdictExplainer {
         }
         Finding finding = most.get();
         OptionalInt more = LapsNeeded.toSettle(diagnosis, finding);
-        if (more.isPresent() && finding.probability() < Diagnostician.leastProbability(finding)) {
+        if (more.isPresent() && finding.probability() < least(finding)) {
             return Reason.of(
                     Kind.TO_SETTLE,
                     Words.format(
@@ -231,6 +231,10 @@ public final class VerdictExplainer {
         return diagnosis.grounds().standing().isUnknown()
                 ? " Whether it is the car's, ranges on the car sheet would help to tell, and so would" + BASELINE
                 : " Whether it is the car's would be told by" + BASELINE;
+    }
+
+    private double least(Finding finding) {
+        return Diagnostician.leastProbability(finding, diagnosis.grounds().standing());
     }
 
     private boolean against() {

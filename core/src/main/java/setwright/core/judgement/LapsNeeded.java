@@ -70,7 +70,9 @@ public final class LapsNeeded {
         double rest = finding.probability() / now;
         for (int more = 1; more <= MOST; more++) {
             double scale = (laps + more) / (double) laps;
-            if (rest * probability(byCorner, scale) >= Diagnostician.leastProbability(finding)) {
+            if (rest * probability(byCorner, scale)
+                    >= Diagnostician.leastProbability(
+                            finding, diagnosis.grounds().standing())) {
                 return OptionalInt.of(more);
             }
         }

@@ -99,7 +99,7 @@ final class LevelPooling {
                         j -> drivers.size() < 2 ? 0.0 : beyond(place.measured().apart(j), direction))
                 .toArray();
         int who = Pooler.largest(alone);
-        Belongs belongs = common >= Pooler.SURE
+        Belongs belongs = common >= Pooler.sure(stints)
                 ? Belongs.CAR
                 : alone[who] >= Pooler.SURE_OF_A_DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
         return finding(place, sign, belongs, who, common, alone);
@@ -190,7 +190,12 @@ final class LevelPooling {
                     alone[j] = sure;
                     double common = common(place, sign);
                     return Optional.of(finding(
-                            place, sign, common >= Pooler.SURE ? Belongs.CAR : Belongs.ONE_DRIVER, j, common, alone));
+                            place,
+                            sign,
+                            common >= Pooler.sure(stints) ? Belongs.CAR : Belongs.ONE_DRIVER,
+                            j,
+                            common,
+                            alone));
                 });
     }
 

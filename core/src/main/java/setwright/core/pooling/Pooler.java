@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Verdict;
@@ -23,6 +24,8 @@ import setwright.core.pooling.PooledFinding.Belongs;
 public final class Pooler {
     /** From this probability on a problem is the car's, as with one stint. */
     static final double SURE = 0.65;
+    /** The same for a level where nothing but laps is known of the car, as with one stint: what a healthy one shows is in doubt for all drivers. */
+    private static final double SURE_BY_LAPS_ONLY = 0.95;
     /** From this on it is one driver's, as with one stint. */
     static final double SURE_OF_A_DRIVER = 0.8;
 
@@ -69,7 +72,7 @@ public final class Pooler {
     static List<Finding> distinct(List<DriverStint> stints, boolean level) {
         return stints.stream()
                 .map(DriverStint::diagnosis)
-                .flatMap(diagnosis -> diagnosis.findings().stream()
+                .flatMap(diagnosis -> shown(diagnosis)
                         .filter(Finding::lapWide)
                         .filter(finding -> diagnosis.grounds().isLevel(finding) == level))
                 .collect(Collectors.groupingBy(
@@ -80,6 +83,27 @@ public final class Pooler {
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparing(Finding::phase).thenComparing(Finding::balance))
                 .toList();
+    }
+
+    /** Where only laps speak of a car, a suspicion is enough to be held against the others: drivers are further witnesses. */
+    private static Stream<Finding> shown(Diagnosis diagnosis) {
+        boolean suspected = diagnosis.grounds().standing().isUnknown()
+                && diagnosis.findings().stream().noneMatch(Finding::lapWide);
+        return suspected
+                ? diagnosis.grounds().considered().stream()
+                        .filter(finding -> finding.cause() == Finding.Cause.CAR && finding.probability() >= SURE)
+                : diagnosis.findings().stream();
+    }
+
+    /** Tells whether nothing but laps is known of the car. */
+    static boolean lapsOnly(List<DriverStint> stints) {
+        return stints.stream()
+                .allMatch(stint -> stint.diagnosis().grounds().standing().isUnknown());
+    }
+
+    /** Returns from which probability on a level of balance is the car's. */
+    static double sure(List<DriverStint> stints) {
+        return lapsOnly(stints) ? SURE_BY_LAPS_ONLY : SURE;
     }
 
     private static PooledDiagnosis conclude(

@@ -46,10 +46,11 @@ final class SlidePooling {
         }
         double common = shares.allMostly();
         int who = Pooler.largest(alone);
+        boolean nobodyElse = drivers.size() == 1 && Pooler.lapsOnly(stints);
         Belongs belongs = common >= Pooler.SURE
                 ? finding.cause() == Cause.DRIVER
                         ? drivers.size() == 1 ? Belongs.ONE_DRIVER : Belongs.EVERY_DRIVER
-                        : Belongs.CAR
+                        : nobodyElse ? Belongs.UNDECIDED : Belongs.CAR
                 : alone[who] >= Pooler.SURE_OF_A_DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
         String driver = belongs == Belongs.ONE_DRIVER ? drivers.get(who) : "";
         return new PooledFinding(
@@ -101,8 +102,12 @@ final class SlidePooling {
                                 "it is more likely %s's technique than the car (probability that all have it %.2f).",
                                 driver, common);
                     case UNDECIDED ->
-                        Pooler.format(
-                                "whether all have it is not clear (probability %.2f); more laps would tell.", common);
+                        common >= Pooler.SURE
+                                ? "whether that is the car is not clear: cars in good order do it, too, and nothing but one driver's laps"
+                                        + " speaks; ranges on the car sheet or a baseline would tell."
+                                : Pooler.format(
+                                        "whether all have it is not clear (probability %.2f); more laps would tell.",
+                                        common);
                 };
     }
 }

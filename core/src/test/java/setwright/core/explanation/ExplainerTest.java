@@ -35,7 +35,7 @@ final class ExplainerTest {
     @Test
     void aSlideIsExplainedByItsLapsCornersAndInput() {
         Diagnosis diagnosis = diagnose(new Drive(11).rearSteps(CLEAR_STEP, corner -> corner <= 4));
-        Finding finding = diagnosis.findings().get(0);
+        Finding finding = diagnosis.grounds().considered().get(0);
         Explanation explanation = Explainer.explain(diagnosis, finding);
 
         assertThat(explanation.reasons())
@@ -56,7 +56,7 @@ final class ExplainerTest {
     @Test
     void whatElseItCouldBeIsWeighedAgainstTheFinding() {
         Diagnosis diagnosis = diagnose(new Drive(12).rearSteps(CLEAR_STEP, corner -> corner <= 4));
-        Finding finding = diagnosis.findings().get(0);
+        Finding finding = diagnosis.grounds().considered().get(0);
         List<Alternative> others = Explainer.explain(diagnosis, finding).alternatives();
 
         assertThat(others).extracting(Alternative::what).contains("chance", "the driver, not the car");
@@ -124,7 +124,8 @@ final class ExplainerTest {
 
     @Test
     void aFindingExplainsItself() {
-        Diagnosis diagnosis = diagnose(new Drive(13).rearSteps(CLEAR_STEP, corner -> corner <= 4));
+        Diagnosis diagnosis = diagnose(new Drive(31).pushes(Math.toRadians(2.5), corner -> true));
+        assertThat(diagnosis.findings()).isNotEmpty();
         assertThat(VerdictExplainer.explain(diagnosis)).isEmpty();
     }
 

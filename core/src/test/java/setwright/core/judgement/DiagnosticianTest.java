@@ -17,6 +17,12 @@ final class DiagnosticianTest {
         return Diagnostician.diagnose(drive.stint(), Drive.sheet());
     }
 
+    private static List<Finding> suspected(Diagnosis diagnosis) {
+        return diagnosis.grounds().considered().stream()
+                .filter(finding -> finding.probability() > 0.65)
+                .toList();
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void findsNothingOnAHealthyCar(long seed) {
@@ -29,11 +35,12 @@ final class DiagnosticianTest {
 
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14})
-    void findsTheRearThatStepsOutOnEntry(long seed) {
+    void suspectsTheRearThatStepsOutOnEntryWhereNothingElseIsKnownOfTheCar(long seed) {
         Diagnosis diagnosis = diagnose(new Drive(seed).rearSteps(CLEAR_STEP, corner -> corner <= 4));
 
-        assertThat(diagnosis.verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
-        Finding first = diagnosis.findings().get(0);
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
+        assertThat(diagnosis.reason()).contains("signs of oversteer on entry");
+        Finding first = suspected(diagnosis).get(0);
         assertThat(first.balance()).isEqualTo(BalanceSign.OVERSTEER);
         assertThat(first.phase()).isEqualTo(Phase.ENTRY);
         assertThat(first.corners()).containsExactly(1, 2, 3, 4);
@@ -88,8 +95,8 @@ final class DiagnosticianTest {
         Drive left = new Drive(seed).rearSteps(CLEAR_STEP, corner -> corner % 2 == 1);
         Drive right = new Drive(seed).mirrored().rearSteps(CLEAR_STEP, corner -> corner % 2 == 1);
 
-        List<Finding> asDriven = diagnose(left).findings();
-        List<Finding> mirrored = diagnose(right).findings();
+        List<Finding> asDriven = suspected(diagnose(left));
+        List<Finding> mirrored = suspected(diagnose(right));
 
         // noise is not mirrored with the motion, so sizes may differ by a little; what is found may not
         assertThat(mirrored).hasSameSizeAs(asDriven).isNotEmpty();
@@ -120,14 +127,13 @@ final class DiagnosticianTest {
         Diagnosis diagnosis =
                 diagnose(new Drive(71).steeringZero(Math.toRadians(0.2)).rearSteps(CLEAR_STEP, corner -> corner <= 4));
 
-        assertThat(diagnosis.findings()).isNotEmpty();
-        assertThat(diagnosis.findings().get(0).corners()).containsExactly(1, 2, 3, 4);
+        assertThat(suspected(diagnosis)).isNotEmpty();
+        assertThat(suspected(diagnosis).get(0).corners()).containsExactly(1, 2, 3, 4);
     }
 
     @Test
     void saysWhyInPlainSentencesWithFigures() {
-        Finding first = diagnose(new Drive(81).rearSteps(CLEAR_STEP, corner -> corner <= 4))
-                .findings()
+        Finding first = suspected(diagnose(new Drive(81).rearSteps(CLEAR_STEP, corner -> corner <= 4)))
                 .get(0);
 
         assertThat(first.why()).hasSizeGreaterThanOrEqualTo(2);

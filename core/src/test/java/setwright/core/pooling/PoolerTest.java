@@ -43,7 +43,7 @@ final class PoolerTest {
     void whatOneDriverHasIsMoreLikelyHis(long seed) {
         PooledDiagnosis pooled = Pooler.pool(List.of(stint("Ada", new Drive(seed + 100)), stint("Bo", loose(seed))));
 
-        assertThat(pooled.stints().get(1).diagnosis().verdict()).isEqualTo(Verdict.CHANGE_THE_CAR);
+        assertThat(pooled.stints().get(1).diagnosis().verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
         PooledFinding first = pooled.findings().get(0);
         assertThat(first.belongsTo()).isEqualTo(Belongs.ONE_DRIVER);
         assertThat(first.driver()).isEqualTo("Bo");
@@ -93,7 +93,8 @@ final class PoolerTest {
             assertThat(part.seen()).isEqualTo(16);
             assertThat(part.of()).isEqualTo(16);
         });
-        assertThat(pooled.reason()).contains("a second driver in the same car would tell");
+        assertThat(pooled.verdict()).isEqualTo(Verdict.NOT_ENOUGH_EVIDENCE);
+        assertThat(pooled.reason()).contains("ranges on the car sheet", "a second driver in the same car would tell");
     }
 
     @Test
