@@ -75,7 +75,10 @@ final class VerdictWords {
             case COACH_THE_DRIVER -> coach();
             case NOTHING_TO_CHANGE ->
                 List.of(
-                        "Leave the car as it is and keep these laps to compare with.",
+                        diagnosis.grounds().baseline().isPresent()
+                                ? "Leave the car as it is and keep these laps to compare with."
+                                : "Leave the car as it is and keep these laps: as a baseline, said to be in good order, they show faults of"
+                                        + " a fifth of a degree the next time.",
                         "Look for time in the driving: the corners that scatter most are under Driving.");
             case NOT_ENOUGH_EVIDENCE -> whatWouldTell();
         };

@@ -211,7 +211,7 @@ public final class Diagnostician {
         } else if (findings.stream().noneMatch(Finding::lapWide)) {
             verdict = Verdict.NOTHING_TO_CHANGE;
             reason = findings.isEmpty()
-                    ? InGoodOrder.words(grounds).orElse("No problem with the car repeats round the lap.")
+                    ? InGoodOrder.words(grounds).orElseGet(() -> noProblem(grounds.standing()))
                     : "What was found belongs to one corner: no reason to change the car.";
         } else {
             Finding first = findings.get(0);
@@ -228,6 +228,13 @@ public final class Diagnostician {
                     first.price().high());
         }
         return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason);
+    }
+
+    private static String noProblem(SetupStanding standing) {
+        return "No problem with the car repeats round the lap"
+                + (standing.isUnknown()
+                        ? "; faults below half a degree do not show without ranges on the car sheet or a baseline."
+                        : ".");
     }
 
     private static String place(Finding finding) {
