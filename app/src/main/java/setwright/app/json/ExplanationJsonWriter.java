@@ -76,7 +76,7 @@ final class ExplanationJsonWriter {
         return new ExplanationJson.Setup(
                 !standing.isUnknown(),
                 switch (standing.yard()) {
-                    case NONE -> "nothing";
+                    case NONE, SCATTERED -> "nothing";
                     case RANGES -> "ranges";
                     case BASELINE -> "baseline";
                 },

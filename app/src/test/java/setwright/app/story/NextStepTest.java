@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,11 +24,15 @@ import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Verdict;
+import setwright.core.standing.SetupStanding.Yard;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
 
 /** What to do next where there is not enough evidence: more laps are asked for only where they help. Recordings of another simulation. */
 final class NextStepTest {
+    private static final Pattern RANGE =
+            Pattern.compile("\\{value: ([-\\d.]+), unit: ([^,]+), min: ([-\\d.]+), max: ([-\\d.]+),");
+
     @TempDir
     private Path folder;
 
@@ -55,6 +62,29 @@ final class NextStepTest {
     void lapsAloneAreNoReasonToChangeACar(String name) throws IOException {
         assertThat(answer(name, NextStepTest::withoutRanges).diagnosis().verdict())
                 .isIn(Verdict.NOTHING_TO_CHANGE, Verdict.NOT_ENOUGH_EVIDENCE);
+    }
+
+    /** Ranges that are what a part can do: the items stand anywhere in them, one at an end is no reason for anything. */
+    @ParameterizedTest
+    @ValueSource(longs = {7, 8, 9})
+    void rangesThatAreNotLaidOutAboutTheUsualAreNoReasonToChangeACar(long seed) throws IOException {
+        Random random = new Random(seed);
+        Answer answer = answer(
+                "practice-06",
+                sheet -> RANGE.matcher(sheet).replaceAll(range -> {
+                    double value = Double.parseDouble(range.group(1));
+                    double width = Double.parseDouble(range.group(4)) - Double.parseDouble(range.group(3));
+                    double below = random.nextDouble() * Math.min(width, Math.max(value, 0.1 * width));
+                    return String.format(
+                            Locale.ROOT,
+                            "{value: %s, unit: %s, min: %.6f, max: %.6f,",
+                            range.group(1),
+                            range.group(2),
+                            value - below,
+                            value - below + width);
+                }));
+        assertThat(answer.diagnosis().grounds().standing().yard()).isEqualTo(Yard.SCATTERED);
+        assertThat(answer.diagnosis().verdict()).isIn(Verdict.NOTHING_TO_CHANGE, Verdict.NOT_ENOUGH_EVIDENCE);
     }
 
     @Test

@@ -30,7 +30,10 @@ public final class SetupReasons {
         if (standing.isUnknown()) {
             return Reason.of(
                     Kind.SETUP,
-                    "The setup says nothing: the car sheet gives no ranges to hold it against, or no lap could be replayed.");
+                    standing.yard() == Yard.SCATTERED
+                            ? "The setup says nothing: its items stand anywhere in the ranges of the car sheet, so that the middle of a"
+                                    + " range is no more usual than its ends."
+                            : "The setup says nothing: the car sheet gives no ranges to hold it against, or no lap could be replayed.");
         }
         Pool pool = finding.pool();
         double direction = finding.balance().direction();

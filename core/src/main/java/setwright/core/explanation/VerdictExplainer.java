@@ -20,6 +20,7 @@ import setwright.core.numerics.Robust;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.SetupStanding.Yard;
 
 /** Tells why nothing is to be changed, or why that cannot be said: what was looked at, what was seen, what would settle it. */
 public final class VerdictExplainer {
@@ -79,7 +80,9 @@ public final class VerdictExplainer {
                 .baseline()
                 .map(good -> "against the baseline, " + good.name() + ", since which " + changed(standing))
                 .orElseGet(() -> items == 0
-                        ? "no setup item, for want of ranges on the sheet"
+                        ? standing.yard() == Yard.SCATTERED
+                                ? "no setup item, as they stand anywhere in their ranges"
+                                : "no setup item, for want of ranges on the sheet"
                         : "and " + Words.count(items, "setup item", "setup items") + " in "
                                 + (items == 1 ? "its range" : "their ranges"));
     }
@@ -208,7 +211,7 @@ public final class VerdictExplainer {
                 .findFirst()
                 .map(item -> back(item))
                 .orElse(
-                        diagnosis.grounds().standing().isUnknown()
+                        diagnosis.grounds().standing().yard() == Yard.NONE
                                 ? "Ranges on the car sheet would, or a run with one bar a step softer."
                                 : "A run with one bar a step softer would, back to back, if it is worth the time.");
         return Reason.of(
@@ -228,7 +231,7 @@ public final class VerdictExplainer {
         if (against() || finding.cause() == Finding.Cause.DRIVER) {
             return "";
         }
-        return diagnosis.grounds().standing().isUnknown()
+        return diagnosis.grounds().standing().yard() == Yard.NONE
                 ? " Whether it is the car's, ranges on the car sheet would help to tell, and so would" + BASELINE
                 : " Whether it is the car's would be told by" + BASELINE;
     }

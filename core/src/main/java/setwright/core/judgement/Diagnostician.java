@@ -27,6 +27,7 @@ import setwright.core.replay.GripWorth;
 import setwright.core.replay.Predictor;
 import setwright.core.slip.AxleEvidence;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.SetupStanding.Yard;
 
 /** Leads from a stint to its diagnosis. */
 public final class Diagnostician {
@@ -88,7 +89,7 @@ public final class Diagnostician {
         Optional<Predictor> replay = car.map(belief -> Predictor.of(stint, trace, passes, driven, sheet, belief));
         SetupStanding standing = baseline.map(good -> SetupStanding.against(good.sheet(), sheet, replay))
                 .orElseGet(() -> replay.map(predictor -> SetupStanding.of(sheet, predictor))
-                        .orElse(SetupStanding.unknown()));
+                        .orElseGet(() -> SetupStanding.unknown(sheet)));
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
@@ -233,7 +234,9 @@ public final class Diagnostician {
     private static String noProblem(SetupStanding standing) {
         return "No problem with the car repeats round the lap"
                 + (standing.isUnknown()
-                        ? "; faults below half a degree do not show without ranges on the car sheet or a baseline."
+                        ? "; faults below half a degree do not show without "
+                                + (standing.yard() == Yard.NONE ? "ranges on the car sheet or " : "")
+                                + "a baseline."
                         : ".");
     }
 

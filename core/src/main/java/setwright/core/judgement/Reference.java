@@ -53,7 +53,7 @@ enum Reference {
     /** Returns that of a judgement: setup and laps are held against the same. */
     static Reference of(SetupStanding standing) {
         return switch (standing.yard()) {
-            case NONE -> RECKONED_WITHOUT_RANGES;
+            case NONE, SCATTERED -> RECKONED_WITHOUT_RANGES;
             case RANGES -> RECKONED;
             case BASELINE -> BASELINE;
         };

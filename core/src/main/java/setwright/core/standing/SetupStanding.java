@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
@@ -22,11 +23,10 @@ import setwright.core.replay.Predictor;
  * Design note. The balance angle alone cannot tell a car that pushes from one whose front tyres are simply softer: what a healthy car
  * of this kind would show is known to half a degree at best. But the sheet says what was done to this car. Whoever lays out
  * the range of an adjustment puts what is usual near its middle (common practice), so that an item near an end of its range
- * was put there on purpose or by mistake, and the replay says what that does on these laps. Each item is ordinary, within
- * a few hundredths of the range about the middle, or out of the ordinary, anywhere in the range: two hypotheses whose odds
- * follow from where it stands (a spike and a slab). What the item does counts with the probability that it is out of the ordinary.
+ * was put there on purpose or by mistake, and the replay says what that does on these laps. How likely an item is out of the ordinary
+ * follows from where it stands (RangeLayout), and what it does counts with that probability. Where a sheet's items stand anywhere in
+ * their ranges, no middle is the usual one, and the ranges say nothing.
  * Ordinary settings say nothing: whoever made the car drivable chose them together, so that what one does another takes back.
- * Both constants are our choice; no publication was found.
  *
  * Against a baseline nothing has to be guessed: what stands elsewhere than in a stint in which the car was in good order was changed
  * since, and what stands where it stood did not make the difference, wherever that is in its range.
@@ -34,10 +34,6 @@ import setwright.core.replay.Predictor;
 
 /** Where a setup stands in its ranges, and what that does to the balance. */
 public final class SetupStanding {
-    /** Standard deviation of ordinary settings about the middle, as a share of the range. */
-    private static final double ORDINARY = 0.08;
-    /** Before it is looked at, one item in twelve is out of the ordinary: about two on a sheet of two dozen. */
-    private static final double UNUSUAL = 1.0 / 12.0;
     /** An item nearer to the middle is turned by this share of its range to see what it does. */
     private static final double LEAST_TURN = 0.1;
 
@@ -55,6 +51,8 @@ public final class SetupStanding {
     public enum Yard {
         /** Nothing: the sheet gives no ranges. */
         NONE,
+        /** Nothing: the items stand anywhere in their ranges, so that no middle is the usual one. */
+        SCATTERED,
         /** What is usual in the ranges of the items. */
         RANGES,
         /** The setup of a stint in which the car was in good order. */
@@ -72,6 +70,12 @@ public final class SetupStanding {
         return new SetupStanding(Yard.NONE, List.of(), List.of());
     }
 
+    /** Returns the standing of a setup whose laps were not replayed. */
+    public static SetupStanding unknown(CarSheet sheet) {
+        boolean scattered = telling(sheet).findAny().isPresent() && !canBeKnown(sheet);
+        return new SetupStanding(scattered ? Yard.SCATTERED : Yard.NONE, List.of(), List.of());
+    }
+
     /**
      * Looks at a setup.
      *
@@ -79,11 +83,14 @@ public final class SetupStanding {
      * @param predictor  of its laps
      */
     public static SetupStanding of(CarSheet sheet, Predictor predictor) {
-        List<Held> held = sheet.setup().stream()
-                .filter(item -> tells(sheet, item))
-                .map(item -> new Held(item, item.middle(), unusual(item.place()), turn(item)))
+        if (!canBeKnown(sheet)) {
+            return unknown(sheet);
+        }
+        RangeLayout layout = layout(sheet);
+        List<Held> held = telling(sheet)
+                .map(item -> new Held(item, item.middle(), layout.unusual(item.place()), turn(item)))
                 .toList();
-        return new SetupStanding(held.isEmpty() ? Yard.NONE : Yard.RANGES, replayed(held, predictor), List.of());
+        return new SetupStanding(Yard.RANGES, replayed(held, predictor), List.of());
     }
 
     /**
@@ -136,9 +143,17 @@ public final class SetupStanding {
         }
     }
 
-    /** Tells whether a sheet gives the range of any item that moves the balance. */
+    /** Tells whether a sheet gives ranges of items that move the balance, laid out so that their middles mean something. */
     public static boolean canBeKnown(CarSheet sheet) {
-        return sheet.setup().stream().anyMatch(item -> tells(sheet, item));
+        return telling(sheet).findAny().isPresent() && layout(sheet).tells();
+    }
+
+    private static Stream<SetupItem> telling(CarSheet sheet) {
+        return sheet.setup().stream().filter(item -> tells(sheet, item));
+    }
+
+    private static RangeLayout layout(CarSheet sheet) {
+        return RangeLayout.of(telling(sheet).mapToDouble(SetupItem::place).toArray());
     }
 
     private static boolean tells(CarSheet sheet, SetupItem item) {
@@ -168,17 +183,9 @@ public final class SetupStanding {
         return new SetupChange(item.name(), item.value(), item.value() + turned * (item.max() - item.min()));
     }
 
-    /** Odds of the two hypotheses by Bayes. */
-    static double unusual(double place) {
-        double ordinary =
-                Math.exp(-0.5 * place * place / (ORDINARY * ORDINARY)) / (ORDINARY * Math.sqrt(2.0 * Math.PI));
-        double anywhere = 1.0;
-        return UNUSUAL * anywhere / (UNUSUAL * anywhere + (1.0 - UNUSUAL) * ordinary);
-    }
-
     /** Tells whether there was nothing to hold the setup against. */
     public boolean isUnknown() {
-        return yard == Yard.NONE;
+        return yard == Yard.NONE || yard == Yard.SCATTERED;
     }
 
     /** Returns what the setup is held against. */

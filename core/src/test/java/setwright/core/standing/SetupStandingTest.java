@@ -116,17 +116,6 @@ final class SetupStandingTest {
     }
 
     @Test
-    void whatIsFurtherFromTheMiddleIsLessLikelyOrdinary() {
-        assertThat(SetupStanding.unusual(0.0)).isLessThan(0.02);
-        assertThat(SetupStanding.unusual(0.1)).isLessThan(0.1);
-        assertThat(SetupStanding.unusual(0.22)).isBetween(0.3, 0.6);
-        assertThat(SetupStanding.unusual(0.3)).isGreaterThan(0.9);
-        assertThat(SetupStanding.unusual(-0.5))
-                .isEqualTo(SetupStanding.unusual(0.5))
-                .isGreaterThan(0.999);
-    }
-
-    @Test
     void theCovarianceIsThatOfAnyTwoQuantities() {
         SetupStanding standing = standing(turned("front_bar", 0.22));
         Pool exit = Pool.all(Phase.EXIT);
