@@ -21,9 +21,9 @@ final class RangeLayout {
 
     /** A way of laying out ranges. */
     private enum Way {
-        ABOUT_THE_USUAL(0.8, ORDINARY),
-        LOOSELY(0.1, 2.5 * ORDINARY),
-        ANYHOW(0.1, Double.POSITIVE_INFINITY);
+        ABOUT_THE_USUAL(0.9, ORDINARY),
+        LOOSELY(0.05, 2.5 * ORDINARY),
+        ANYHOW(0.05, Double.POSITIVE_INFINITY);
 
         private final double before;
         private final double deviation;

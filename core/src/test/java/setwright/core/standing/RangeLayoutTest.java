@@ -59,6 +59,13 @@ final class RangeLayoutTest {
         assertThat(standsOut).isLessThan(sheets / 5);
     }
 
+    @Test
+    void aLoneItemIsTakenAsCommonPracticeHasIt() {
+        RangeLayout layout = RangeLayout.of(0.5);
+        assertThat(layout.tells()).isTrue();
+        assertThat(layout.unusual(0.5)).isBetween(0.5, 0.9);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0.0, 0.1, 0.3, 0.5})
     void bothSidesAreAlike(double place) {
