@@ -86,32 +86,33 @@ final class VerdictWords {
 
     /** More laps are asked for only where they would help. */
     private List<String> whatWouldTell() {
-        boolean fewLaps = diagnosis.stint().goodLaps().size() < LapsNeeded.FEWEST;
+        int missing = LapsNeeded.FEWEST - diagnosis.stint().goodLaps().size();
+        OptionalInt more = missing > 0 ? OptionalInt.of(missing) : LapsNeeded.forVerdict(diagnosis);
         if (diagnosis.trace().steering().contradicts()) {
             return List.of(
                     "Correct the steering ratio or the wheelbase on the car sheet: turn the steering wheel by a known angle, see how far the"
                             + " front wheels turn, and divide the first by the second.",
-                    fewLaps
-                            ? "Then ask again, with " + moreLaps() + "."
+                    more.isPresent()
+                            ? "Then ask again, with " + laps(more) + "."
                             : "Then ask again with these same laps: no others are needed.");
         }
-        if (!fewLaps && diagnosis.grounds().losesTimeSinceAChange()) {
+        if (missing <= 0 && diagnosis.grounds().losesTimeSinceAChange()) {
             return backToBack();
         }
-        Optional<String> settles = fewLaps || LapsNeeded.forVerdict(diagnosis).isPresent()
-                ? Optional.empty()
-                : diagnosis.grounds().considered().stream().findFirst().flatMap(considered -> settling());
-        return settles.map(sentence -> List.of(sentence, "Until then leave the car as it is."))
-                .orElseGet(() -> List.of(
-                        "Record " + moreLaps() + " in one run, at a steady pace and without traffic, and ask again.",
-                        "Which laps and corners could not be used, and why, stands under Laps and Driving."));
+        if (more.isEmpty() && !diagnosis.grounds().considered().isEmpty()) {
+            return List.of(settling(), "Until then leave the car as it is.");
+        }
+        return List.of(
+                "Record " + laps(more) + " in one run, at a steady pace and without traffic, and ask again.",
+                "Which laps and corners could not be used, and why, stands under Laps and Driving.");
     }
 
-    private Optional<String> settling() {
+    private String settling() {
         return VerdictExplainer.explain(diagnosis).stream()
                 .filter(reason -> reason.kind() == Reason.Kind.TO_SETTLE)
                 .map(Reason::sentence)
-                .findFirst();
+                .findFirst()
+                .orElseThrow();
     }
 
     private List<String> backToBack() {
@@ -124,9 +125,7 @@ final class VerdictWords {
                 "Tyres, fuel and track make laps slower as well: keep them alike.");
     }
 
-    private String moreLaps() {
-        int missing = LapsNeeded.FEWEST - diagnosis.stint().goodLaps().size();
-        OptionalInt more = missing > 0 ? OptionalInt.of(missing) : LapsNeeded.forVerdict(diagnosis);
+    private static String laps(OptionalInt more) {
         return more.isEmpty()
                 ? "more laps"
                 : "at least " + more.getAsInt() + (more.getAsInt() == 1 ? " more lap" : " more laps") + " like these";

@@ -39,6 +39,16 @@ final class RangeLayoutTest {
         assertThat(layout.unusual(0.1)).isLessThan(0.1);
     }
 
+    @Test
+    void whatIsFurtherFromTheMiddleIsLessLikelyOrdinary() {
+        RangeLayout layout = RangeLayout.of(new double[ITEMS]);
+        assertThat(layout.unusual(0.0)).isLessThan(0.02);
+        assertThat(layout.unusual(0.1)).isLessThan(0.1);
+        assertThat(layout.unusual(0.22)).isBetween(0.3, 0.6);
+        assertThat(layout.unusual(0.3)).isGreaterThan(0.9);
+        assertThat(layout.unusual(-0.5)).isEqualTo(layout.unusual(0.5)).isGreaterThan(0.999);
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void amongItemsThatStandAnywhereNoneStandsOut(long seed) {
