@@ -61,8 +61,14 @@ record BenchCase(
                 otherSeed);
     }
 
+    /** Tells whether a fault of technique is older than the baseline: that of every other case is. */
+    boolean habitInBaseline() {
+        return number % 2 == 1;
+    }
+
     /** Returns another day of the same driver with the same car in good order, recorded by the same logger. */
     BenchCase inGoodOrder() {
+        DriverStyle then = kind == Kind.TECHNIQUE && !habitInBaseline() ? cured : style;
         return new BenchCase(
                 number,
                 kind,
@@ -73,8 +79,8 @@ record BenchCase(
                 balanced,
                 List.of(),
                 circuit,
-                style,
-                style,
+                then,
+                then,
                 flying,
                 fuelKgPerM,
                 driverSeed + ANOTHER_DAY,

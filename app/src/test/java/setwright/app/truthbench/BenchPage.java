@@ -55,8 +55,10 @@ final class BenchPage {
 
             """;
 
+    private static final String HABITS = "By age of the habit";
+
     private static final Set<String> CHANGED_BY_A_BASELINE =
-            Set.of("Totals", "By fault", "By car", "By channels", "Misses by kind", "Agreement, degrees");
+            Set.of("Totals", "By fault", HABITS, "By car", "By channels", "Misses by kind", "Agreement, degrees");
 
     private static final String HELD_HEAD = """
             ## Truth bench with a baseline
@@ -64,7 +66,7 @@ final class BenchPage {
             The same draw, %d stints of seed %d (tuning: %d or any other), each held against another day of the same driver in the car
             without its fault: another mood, the same logger. %s, commit %s. %d stints in which the car was lost were driven again in
             another mood; %d cases in which it always was are left out. Run again with `./truthbench --baseline`; with `--record` it writes
-            this part of the page. A fault of technique is in the baseline as well.
+            this part of the page. A fault of technique of a case with an odd number is in the baseline as well; in the others it came since.
 
             """;
 
@@ -75,6 +77,14 @@ final class BenchPage {
         Map<String, Table> tables = new LinkedHashMap<>();
         tables.put("Totals", BenchTables.totals(outcomes));
         tables.put("By fault", BenchTables.byFault(outcomes));
+        tables.put(
+                HABITS,
+                BenchTables.by(
+                        "fault of technique",
+                        outcomes.stream()
+                                .filter(outcome -> outcome.benchCase().kind() == Kind.TECHNIQUE)
+                                .toList(),
+                        outcome -> outcome.benchCase().habitInBaseline() ? "in the baseline as well" : "came since"));
         tables.put(
                 "By car",
                 BenchTables.by(
@@ -142,6 +152,12 @@ final class BenchPage {
         return held;
     }
 
+    private static Map<String, Table> aloneTables(List<Outcome> outcomes) {
+        Map<String, Table> alone = tables(outcomes);
+        alone.remove(HABITS);
+        return alone;
+    }
+
     /** Writes the page. */
     static Path record(BenchRun run, BenchOptions options) {
         boolean held = options.baseline();
@@ -154,7 +170,7 @@ final class BenchPage {
                         System.getProperty("setwright.commit", "unknown"),
                         run.lost(),
                         run.undriveable().size()));
-        (held ? heldTables(run.outcomes()) : tables(run.outcomes()))
+        (held ? heldTables(run.outcomes()) : aloneTables(run.outcomes()))
                 .forEach((title, table) -> text.append("### ")
                         .append(title)
                         .append("\n\n")

@@ -3,6 +3,7 @@ package setwright.core.baseline;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import setwright.core.car.BalancedCar;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Circuit;
@@ -10,6 +11,7 @@ import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
+import setwright.core.handling.CornerPasses;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.HandlingTracer;
 import setwright.core.handling.Phase;
@@ -39,6 +41,7 @@ public final class Baseline {
     private final RoadBalance shown;
     private final RoadBalance reckoned;
     private final List<Double> lapsS;
+    private final List<CornerPass> passes;
 
     private Baseline(String name, CarSheet sheet, Stint stint, HandlingTrace trace) {
         this.name = name;
@@ -48,6 +51,7 @@ public final class Baseline {
         this.shown = RoadBalance.of(stint, trace, trace.balance());
         this.reckoned = RoadBalance.of(stint, trace, trace.reference());
         this.lapsS = stint.goodLaps().stream().map(Lap::timeS).toList();
+        this.passes = CornerPasses.of(stint, trace, sheet);
     }
 
     /**
@@ -71,6 +75,11 @@ public final class Baseline {
         return sheet;
     }
 
+    /** Returns its passes through the corners. */
+    public List<CornerPass> passes() {
+        return passes;
+    }
+
     /** Returns the times of its laps, s. */
     public List<Double> lapsS() {
         return lapsS;
@@ -81,13 +90,19 @@ public final class Baseline {
         return trace.against(car);
     }
 
+    /** Returns the passes with what the baseline leads to expect over the same stretches of road as their reference. */
+    public List<CornerPass> held(List<CornerPass> passes) {
+        return held(passes, Set.of());
+    }
+
     /**
-     * Returns the passes with what the baseline leads to expect over the same stretches of road as their reference.
+     * The same for a driver who is known to ask for more than then.
      *
      * @param passes  of a reckoned trace
+     * @param his     phases in which he does: what comes of it is the question there, so that all of the difference counts
      */
-    public List<CornerPass> held(List<CornerPass> passes) {
-        return passes.stream().map(this::held).toList();
+    public List<CornerPass> held(List<CornerPass> passes, Set<Phase> his) {
+        return passes.stream().map(pass -> held(pass, his)).toList();
     }
 
     /**
@@ -108,7 +123,7 @@ public final class Baseline {
         return trace.against(Channel.of(reference));
     }
 
-    private CornerPass held(CornerPass pass) {
+    private CornerPass held(CornerPass pass, Set<Phase> his) {
         double side = circuit.corners().stream()
                 .filter(found -> found.number() == pass.corner())
                 .mapToDouble(Corner::sign)
@@ -116,7 +131,7 @@ public final class Baseline {
                 .orElse(Double.NaN);
         Map<Phase, PhaseBalance> phases = new EnumMap<>(Phase.class);
         pass.phases().forEach((phase, balance) -> {
-            double moved = balance.referenceRad() - over(reckoned, balance, side);
+            double moved = his.contains(phase) ? 0.0 : balance.referenceRad() - over(reckoned, balance, side);
             phases.put(
                     phase,
                     balance.against(over(shown, balance, side) + HALF_WAY * moved, (1.0 - HALF_WAY) * Math.abs(moved)));

@@ -70,10 +70,14 @@ public final class Diagnostician {
         HandlingTrace reckoned = baseline.map(good -> good.reckoned(own)).orElse(own);
         List<CornerPass> found = CornerPasses.of(stint, reckoned, sheet);
         // slides and the driver's events are told from the laps themselves; only the level needs to know what is usual
-        List<CornerPass> passes = baseline.map(good -> good.held(found)).orElse(found);
+        FeetSince since = baseline.map(
+                        good -> FeetSince.of(found, stint.circuit().corners(), good))
+                .orElse(FeetSince.NONE);
+        List<CornerPass> passes =
+                baseline.map(good -> good.held(found, since.reached())).orElse(found);
         HandlingTrace trace = baseline.map(good -> good.held(stint, reckoned)).orElse(reckoned);
         Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
-        List<DrivingFault> faults = DrivingFaultFinder.find(stint, passes, sheet);
+        List<DrivingFault> habits = DrivingFaultFinder.find(stint, passes, sheet);
         int laps = stint.goodLaps().size();
         Set<Integer> steady = repeatability.corners().stream()
                 .filter(AtCorner::repeatable)
@@ -92,20 +96,21 @@ public final class Diagnostician {
                         .orElseGet(() -> SetupStanding.unknown(sheet)));
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
-        TriggerJudge triggers = new TriggerJudge(passes, belief, standing, sheet.drivenAxle());
+        TriggerJudge triggers = new TriggerJudge(passes, belief, standing, since, sheet.drivenAxle());
         List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, prices));
         Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
+        Optional<LostTime> lost = baseline.flatMap(good -> LostTime.of(stint, good));
         Grounds grounds = new Grounds(
                 car,
                 standing,
                 belief.levels(),
                 level,
                 baseline,
-                baseline.flatMap(good -> LostTime.of(stint, good)),
+                lost,
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
@@ -118,7 +123,8 @@ public final class Diagnostician {
                 .thenComparingDouble(
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
-        findings.replaceAll(finding -> DriverCause.judge(finding, faults, standing));
+        findings.replaceAll(finding -> DriverCause.judge(finding, habits, since, lost, standing));
+        List<DrivingFault> faults = DriverCause.withHarmful(habits, since, findings, grounds);
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, grounds, laps)
                 .on(grounds)
                 .with(axles.join());
@@ -198,7 +204,9 @@ public final class Diagnostician {
         } else if (findings.stream().noneMatch(Finding::lapWide)
                 && DriverCause.habit(faults).isPresent()) {
             verdict = Verdict.COACH_THE_DRIVER;
-            reason = DriverCause.habit(faults).map(DriverCause::words).orElse("");
+            reason = DriverCause.habit(faults)
+                    .map(habit -> DriverCause.words(habit, grounds.lost()))
+                    .orElse("");
         } else if (findings.stream().noneMatch(Finding::lapWide) && suspicion.isPresent()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(

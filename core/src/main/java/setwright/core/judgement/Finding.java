@@ -98,8 +98,27 @@ public record Finding(
         return change.moved(pool());
     }
 
+    /** Tells whether another is about the same movements of the car, whoever makes them. */
+    boolean isSamePattern(Finding other) {
+        return phase == other.phase
+                && speed == other.speed
+                && balance == other.balance
+                && corners.equals(other.corners)
+                && sizeRad == other.sizeRad
+                && probability == other.probability;
+    }
+
     /** Returns the same problem as the driver's doing, with one more reason. */
     Finding ofTheDriver(String reason) {
+        return with(Cause.DRIVER, price, reason);
+    }
+
+    /** Returns the same problem at another price, with one more reason. */
+    Finding costing(Price other, String reason) {
+        return with(cause, other, reason);
+    }
+
+    private Finding with(Cause otherCause, Price otherPrice, String reason) {
         List<String> reasons = new ArrayList<>(why);
         reasons.add(reason);
         return new Finding(
@@ -108,7 +127,7 @@ public record Finding(
                 balance,
                 trigger,
                 triggers,
-                Cause.DRIVER,
+                otherCause,
                 corners,
                 lapShare,
                 lapWide,
@@ -116,7 +135,7 @@ public record Finding(
                 sizeRad,
                 sizeLowRad,
                 sizeHighRad,
-                price,
+                otherPrice,
                 dependence,
                 reasons);
     }

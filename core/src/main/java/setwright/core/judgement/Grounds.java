@@ -47,6 +47,6 @@ public record Grounds(
 
     /** Tells whether a finding is a level of balance rather than an axle that lets go. */
     public boolean isLevel(Finding finding) {
-        return level.filter(finding::equals).isPresent();
+        return level.filter(finding::isSamePattern).isPresent();
     }
 }

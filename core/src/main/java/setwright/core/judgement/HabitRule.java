@@ -51,10 +51,13 @@ record HabitRule(
 
     static final String LIFTED = "throttle picked up, then lifted";
 
+    static final String DEEPER = "brake trailed deeper into the corner than in the baseline";
+    static final String FURTHER = "throttle opened sooner or further than in the baseline";
+
     private static final String ANSWERED = "throttle opened before the path is tightest, and the car answers";
 
-    static final Set<String> OF_THE_BRAKE = Set.of(TRAILED, HELD);
-    static final Set<String> OF_THE_THROTTLE = Set.of(TOO_EARLY, TOO_MUCH, ANSWERED, LIFTED);
+    static final Set<String> OF_THE_BRAKE = Set.of(TRAILED, HELD, DEEPER);
+    static final Set<String> OF_THE_THROTTLE = Set.of(TOO_EARLY, TOO_MUCH, ANSWERED, LIFTED, FURTHER);
 
     static final List<HabitRule> ALL = List.of(
             new HabitRule(

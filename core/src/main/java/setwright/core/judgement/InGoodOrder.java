@@ -1,6 +1,5 @@
 package setwright.core.judgement;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.baseline.Baseline;
@@ -15,7 +14,7 @@ final class InGoodOrder {
         return grounds.baseline()
                 .map(good -> "The car does what it did in " + good.name() + ", when it was in good order"
                         + grounds.lost()
-                                .map(lost -> ", though the laps are " + slower(lost)
+                                .map(lost -> ", though the laps are " + lost.words()
                                         + " with the same setup: tyres, fuel, track or driver.")
                                 .orElse("."));
     }
@@ -25,15 +24,11 @@ final class InGoodOrder {
         return "The balance is that of "
                 + grounds.baseline().map(Baseline::name).orElse("the baseline")
                 + ", when the car was in good order, but the laps are "
-                + grounds.lost().map(InGoodOrder::slower).orElse("slower")
+                + grounds.lost().map(LostTime::words).orElse("slower")
                 + ": a driver holds back what he cannot use. Changed since: "
                 + grounds.standing().changed().stream()
                         .map(SetupDifference::words)
                         .collect(Collectors.joining(", "))
                 + ".";
-    }
-
-    private static String slower(LostTime lost) {
-        return String.format(Locale.ROOT, "%.2f s slower (%.2f to %.2f)", lost.seconds(), lost.lowS(), lost.highS());
     }
 }

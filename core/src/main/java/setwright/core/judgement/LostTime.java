@@ -1,5 +1,6 @@
 package setwright.core.judgement;
 
+import java.util.Locale;
 import java.util.Optional;
 import setwright.core.baseline.Baseline;
 import setwright.core.circuit.Lap;
@@ -21,8 +22,18 @@ import setwright.core.numerics.Robust;
  */
 public record LostTime(double seconds, double lowS, double highS) {
     private static final double NORMAL_95 = 1.96;
-    /** Standard error of a median against that of a mean, normal distribution: the root of half pi. */
-    private static final double MEDIAN = Math.sqrt(0.5 * Math.PI);
+    private static final double NORMAL_90 = 1.645;
+
+    /** Returns it as the price of what is to blame for it. */
+    Finding.Price price() {
+        double half = NORMAL_90 / NORMAL_95 * (seconds - lowS);
+        return new Finding.Price(seconds, seconds - half, seconds + half);
+    }
+
+    /** Returns it as {@code 0.52 s slower (0.31 to 0.73)}. */
+    String words() {
+        return String.format(Locale.ROOT, "%.2f s slower (%.2f to %.2f)", seconds, lowS, highS);
+    }
 
     /** Holds laps against those of a baseline; empty where they are not clearly slower. */
     static Optional<LostTime> of(Stint stint, Baseline baseline) {
@@ -35,11 +46,7 @@ public record LostTime(double seconds, double lowS, double highS) {
         double usual = Robust.median(then);
         double lost = Robust.median(now) - usual;
         double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * usual;
-        double width = NORMAL_95 * Math.hypot(runs, Math.hypot(error(now), error(then)));
+        double width = NORMAL_95 * Math.hypot(runs, Math.hypot(Robust.medianError(now), Robust.medianError(then)));
         return lost - width > 0.0 ? Optional.of(new LostTime(lost, lost - width, lost + width)) : Optional.empty();
-    }
-
-    private static double error(double[] laps) {
-        return MEDIAN * Robust.scaledMad(laps) / Math.sqrt(laps.length);
     }
 }

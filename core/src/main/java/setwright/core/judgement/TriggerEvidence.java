@@ -30,7 +30,9 @@ public record TriggerEvidence(Map<Witness, Map<Trigger, Double>> shares) {
         /** The phases in which the balance is wrong, at equal use of the tyres; heard where the setup is silent; fitted. */
         PHASE(0.69),
         /** What moved in the half second before the slides; at its word, as too few tuning cases have such a finding. */
-        MOVED(1.00);
+        MOVED(1.00),
+        /** What the feet ask for that they did not in the baseline; at its word. */
+        FEET(1.00);
 
         private final double weight;
 

@@ -31,12 +31,15 @@ final class TriggerJudge {
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
+    private final FeetSince since;
     private final DrivenAxle driven;
 
-    TriggerJudge(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, DrivenAxle driven) {
+    TriggerJudge(
+            List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, FeetSince since, DrivenAxle driven) {
         this.passes = List.copyOf(passes);
         this.belief = belief;
         this.standing = standing;
+        this.since = since;
         this.driven = driven;
     }
 
@@ -45,6 +48,7 @@ final class TriggerJudge {
         Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
         setup(phase, speed, sign).ifPresent(found -> shares.put(Witness.SETUP, found));
         phases(speed, sign).ifPresent(found -> shares.put(Witness.PHASE, found));
+        since.trigger(phase).ifPresent(found -> shares.put(Witness.FEET, Map.of(found, 1.0)));
         return new TriggerEvidence(shares);
     }
 
@@ -60,6 +64,7 @@ final class TriggerJudge {
             setup(phase, speed, BalanceSign.OVERSTEER).ifPresent(found -> shares.put(Witness.SETUP, found));
         }
         shares.put(Witness.MOVED, InputMovement.shares(byCorner));
+        since.trigger(phase).ifPresent(found -> shares.put(Witness.FEET, Map.of(found, 1.0)));
         return new TriggerEvidence(shares);
     }
 

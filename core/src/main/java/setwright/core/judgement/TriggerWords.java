@@ -46,6 +46,8 @@ final class TriggerWords {
             case SETUP -> "of what the items that stand out do to the balance, %.0f %% comes with %s, %.0f %% with %s";
             case PHASE ->
                 "of the balance that is wrong, at equal use of the tyres, %.0f %% lies with %s, %.0f %% with %s";
+            case FEET ->
+                "of what the feet ask for that they did not in the baseline, %.0f %% speaks for %s, %.0f %% for %s";
             case MOVED -> "of what moved in the half second before, %.0f %% speaks for %s, %.0f %% for %s";
         };
         return String.format(

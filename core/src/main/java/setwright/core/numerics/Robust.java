@@ -19,6 +19,9 @@ public final class Robust {
     /** {@code 1 / Phi^-1(3/4)}. */
     public static final double MAD_TO_SIGMA = 1.4826;
 
+    /** Standard error of a median against that of a mean, normal distribution: the root of half pi. */
+    private static final double MEDIAN_TO_MEAN = Math.sqrt(0.5 * Math.PI);
+
     private static final double QN_TO_SIGMA = 2.2219;
     private static final double[] QN_SMALL = {
         Double.NaN, Double.NaN, 0.399, 0.994, 0.512, 0.844, 0.611, 0.857, 0.669, 0.872
@@ -87,6 +90,11 @@ public final class Robust {
             deviations[i] = Math.abs(values[i] - centre);
         }
         return MAD_TO_SIGMA * median(deviations);
+    }
+
+    /** Returns the standard error of the median of normal values; NaN when there is no finite sample. */
+    public static double medianError(double[] values) {
+        return MEDIAN_TO_MEAN * scaledMad(values) / Math.sqrt(finite(values).length);
     }
 
     /**

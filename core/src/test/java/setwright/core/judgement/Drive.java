@@ -49,6 +49,9 @@ public final class Drive {
     private double pace = 0.003;
     private double topMps = 70.0;
     private double side = 1.0;
+    private double hardest = 9.0;
+    private double trail = BESIDE;
+    private double opened;
     private double steeringZero;
     private double slideRad;
     private IntPredicate slides = corner -> false;
@@ -75,6 +78,24 @@ public final class Drive {
     /** Greatest speed on the straights; the corners are driven as ever. */
     Drive top(double mps) {
         topMps = mps;
+        return this;
+    }
+
+    /** Braking on the straights, m/s²; 9 unless told otherwise. */
+    Drive brakes(double mps2) {
+        hardest = mps2;
+        return this;
+    }
+
+    /** Exponent of the ellipse of friction that the brake follows beside the cornering; 1.6 unless told otherwise. */
+    Drive trails(double exponent) {
+        trail = exponent;
+        return this;
+    }
+
+    /** The foot opens the throttle by so much more than the car goes forward by. */
+    Drive opens(double share) {
+        opened = share;
         return this;
     }
 
@@ -170,7 +191,7 @@ public final class Drive {
             }
             for (int i = n - 1; i >= 0; i--) {
                 int next = (i + 1) % n;
-                v[i] = Math.min(v[i], Math.sqrt(v[next] * v[next] + 2.0 * 9.0 * left(next, v[next], BESIDE)));
+                v[i] = Math.min(v[i], Math.sqrt(v[next] * v[next] + 2.0 * hardest * left(next, v[next], trail)));
             }
         }
         return v;
@@ -189,12 +210,12 @@ public final class Drive {
         double kappa = curvature(place);
         double inward = kappa * v * v;
         double forward = v * (speed[(i + 1) % speed.length] - v);
-        double brake = Math.max(0.0, -forward - 0.5) / 9.0;
+        double brake = Math.max(0.0, -forward - 0.5) / hardest;
         double into = place % SEGMENT_M - STRAIGHT_M - CLOTHOID_M;
         if (into > 0.0 && into < TRAIL_S * v) {
             brake = Math.max(brake, 0.15 * (1.0 - into / TRAIL_S / v));
         }
-        double throttle = brake > 0.0 ? 0.0 : Math.max(0.0, Math.min(1.0, 0.2 + forward / 4.0));
+        double throttle = brake > 0.0 ? 0.0 : Math.max(0.0, Math.min(1.0, 0.2 + opened + forward / 4.0));
         double tyre = brake > 0.05 ? Math.min(forward, 0.0) : Math.max(forward, 0.0);
         double shape = Math.pow(inward / GRIP.at(0.0) / USED, 3.6);
         double yawRise = v * (curvature(place + 1.0) * speed[(i + 1) % speed.length] - kappa * v);

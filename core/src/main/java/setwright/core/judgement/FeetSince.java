@@ -1,0 +1,266 @@
+package setwright.core.judgement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import setwright.core.baseline.Baseline;
+import setwright.core.circuit.Corner;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.PassShapes;
+import setwright.core.handling.Phase;
+import setwright.core.judgement.DrivingFault.Proof;
+import setwright.core.numerics.Robust;
+import setwright.core.recording.Channel;
+
+/*
+ * Design note. A car that is driven harder than in its baseline shows another balance, and nothing of it has to be wrong. Drivers who adapt
+ * to a worse car ask less of it, later and more gently; so who asks more of the tyres than in the baseline made the difference himself, at
+ * least until he drives as he did. Two ways to ask more are told apart from all that faults of a car make of simulated drivers: a
+ * brake that leaves less for cornering (the exponent of its ellipse of friction grew by 0.3 to 0.9 where the driver changed, by 0.1 at
+ * most where the car did), and a throttle that is opened further over the same road (by 0.05 to 0.25 of its travel against 0.03).
+ */
+
+/** What the feet ask of the tyres that they did not ask in the baseline. */
+final class FeetSince {
+    /** Nothing, or there is no baseline. */
+    static final FeetSince NONE = new FeetSince(List.of());
+
+    /** Good drivers differ from one another by as much either way (see {@link HabitRule#BEYOND}). */
+    private static final double DEEPER_EXPONENT = 0.2;
+    /** A pedal is pressed from this share of its travel on (common practice). */
+    private static final double FURTHER = 0.05;
+
+    private static final Set<Phase> AFTER_PICK_UP = Set.of(Phase.MID, Phase.EXIT);
+
+    /** Some car lengths. */
+    private static final double BEYOND_M = 10.0;
+
+    private static final double NORMAL_95 = 1.96;
+    private static final double MOST_CORNERS = 0.5;
+    private static final int FEWEST_CORNERS = 3;
+
+    private final List<DrivingFault> faults;
+
+    private FeetSince(List<DrivingFault> faults) {
+        this.faults = List.copyOf(faults);
+    }
+
+    /**
+     * One way to ask more.
+     *
+     * @param kind   in plain words
+     * @param unit   of its size
+     * @param least  increase that is worth a word
+     * @param sizes  how much of it a pass has, given the passes of the baseline through that corner: one reading is enough
+     * @param feet   what the foot does more of, likewise, if it is the foot
+     */
+    private record Way(String kind, String unit, double least, Reading sizes, Reading feet) {}
+
+    /** Ways to read a pass, given the baseline's passes through that corner. */
+    private interface Reading extends Function<List<CornerPass>, List<ToDoubleFunction<CornerPass>>> {}
+
+    /**
+     * Compares corner by corner.
+     *
+     * @param passes  judged ones, on the circuit of the baseline
+     * @return what is more in most corners
+     */
+    static FeetSince of(List<CornerPass> passes, List<Corner> corners, Baseline baseline) {
+        Map<Integer, List<CornerPass>> now = DrivingFaultFinder.byCorner(passes);
+        Map<Integer, List<CornerPass>> then = DrivingFaultFinder.byCorner(baseline.passes());
+        Way brake = new Way(
+                HabitRule.DEEPER,
+                "on a scale where 2 is a round friction circle",
+                DEEPER_EXPONENT,
+                good -> List.of(pass -> pass.habits().trailShape()),
+                good -> trailing(good, corners));
+        Way throttle = new Way(
+                HabitRule.FURTHER,
+                "share of throttle",
+                FURTHER,
+                good -> opening(good, corners),
+                good -> opening(good, corners));
+        return new FeetSince(Stream.of(brake, throttle)
+                .flatMap(way -> fault(way, now, then).stream())
+                .toList());
+    }
+
+    /** Returns each, as a habit. */
+    List<DrivingFault> faults() {
+        return faults;
+    }
+
+    /** Returns what may have made the balance of a phase: a brake that is on for longer changes all that follows, a throttle what comes after. */
+    Optional<DrivingFault> behind(Phase phase) {
+        return faults.stream()
+                .filter(fault -> fault.byTheBrake() || AFTER_PICK_UP.contains(phase))
+                .findFirst();
+    }
+
+    /** Returns the movement of that foot. */
+    Optional<Trigger> trigger(Phase phase) {
+        return behind(phase).map(fault -> fault.byTheBrake() ? Trigger.BRAKE_RELEASE : Trigger.THROTTLE_PICK_UP);
+    }
+
+    /** Returns the phases whose balance one of them may have made. */
+    Set<Phase> reached() {
+        return Stream.of(Phase.values())
+                .filter(phase -> behind(phase).isPresent())
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Optional<DrivingFault> fault(
+            Way way, Map<Integer, List<CornerPass>> now, Map<Integer, List<CornerPass>> then) {
+        List<Proof> proofs = new ArrayList<>();
+        List<Double> increases = new ArrayList<>();
+        int judged = 0;
+        int showing = 0;
+        int all = 0;
+        for (Map.Entry<Integer, List<CornerPass>> corner : now.entrySet()) {
+            List<CornerPass> good = then.getOrDefault(corner.getKey(), List.of());
+            List<Increase> here = increases(way.sizes(), corner.getValue(), good);
+            judged += here.isEmpty() ? 0 : 1;
+            boolean foot =
+                    increases(way.feet(), corner.getValue(), good).stream().anyMatch(one -> one.clear(0.0));
+            Optional<Increase> more =
+                    here.stream().filter(one -> foot && one.clear(way.least())).findFirst();
+            if (more.isPresent()) {
+                double usual = more.get().usual();
+                ToDoubleFunction<CornerPass> size = pass -> more.get().size().applyAsDouble(pass) - usual;
+                List<CornerPass> laps = corner.getValue().stream()
+                        .filter(pass -> size.applyAsDouble(pass) >= way.least())
+                        .toList();
+                proofs.add(DrivingFaultFinder.proof(corner.getKey(), laps, size));
+                increases.add(more.get().median());
+                showing += laps.size();
+                all += corner.getValue().size();
+            }
+        }
+        if (proofs.size() < FEWEST_CORNERS || proofs.size() <= MOST_CORNERS * judged) {
+            return Optional.empty();
+        }
+        return Optional.of(new DrivingFault(
+                way.kind(),
+                proofs.stream().map(Proof::corner).toList(),
+                showing / (double) all,
+                Robust.median(
+                        increases.stream().mapToDouble(Double::doubleValue).toArray()),
+                way.unit(),
+                proofs,
+                Optional.empty(),
+                true));
+    }
+
+    private static List<Increase> increases(Reading reading, List<CornerPass> now, List<CornerPass> then) {
+        return reading.apply(then).stream()
+                .flatMap(size -> Increase.of(now, then, size).stream())
+                .toList();
+    }
+
+    /**
+     * How much more of something there is at a corner.
+     *
+     * @param size    of a pass
+     * @param usual   median of the baseline's passes
+     * @param median  difference of the medians
+     * @param error   its standard error
+     */
+    private record Increase(ToDoubleFunction<CornerPass> size, double usual, double median, double error) {
+        static Optional<Increase> of(List<CornerPass> now, List<CornerPass> then, ToDoubleFunction<CornerPass> size) {
+            double[] these =
+                    now.stream().mapToDouble(size).filter(Double::isFinite).toArray();
+            double[] those =
+                    then.stream().mapToDouble(size).filter(Double::isFinite).toArray();
+            if (Math.min(these.length, those.length) < Baseline.FEWEST_LAPS) {
+                return Optional.empty();
+            }
+            double usual = Robust.median(those);
+            return Optional.of(new Increase(
+                    size,
+                    usual,
+                    Robust.median(these) - usual,
+                    Math.hypot(Robust.medianError(these), Robust.medianError(those))));
+        }
+
+        boolean clear(double least) {
+            return median >= least && median > NORMAL_95 * error;
+        }
+    }
+
+    /**
+     * From where the throttle was picked up in the baseline to where it was fully open: how far it is open over all of that road, and the
+     * furthest in its first half, as a driver who opens too soon may have to close again.
+     */
+    private static List<ToDoubleFunction<CornerPass>> opening(List<CornerPass> good, List<Corner> corners) {
+        Optional<Corner> corner = corner(good, corners);
+        double from = median(good, pass -> pass.events().throttlePickUp());
+        double to = median(good, pass -> pass.events().fullThrottle());
+        if (corner.isEmpty() || !(to > from)) {
+            return List.of();
+        }
+        int first = point(corner.get(), from);
+        int last = Math.max(first, point(corner.get(), to));
+        int middle = (first + last) / 2;
+        return List.of(
+                pass -> mean(pass.shapes().throttle(), first, last),
+                pass -> most(pass.shapes().throttle(), first, middle));
+    }
+
+    /**
+     * How much brake there is over the last half of the road on which it was eased in the baseline, and a little beyond: who comes along
+     * slower brakes less in all, and what is left of it looks deep.
+     */
+    private static List<ToDoubleFunction<CornerPass>> trailing(List<CornerPass> good, List<Corner> corners) {
+        Optional<Corner> corner = corner(good, corners);
+        double from = median(good, pass -> pass.events().turnIn());
+        double to = median(good, pass -> pass.events().brakeOff());
+        if (corner.isEmpty() || !(to > from)) {
+            return List.of();
+        }
+        int first = point(corner.get(), 0.5 * (from + to));
+        int last = point(corner.get(), to + BEYOND_M);
+        return List.of(pass -> mean(pass.shapes().brake(), first, last));
+    }
+
+    private static Optional<Corner> corner(List<CornerPass> good, List<Corner> corners) {
+        return corners.stream()
+                .filter(found ->
+                        !good.isEmpty() && found.number() == good.get(0).corner())
+                .findFirst();
+    }
+
+    private static double median(List<CornerPass> passes, Function<CornerPass, OptionalDouble> event) {
+        double[] there = passes.stream()
+                .flatMapToDouble(pass -> event.apply(pass).stream())
+                .toArray();
+        return there.length < Baseline.FEWEST_LAPS ? Double.NaN : Robust.median(there);
+    }
+
+    private static int point(Corner corner, double station) {
+        double share = (station - corner.startM()) / (corner.endM() - corner.startM());
+        return (int) Math.round(Math.min(1.0, Math.max(0.0, share)) * (PassShapes.POINTS - 1));
+    }
+
+    private static double mean(Channel shape, int first, int last) {
+        double sum = 0.0;
+        for (int k = first; k <= last; k++) {
+            sum += shape.get(k);
+        }
+        return sum / (last - first + 1);
+    }
+
+    private static double most(Channel shape, int first, int last) {
+        double most = shape.get(first);
+        for (int k = first + 1; k <= last; k++) {
+            most = Math.max(most, shape.get(k));
+        }
+        return most;
+    }
+}
