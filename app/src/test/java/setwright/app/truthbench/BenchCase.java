@@ -69,23 +69,14 @@ record BenchCase(
     /** Returns another day of the same driver with the same car in good order, recorded by the same logger. */
     BenchCase inGoodOrder() {
         DriverStyle then = kind == Kind.TECHNIQUE && !habitInBaseline() ? cured : style;
-        return new BenchCase(
-                number,
-                kind,
-                fault,
-                trigger,
-                car,
-                balanced,
+        return with(
                 balanced,
                 List.of(),
-                circuit,
                 then,
                 then,
                 flying,
-                fuelKgPerM,
                 driverSeed + ANOTHER_DAY,
-                logger.withSeed(logger.seed() + ANOTHER_DAY),
-                csv);
+                logger.withSeed(logger.seed() + ANOTHER_DAY));
     }
 
     /** Returns the same case with fewer laps. */
@@ -106,6 +97,17 @@ record BenchCase(
             DriverStyle otherCured,
             int otherFlying,
             long otherSeed) {
+        return with(parameters, otherChanges, otherStyle, otherCured, otherFlying, otherSeed, logger);
+    }
+
+    private BenchCase with(
+            double[] otherParameters,
+            List<SetupChange> otherChanges,
+            DriverStyle otherStyle,
+            DriverStyle otherCured,
+            int otherFlying,
+            long otherSeed,
+            LoggerPlan otherLogger) {
         return new BenchCase(
                 number,
                 kind,
@@ -113,7 +115,7 @@ record BenchCase(
                 trigger,
                 car,
                 balanced,
-                parameters,
+                otherParameters,
                 otherChanges,
                 circuit,
                 otherStyle,
@@ -121,7 +123,7 @@ record BenchCase(
                 otherFlying,
                 fuelKgPerM,
                 otherSeed,
-                logger,
+                otherLogger,
                 csv);
     }
 

@@ -11,24 +11,32 @@ class BalanceAnswerTest {
     private static final Effect SURE = new Effect(rad(0.28), rad(0.25), rad(0.31), 1.0);
 
     @Test
-    void lessIsSeenOfALargeChangeThanOfASmallOne() {
-        // 0.6 of it less what half of 0.56 degrees takes: 0.6 / 1.5
-        assertThat(BalanceAnswer.seen(rad(0.28))).isCloseTo(rad(0.112), within(1e-12));
-        assertThat(BalanceAnswer.seen(rad(-0.28))).isCloseTo(-rad(0.112), within(1e-12));
-        assertThat(BalanceAnswer.seen(rad(0.02)) / rad(0.02)).isGreaterThan(0.57);
-        assertThat(BalanceAnswer.seen(rad(1.12)) / rad(1.12)).isCloseTo(0.2, within(1e-12));
+    void aShareIsSeenWhateverTheSign() {
+        assertThat(BalanceAnswer.seen(rad(0.28))).isCloseTo(rad(0.196), within(1e-12));
+        assertThat(BalanceAnswer.seen(rad(-0.28))).isCloseTo(-rad(0.196), within(1e-12));
     }
 
     @Test
     void aSureReplayIsNoSureAnswer() {
         Effect answered = BalanceAnswer.to(SURE);
-        assertThat(answered.deviation()).isGreaterThan(0.8 * answered.central());
+        assertThat(answered.deviation()).isGreaterThan(answered.central());
         assertThat(answered.probabilityPositive()).isCloseTo(0.92, within(1e-12));
         assertThat(answered.signSure()).isTrue();
         assertThat(BalanceAnswer.to(new Effect(rad(0.28), rad(0.0), rad(0.5), 0.5))
                         .probabilityPositive())
                 .as("what nobody knows stays unknown")
                 .isCloseTo(0.5, within(1e-12));
+    }
+
+    /** Half of what the replay says, as in one simulation, and twice as much, as in the other. */
+    @Test
+    void theIntervalHoldsADriverWhoGivesInAndOneWhoLeansOnIt() {
+        for (double sign : new double[] {1.0, -1.0}) {
+            Effect answered = BalanceAnswer.to(SURE.times(sign)).times(sign);
+            assertThat(answered.low()).isLessThan(rad(0.05));
+            assertThat(answered.high()).isGreaterThan(rad(0.56));
+            assertThat(answered.high() - answered.central()).isGreaterThan(1.8 * (answered.central() - answered.low()));
+        }
     }
 
     @Test
