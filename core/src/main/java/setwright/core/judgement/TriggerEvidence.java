@@ -28,7 +28,7 @@ public record TriggerEvidence(Map<Witness, Map<Trigger, Double>> shares) {
         /** What the unusual items of the setup act through; fitted. */
         SETUP(1.21),
         /** The phases in which the balance is wrong, at equal use of the tyres; heard where the setup is silent; fitted. */
-        PHASE(0.69),
+        PHASE(0.66),
         /** What moved in the half second before the slides; at its word, as too few tuning cases have such a finding. */
         MOVED(1.00),
         /** What the feet ask for that they did not in the baseline; at its word. */

@@ -104,23 +104,24 @@ final class TriggerJudge {
         return middle + exit > 0.0 ? exit / (middle + exit) : 0.5;
     }
 
+    /** What is wrong by as much in every phase is set off by nothing that the driver does; what one has beyond that, by what he does there. */
     private Optional<Map<Trigger, Double>> phases(SpeedRange speed, BalanceSign sign) {
+        double entry = wrong(Phase.ENTRY, speed, sign);
+        double middle = wrong(Phase.MID, speed, sign);
+        double exit = wrong(Phase.EXIT, speed, sign);
+        double everywhere = Math.min(entry, Math.min(middle, exit));
+        double braked = braked();
         Map<Trigger, Double> sum = new EnumMap<>(Trigger.class);
-        for (Phase phase : BalanceBelief.PHASES) {
-            double limit = sign.direction() * belief.atTheLimit(phase, speed);
-            double wrong = limit > 0.0 ? limit : 0.0; // not a number where no corner has the phase
-            switch (phase) {
-                case ENTRY -> {
-                    double braked = braked();
-                    sum.merge(Trigger.BRAKE_RELEASE, wrong * braked, Double::sum);
-                    sum.merge(Trigger.TURN_IN, wrong * (1.0 - braked), Double::sum);
-                }
-                case MID -> sum.merge(Trigger.NONE, wrong, Double::sum);
-                case EXIT -> sum.merge(Trigger.THROTTLE_PICK_UP, wrong, Double::sum);
-                case BRAKING -> throw new IllegalStateException("balance on the straight tells nothing");
-            }
-        }
+        sum.put(Trigger.BRAKE_RELEASE, (entry - everywhere) * braked);
+        sum.put(Trigger.TURN_IN, (entry - everywhere) * (1.0 - braked));
+        sum.put(Trigger.NONE, middle + 2.0 * everywhere);
+        sum.put(Trigger.THROTTLE_PICK_UP, exit - everywhere);
         return normalised(sum);
+    }
+
+    private double wrong(Phase phase, SpeedRange speed, BalanceSign sign) {
+        double limit = sign.direction() * belief.atTheLimit(phase, speed);
+        return limit > 0.0 ? limit : 0.0; // not a number where no corner has the phase
     }
 
     private static Optional<Map<Trigger, Double>> normalised(Map<Trigger, Double> sum) {
