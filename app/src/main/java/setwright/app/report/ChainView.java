@@ -100,6 +100,7 @@ public record ChainView(int rank, String title, List<Link> links, List<Item> ite
             case TRIGGER -> "What sets it off";
             case AXLE -> "Which axle";
             case SETUP -> "The setup";
+            case DRIVING -> "The driving";
             case CERTAINTY -> "How sure";
             case LOOKED_AT -> "What was looked at";
             case MOST_SEEN -> "The most seen";

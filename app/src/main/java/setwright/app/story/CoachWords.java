@@ -114,6 +114,7 @@ public final class CoachWords {
         }
         return switch (unit) {
             case "s" -> "for " + figures.number(size, 2) + Figures.KEPT_TOGETHER + "s";
+            case "m" -> "by " + figures.distance(size);
             case "km/h" -> "by " + speed(size, figures);
             case "m/s\u00b2" -> "by " + figures.number(size, 1) + Figures.KEPT_TOGETHER + unit;
             default -> figures.number(size, 1) + Figures.KEPT_TOGETHER + unit;

@@ -41,7 +41,7 @@ final class Alternatives {
         all.add(nothing(diagnosis, finding, evidence));
         input(diagnosis, finding, evidence).ifPresent(all::add);
         elsewhere(diagnosis, finding).ifPresent(all::add);
-        maker(finding, evidence).ifPresent(all::add);
+        maker(diagnosis, finding, evidence).ifPresent(all::add);
         return all.stream()
                 .sorted(Comparator.comparingDouble(
                                 (Alternative other) -> other.probability().orElse(0.0))
@@ -134,7 +134,13 @@ final class Alternatives {
                                 Words.degrees(finding.sizeRad()))));
     }
 
-    private static Optional<Alternative> maker(Finding finding, List<PassEvidence> evidence) {
+    private static Optional<Alternative> maker(Diagnosis diagnosis, Finding finding, List<PassEvidence> evidence) {
+        if (Explainer.since(diagnosis, finding).isPresent()) {
+            return Optional.of(new Alternative(
+                    "the car, not the driver",
+                    OptionalDouble.empty(),
+                    "If it still does this when it is driven as in the baseline, it is the car."));
+        }
         boolean rear = finding.balance() == BalanceSign.OVERSTEER;
         boolean early = finding.phase() == Phase.ENTRY || finding.phase() == Phase.MID;
         if (rear && early) {

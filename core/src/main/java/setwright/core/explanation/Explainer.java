@@ -15,6 +15,7 @@ import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.PassEvidence;
 import setwright.core.judgement.Trigger;
@@ -56,8 +57,32 @@ public final class Explainer {
         if (explainer.level) {
             reasons.add(SetupReasons.of(diagnosis.grounds().standing(), finding));
         }
+        since(diagnosis, finding).map(Explainer::driving).ifPresent(reasons::add);
         reasons.add(explainer.certainty());
         return new Explanation(reasons, Alternatives.of(diagnosis, finding, explainer.evidence));
+    }
+
+    /** Returns what the driver asks for that he did not in the baseline, where that makes a finding. */
+    static Optional<DrivingFault> since(Diagnosis diagnosis, Finding finding) {
+        return finding.cause() != Finding.Cause.DRIVER
+                ? Optional.empty()
+                : diagnosis.faults().stream()
+                        .filter(DrivingFault::sinceTheBaseline)
+                        .filter(fault -> fault.reaches(finding.phase()))
+                        .findFirst();
+    }
+
+    private static Reason driving(DrivingFault fault) {
+        return Reason.of(
+                        Kind.DRIVING,
+                        Words.format(
+                                "It came with the driving: %s, in %s.",
+                                fault.kind(),
+                                fault.corners().size() == 1
+                                        ? "one corner"
+                                        : fault.corners().size() + " corners"),
+                        Figure.of("more than in the baseline", fault.size(), fault.unit()))
+                .on(List.of(), fault.corners(), Optional.empty());
     }
 
     private Reason laps() {

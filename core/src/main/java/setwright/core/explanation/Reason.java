@@ -41,6 +41,7 @@ public record Reason(
         TRIGGER("trigger"),
         AXLE("axle"),
         SETUP("setup"),
+        DRIVING("driving"),
         CERTAINTY("certainty"),
         LOOKED_AT("looked at"),
         MOST_SEEN("most seen"),

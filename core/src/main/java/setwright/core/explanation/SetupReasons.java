@@ -51,7 +51,10 @@ public final class SetupReasons {
             sentences.add(
                     standing.yard() == Yard.BASELINE
                             ? standing.changed().isEmpty()
-                                    ? "The setup is that of the baseline: what differs stands on no sheet."
+                                    ? "The setup is that of the baseline"
+                                            + (finding.cause() == Finding.Cause.DRIVER
+                                                    ? "."
+                                                    : ": what differs stands on no sheet.")
                                     : standing.items().isEmpty()
                                             ? "What was changed on the setup since the baseline may make it so."
                                             : "Nothing that was changed on the setup since the baseline, as far as it can be"

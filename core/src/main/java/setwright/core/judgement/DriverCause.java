@@ -136,7 +136,7 @@ final class DriverCause {
     }
 
     static String words(DrivingFault habit, Optional<LostTime> lost) {
-        if (ALSO.containsKey(habit.kind()) && lost.isPresent()) {
+        if (habit.sinceTheBaseline() && lost.isPresent()) {
             return String.format(
                     Locale.ROOT,
                     "No problem of the car repeats, but the laps are %s than in the baseline, and in %d corners the %s. Technique comes"

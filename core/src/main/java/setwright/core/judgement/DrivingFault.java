@@ -2,6 +2,7 @@ package setwright.core.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.core.handling.Phase;
 
 /**
  * A habit of the driver that costs time or hides what the car does.
@@ -37,6 +38,16 @@ public record DrivingFault(
     /** Tells whether it is the throttle that comes too early or too much while the car turns. */
     public boolean byTheThrottle() {
         return HabitRule.OF_THE_THROTTLE.contains(kind);
+    }
+
+    /** Tells whether it is more than the driver asked for in the baseline. */
+    public boolean sinceTheBaseline() {
+        return HabitRule.SINCE_THE_BASELINE.contains(kind);
+    }
+
+    /** Tells whether it may have made the balance of a phase: a brake that is on for longer changes all that follows, a throttle what comes after. */
+    public boolean reaches(Phase phase) {
+        return byTheBrake() || phase == Phase.MID || phase == Phase.EXIT;
     }
 
     /** Tells whether it is too much speed at turn-in. */

@@ -34,8 +34,6 @@ final class FeetSince {
     /** A pedal is pressed from this share of its travel on (common practice). */
     private static final double FURTHER = 0.05;
 
-    private static final Set<Phase> AFTER_PICK_UP = Set.of(Phase.MID, Phase.EXIT);
-
     private static final double NORMAL_95 = 1.96;
     private static final double MOST_CORNERS = 0.5;
     private static final int FEWEST_CORNERS = 3;
@@ -50,12 +48,19 @@ final class FeetSince {
      * One way to ask more.
      *
      * @param kind   in plain words
-     * @param unit   of its size
      * @param least  increase that is worth a word
      * @param sizes  how much of it a pass has, given the passes of the baseline through that corner: one reading is enough
      * @param feet   what the foot does more of, likewise, if it is the foot
+     * @param unit   of what is shown of it
+     * @param shown  the same in a unit that a driver knows; empty where that is the size
      */
-    private record Way(String kind, String unit, double least, Reading sizes, Reading feet) {}
+    private record Way(
+            String kind,
+            double least,
+            Reading sizes,
+            Reading feet,
+            String unit,
+            Optional<ToDoubleFunction<CornerPass>> shown) {}
 
     /** Ways to read a pass, given the baseline's passes through that corner. */
     private interface Reading extends Function<List<CornerPass>, List<ToDoubleFunction<CornerPass>>> {}
@@ -71,16 +76,18 @@ final class FeetSince {
         Map<Integer, List<CornerPass>> then = DrivingFaultFinder.byCorner(baseline.passes());
         Way brake = new Way(
                 HabitRule.DEEPER,
-                "on a scale where 2 is a round friction circle",
                 DEEPER_EXPONENT,
                 good -> List.of(pass -> pass.habits().trailShape()),
-                good -> SameRoad.trailing(good, corners));
+                good -> SameRoad.trailing(good, corners),
+                "m",
+                Optional.of(pass -> pass.events().brakeOff().orElse(Double.NaN)));
         Way throttle = new Way(
                 HabitRule.FURTHER,
-                "share of throttle",
                 FURTHER,
                 good -> SameRoad.opening(good, corners),
-                good -> SameRoad.opening(good, corners));
+                good -> SameRoad.opening(good, corners),
+                "share of throttle",
+                Optional.empty());
         return new FeetSince(Stream.of(brake, throttle)
                 .flatMap(way -> fault(way, now, then).stream())
                 .toList());
@@ -91,11 +98,9 @@ final class FeetSince {
         return faults;
     }
 
-    /** Returns what may have made the balance of a phase: a brake that is on for longer changes all that follows, a throttle what comes after. */
+    /** Returns what may have made the balance of a phase. */
     Optional<DrivingFault> behind(Phase phase) {
-        return faults.stream()
-                .filter(fault -> fault.byTheBrake() || AFTER_PICK_UP.contains(phase))
-                .findFirst();
+        return faults.stream().filter(fault -> fault.reaches(phase)).findFirst();
     }
 
     /** Returns the movement of that foot. */
@@ -126,13 +131,14 @@ final class FeetSince {
             Optional<Increase> more =
                     here.stream().filter(one -> foot && one.clear(way.least())).findFirst();
             if (more.isPresent()) {
-                double usual = more.get().usual();
-                ToDoubleFunction<CornerPass> size = pass -> more.get().size().applyAsDouble(pass) - usual;
                 List<CornerPass> laps = corner.getValue().stream()
-                        .filter(pass -> size.applyAsDouble(pass) >= way.least())
+                        .filter(pass -> more.get().beyond(pass) >= way.least())
                         .toList();
-                proofs.add(DrivingFaultFinder.proof(corner.getKey(), laps, size));
-                increases.add(more.get().median());
+                Increase told = way.shown()
+                        .flatMap(size -> Increase.of(laps, good, size))
+                        .orElse(more.get());
+                proofs.add(DrivingFaultFinder.proof(corner.getKey(), laps, told::beyond));
+                increases.add(told.median());
                 showing += laps.size();
                 all += corner.getValue().size();
             }
@@ -181,6 +187,12 @@ final class FeetSince {
                     usual,
                     Robust.median(these) - usual,
                     Math.hypot(Robust.medianError(these), Robust.medianError(those))));
+        }
+
+        /** Returns how much more a pass has; nothing where it cannot be told. */
+        double beyond(CornerPass pass) {
+            double more = size.applyAsDouble(pass) - usual;
+            return Double.isNaN(more) ? 0.0 : more;
         }
 
         boolean clear(double least) {

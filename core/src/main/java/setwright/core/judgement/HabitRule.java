@@ -54,6 +54,8 @@ record HabitRule(
     static final String DEEPER = "brake trailed deeper into the corner than in the baseline";
     static final String FURTHER = "throttle opened sooner or further than in the baseline";
 
+    static final Set<String> SINCE_THE_BASELINE = Set.of(DEEPER, FURTHER);
+
     private static final String ANSWERED = "throttle opened before the path is tightest, and the car answers";
 
     static final Set<String> OF_THE_BRAKE = Set.of(TRAILED, HELD, DEEPER);

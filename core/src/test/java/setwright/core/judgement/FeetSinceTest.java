@@ -11,6 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Sheets;
+import setwright.core.explanation.Explainer;
+import setwright.core.explanation.Explanation;
+import setwright.core.handling.Phase;
 import setwright.core.judgement.Finding.Cause;
 
 /** Invented stints in which the driver, the car or both changed since the baseline. */
@@ -59,11 +62,18 @@ final class FeetSinceTest {
                 .anyMatch(why -> why.contains("brake trailed deeper") && why.contains("Technique comes first"));
         assertThat(diagnosis.grounds().isLevel(first)).isTrue();
 
+        Explanation told = Explainer.explain(diagnosis, first);
+        assertThat(told.reasons())
+                .anyMatch(reason -> reason.sentence().startsWith("It came with the driving: brake trailed"));
+        assertThat(told.reasons()).noneMatch(reason -> reason.sentence().contains("stands on no sheet"));
+        assertThat(told.alternatives()).anyMatch(other -> other.why().contains("driven as in the baseline"));
+
         DrivingFault fault = since(diagnosis).get(0);
         assertThat(fault.byTheBrake()).isTrue();
         assertThat(fault.habit()).isTrue();
         assertThat(fault.corners()).hasSizeGreaterThan(Drive.CORNERS / 2);
-        assertThat(fault.size()).isBetween(0.3, 1.5);
+        assertThat(fault.unit()).isEqualTo("m");
+        assertThat(fault.reaches(Phase.ENTRY)).isTrue();
         assertThat(fault.proofs()).allSatisfy(proof -> assertThat(proof.laps()).isNotEmpty());
     }
 
@@ -93,6 +103,7 @@ final class FeetSinceTest {
         DrivingFault fault = since(diagnosis).get(0);
         assertThat(fault.byTheThrottle()).isTrue();
         assertThat(fault.unit()).isEqualTo("share of throttle");
+        assertThat(fault.reaches(Phase.ENTRY)).isFalse();
         assertThat(fault.size()).isBetween(0.05, 0.5);
     }
 
