@@ -76,11 +76,8 @@ public final class Explainer {
         return Reason.of(
                         Kind.DRIVING,
                         Words.format(
-                                "It came with the driving: %s, in %s.",
-                                fault.kind(),
-                                fault.corners().size() == 1
-                                        ? "one corner"
-                                        : fault.corners().size() + " corners"),
+                                "It came with the driving: %s, in %d corners.",
+                                fault.kind(), fault.corners().size()),
                         Figure.of("more than in the baseline", fault.size(), fault.unit()))
                 .on(List.of(), fault.corners(), Optional.empty());
     }

@@ -1,5 +1,6 @@
 package setwright.core.handling;
 
+import setwright.core.circuit.Corner;
 import setwright.core.recording.Channel;
 
 /**
@@ -15,4 +16,22 @@ public record PassShapes(Channel speed, Channel brake, Channel throttle, Channel
 
     /** Number of points of each curve. */
     public static final int POINTS = 64;
+
+    /** Returns the distance between points of a corner, m. */
+    public static double stepM(Corner corner) {
+        return (corner.endM() - corner.startM()) / (POINTS - 1);
+    }
+
+    /** Returns a curve at a station, m, between its points; at its ends outside the corner; NaN for NaN. */
+    public static double at(Channel curve, Corner corner, double stationM) {
+        double place = place(corner, stationM);
+        int before = (int) Math.min(place, POINTS - 2.0);
+        double rest = place - before;
+        return Double.isNaN(place) ? Double.NaN : (1.0 - rest) * curve.get(before) + rest * curve.get(before + 1);
+    }
+
+    /** Returns where a station lies among the points of a corner, 0..POINTS - 1: its ends for what lies outside; NaN for NaN. */
+    public static double place(Corner corner, double stationM) {
+        return Math.max(0.0, Math.min((stationM - corner.startM()) / stepM(corner), POINTS - 1.0));
+    }
 }

@@ -30,7 +30,7 @@ final class DrivingFaultFinder {
     private static final double MOST = 0.5;
 
     /** Fewer corners than this are places, not a way to drive. */
-    private static final int FEWEST_CORNERS = 3;
+    static final int FEWEST_CORNERS = 3;
 
     static final double BRAKE_HELD_S = HabitRule.BRAKE_HELD_S;
 

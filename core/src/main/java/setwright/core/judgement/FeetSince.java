@@ -35,8 +35,6 @@ final class FeetSince {
     private static final double FURTHER = 0.05;
 
     private static final double NORMAL_95 = 1.96;
-    private static final double MOST_CORNERS = 0.5;
-    private static final int FEWEST_CORNERS = 3;
 
     private final List<DrivingFault> faults;
 
@@ -50,7 +48,7 @@ final class FeetSince {
      * @param kind   in plain words
      * @param least  increase that is worth a word
      * @param sizes  how much of it a pass has, given the passes of the baseline through that corner: one reading is enough
-     * @param feet   what the foot does more of, likewise, if it is the foot
+     * @param feet   what the foot does more of, likewise, if it is the foot; empty where the sizes say it
      * @param unit   of what is shown of it
      * @param shown  the same in a unit that a driver knows; empty where that is the size
      */
@@ -58,7 +56,7 @@ final class FeetSince {
             String kind,
             double least,
             Reading sizes,
-            Reading feet,
+            Optional<Reading> feet,
             String unit,
             Optional<ToDoubleFunction<CornerPass>> shown) {}
 
@@ -78,14 +76,14 @@ final class FeetSince {
                 HabitRule.DEEPER,
                 DEEPER_EXPONENT,
                 good -> List.of(pass -> pass.habits().trailShape()),
-                good -> SameRoad.trailing(good, corners),
+                Optional.of(good -> SameRoad.trailing(good, corners)),
                 "m",
                 Optional.of(pass -> pass.events().brakeOff().orElse(Double.NaN)));
         Way throttle = new Way(
                 HabitRule.FURTHER,
                 FURTHER,
                 good -> SameRoad.opening(good, corners),
-                good -> SameRoad.opening(good, corners),
+                Optional.empty(),
                 "share of throttle",
                 Optional.empty());
         return new FeetSince(Stream.of(brake, throttle)
@@ -126,8 +124,9 @@ final class FeetSince {
             List<CornerPass> good = then.getOrDefault(corner.getKey(), List.of());
             List<Increase> here = increases(way.sizes(), corner.getValue(), good);
             judged += here.isEmpty() ? 0 : 1;
-            boolean foot =
-                    increases(way.feet(), corner.getValue(), good).stream().anyMatch(one -> one.clear(0.0));
+            boolean foot = way.feet().isEmpty()
+                    || increases(way.feet().get(), corner.getValue(), good).stream()
+                            .anyMatch(one -> one.clear(0.0));
             Optional<Increase> more =
                     here.stream().filter(one -> foot && one.clear(way.least())).findFirst();
             if (more.isPresent()) {
@@ -143,7 +142,7 @@ final class FeetSince {
                 all += corner.getValue().size();
             }
         }
-        if (proofs.size() < FEWEST_CORNERS || proofs.size() <= MOST_CORNERS * judged) {
+        if (proofs.size() < DrivingFaultFinder.FEWEST_CORNERS || proofs.size() <= HabitRule.MOST_CORNERS * judged) {
             return Optional.empty();
         }
         return Optional.of(new DrivingFault(

@@ -39,7 +39,7 @@ record HabitRule(
     private static final double OVERLAP_S = 0.2;
     private static final double COASTING_S = 0.5;
     private static final double LIMITER_S = 0.15;
-    private static final double MOST_CORNERS = 0.5;
+    static final double MOST_CORNERS = 0.5;
     /** As for findings: a quarter of the corners. */
     private static final double MANY_CORNERS = 0.25;
 

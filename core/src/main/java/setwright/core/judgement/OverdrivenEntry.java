@@ -12,7 +12,6 @@ import setwright.core.handling.PassShapes;
 import setwright.core.judgement.DrivingFault.Proof;
 import setwright.core.numerics.Robust;
 import setwright.core.numerics.SlopeInterval;
-import setwright.core.recording.Channel;
 
 /*
  * Design note. Too fast into a corner is not a speed, it is a trade that does not pay. So nothing is compared with a limit: over
@@ -100,13 +99,6 @@ final class OverdrivenEntry {
         double turnIn = Robust.median(passes.stream()
                 .mapToDouble(pass -> pass.events().turnIn().orElse(Double.NaN))
                 .toArray());
-        double share = (turnIn - corner.startM()) / (corner.endM() - corner.startM());
-        double place = (PassShapes.POINTS - 1) * Math.max(0.0, Math.min(share, 1.0));
-        int before = Math.min((int) place, PassShapes.POINTS - 2);
-        double rest = place - before;
-        return pass -> {
-            Channel speed = pass.shapes().speed();
-            return (1.0 - rest) * speed.get(before) + rest * speed.get(before + 1);
-        };
+        return pass -> PassShapes.at(pass.shapes().speed(), corner, turnIn);
     }
 }

@@ -69,8 +69,7 @@ final class SameRoad {
     }
 
     private static int point(Corner corner, double station) {
-        double share = (station - corner.startM()) / (corner.endM() - corner.startM());
-        return (int) Math.round(Math.min(1.0, Math.max(0.0, share)) * (PassShapes.POINTS - 1));
+        return (int) Math.round(PassShapes.place(corner, station));
     }
 
     private static double mean(Channel shape, int first, int last) {

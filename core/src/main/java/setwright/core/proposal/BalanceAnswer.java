@@ -15,7 +15,7 @@ import setwright.core.replay.Prediction;
  * Design note. A replay keeps the driver's line and speed profile but for its margin; a driver answers a change. How, two simulations in
  * which drivers learn each car anew do not agree on: in one he gives a front that gives in less to do, and half of what the replay says is
  * seen (2,900 changes of seven cars), in the other, whose drivers lean on what they feel, all of it, and of wings and ride heights twice that
- * (34 proposals of the truth bench's tuning seeds). Which of them is more like a driver nobody knows. So what lies between is told, and the
+ * (31 proposals of the truth bench's tuning seeds). Which of them is more like a driver nobody knows. So what lies between is told, and the
  * interval holds both (docs/prediction.md, section 4). Trials tell of this driver (LearntEffects).
  */
 

@@ -68,7 +68,7 @@ final class RangeLayout {
         return new RangeLayout(odds);
     }
 
-    /** Tells whether the middle of a range means anything. */
+    /** Tells whether the middle of a range means anything; of no items it is believed. */
     boolean tells() {
         return odds.getOrDefault(Way.ABOUT_THE_USUAL, 0.0) >= 0.5;
     }

@@ -72,8 +72,7 @@ public final class SetupStanding {
 
     /** Returns the standing of a setup whose laps were not replayed. */
     public static SetupStanding unknown(CarSheet sheet) {
-        boolean scattered = telling(sheet).findAny().isPresent() && !canBeKnown(sheet);
-        return new SetupStanding(scattered ? Yard.SCATTERED : Yard.NONE, List.of(), List.of());
+        return new SetupStanding(layout(sheet).tells() ? Yard.NONE : Yard.SCATTERED, List.of(), List.of());
     }
 
     /**

@@ -39,7 +39,7 @@ final class LeverValues {
             case BRAKE_AT_TURN_IN -> events.brakeOff().isPresent() ? pass.brakeAtTurnIn() : Double.NaN;
             case OVERLAP -> orNaN(events.brakeOff()) - orNaN(events.turnIn());
             case RELEASE_RATE -> releaseRate(corner, pass);
-            case ENTRY_SPEED -> 3.6 * at(pass.shapes().speed(), corner, usualTurnInM);
+            case ENTRY_SPEED -> 3.6 * PassShapes.at(pass.shapes().speed(), corner, usualTurnInM);
             case PICK_UP -> (orNaN(events.throttlePickUp()) - corner.turnInM()) / slowestMps;
             case OPENING -> opening(corner, pass);
         };
@@ -50,7 +50,7 @@ final class LeverValues {
         Channel brake = pass.shapes().brake();
         double off = orNaN(pass.events().brakeOff());
         double peak = pass.habits().brakePeak();
-        double step = stepM(corner);
+        double step = PassShapes.stepM(corner);
         int last = -1;
         for (int i = 0; i < PassShapes.POINTS && corner.startM() + i * step <= off; i++) {
             last = brake.get(i) >= STILL_AT_PEAK * peak ? i : last;
@@ -59,32 +59,21 @@ final class LeverValues {
             return Double.NaN;
         }
         double from = corner.startM() + last * step;
-        double seconds = (off - from) / Math.max(1.0, at(pass.shapes().speed(), corner, 0.5 * (from + off)));
+        double seconds =
+                (off - from) / Math.max(1.0, PassShapes.at(pass.shapes().speed(), corner, 0.5 * (from + off)));
         return off - from > step ? STILL_AT_PEAK / seconds : Double.NaN;
     }
 
     private static double opening(Corner corner, CornerPass pass) {
         double from = orNaN(pass.events().throttlePickUp());
-        double step = stepM(corner);
+        double step = PassShapes.stepM(corner);
         double to = from + OPENING_POINTS * step;
         if (!(to <= corner.endM())) {
             return Double.NaN;
         }
         Channel throttle = pass.shapes().throttle();
-        double seconds = (to - from) / Math.max(1.0, at(pass.shapes().speed(), corner, 0.5 * (from + to)));
-        return (at(throttle, corner, to) - at(throttle, corner, from)) / seconds;
-    }
-
-    private static double stepM(Corner corner) {
-        return (corner.endM() - corner.startM()) / (PassShapes.POINTS - 1);
-    }
-
-    private static double at(Channel shape, Corner corner, double stationM) {
-        double place = (stationM - corner.startM()) / stepM(corner);
-        double inside = Math.max(0.0, Math.min(place, PassShapes.POINTS - 1.0));
-        int before = (int) Math.min(inside, PassShapes.POINTS - 2.0);
-        double rest = inside - before;
-        return Double.isNaN(place) ? Double.NaN : (1.0 - rest) * shape.get(before) + rest * shape.get(before + 1);
+        double seconds = (to - from) / Math.max(1.0, PassShapes.at(pass.shapes().speed(), corner, 0.5 * (from + to)));
+        return (PassShapes.at(throttle, corner, to) - PassShapes.at(throttle, corner, from)) / seconds;
     }
 
     private static double median(List<CornerPass> passes, ToDoubleFunction<CornerPass> value) {
