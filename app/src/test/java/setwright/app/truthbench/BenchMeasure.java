@@ -34,6 +34,11 @@ enum BenchMeasure {
                             finding.balance() == outcome.wantedAlike().get().sign())
                     .isPresent()),
     KNOWABLE("top problem right for a judge who knows the car", true, BenchMeasure::wanted, Outcome::knowable),
+    MEASURABLE(
+            "top problem right for a judge who measures both days without error",
+            true,
+            outcome -> wanted(outcome) && outcome.days().isPresent(),
+            Outcome::measurable),
     BALANCE("its balance right", true, BenchMeasure::wanted, Outcome::signRight),
     PHASE("its phase right", true, BenchMeasure::wanted, Outcome::phaseRight),
     SPEED("its speed class right", true, BenchMeasure::wanted, Outcome::speedRight),

@@ -24,13 +24,14 @@ final class CaseRun {
      */
     static Outcome run(BenchCase drawn, Optional<Path> keep, boolean baseline) {
         Driven driven = Driven.of(drawn);
-        CaseTruth truth = CaseTruth.of(driven);
+        Optional<DrivenStint> goodDay = baseline ? driven.goodDay() : Optional.empty();
+        CaseTruth truth = CaseTruth.of(driven, goodDay);
         try {
             Path folder = keep.isPresent()
                     ? Files.createDirectories(keep.get().resolve(String.format("case-%03d", drawn.number())))
                     : Files.createTempDirectory("truthbench");
             try {
-                return judged(driven, truth, folder, keep.isPresent(), baseline);
+                return judged(driven, goodDay, truth, folder, keep.isPresent());
             } finally {
                 if (keep.isEmpty()) {
                     remove(folder);
@@ -41,12 +42,16 @@ final class CaseRun {
         }
     }
 
-    private static Outcome judged(Driven driven, CaseTruth truth, Path folder, boolean noted, boolean baseline)
+    private static Outcome judged(
+            Driven driven, Optional<DrivenStint> goodDay, CaseTruth truth, Path folder, boolean noted)
             throws IOException {
         BenchCase benchCase = driven.last();
         LoggedTable table = Logger.log(driven.recorded().history(), driven.sheet(), benchCase.logger());
         CaseFiles files = CaseFiles.write(folder, "stint1", benchCase, table);
-        Optional<CaseFiles> good = baseline ? goodDay(driven, folder) : Optional.empty();
+        Optional<CaseFiles> good = Optional.empty();
+        if (goodDay.isPresent()) {
+            good = Optional.of(logged(driven.last().inGoodOrder(), goodDay.get(), folder));
+        }
         CaseAnswer answer = CaseAnswer.of(files, good, benchCase.trigger());
         Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
         Outcome outcome =
@@ -57,14 +62,9 @@ final class CaseRun {
         return outcome;
     }
 
-    private static Optional<CaseFiles> goodDay(Driven driven, Path folder) throws IOException {
-        Optional<DrivenStint> stint = driven.goodDay();
-        if (stint.isEmpty()) {
-            return Optional.empty();
-        }
-        BenchCase good = driven.last().inGoodOrder();
-        LoggedTable table = Logger.log(stint.get().history(), good.car().sheet(), good.logger());
-        return Optional.of(CaseFiles.write(folder, "baseline", good, table));
+    private static CaseFiles logged(BenchCase good, DrivenStint stint, Path folder) throws IOException {
+        LoggedTable table = Logger.log(stint.history(), good.car().sheet(), good.logger());
+        return CaseFiles.write(folder, "baseline", good, table);
     }
 
     private static void remove(Path folder) throws IOException {

@@ -3,6 +3,7 @@ package setwright.app.truthbench;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.truth.BalanceTable;
 import setwright.core.simulation.truth.FlyingLaps;
 import setwright.core.simulation.truth.PhaseMap;
@@ -20,6 +21,7 @@ import setwright.core.simulation.truth.TrueProblem;
  * @param recorded   balance of the recorded stint
  * @param without    balance without the fault; the same without a fault
  * @param problem    what the fault does; empty without one
+ * @param days       how the recorded stint differs from a day without the fault, measured without error; empty without such a day
  * @param price      what it costs; empty without one
  * @param witnesses  what the corners say about the trigger
  */
@@ -28,10 +30,11 @@ record CaseTruth(
         BalanceTable recorded,
         BalanceTable without,
         Optional<TrueProblem> problem,
+        Optional<TrueProblem> days,
         Optional<TruePrice> price,
         Map<Moment, Integer> witnesses) {
 
-    static CaseTruth of(Driven driven) {
+    static CaseTruth of(Driven driven, Optional<DrivenStint> goodDay) {
         List<Integer> laps = FlyingLaps.clean(driven.recorded().lapsS());
         List<Integer> lapsWithout = FlyingLaps.clean(driven.without().lapsS());
         PhaseMap map = PhaseMap.of(driven.line(), driven.recorded().history(), laps);
@@ -45,6 +48,8 @@ record CaseTruth(
                 recorded,
                 without,
                 problem,
+                goodDay.flatMap(good -> ProblemLabeller.label(
+                        recorded, BalanceTable.of(map, good.history(), FlyingLaps.clean(good.lapsS())))),
                 compares
                         ? Optional.of(TruePrice.of(
                                 driven.recorded().lapsS(), driven.without().lapsS()))

@@ -30,6 +30,7 @@ final class Notes {
                 outcome.truthWords(),
                 outcome.problem().map(found -> found.acceptPhases().toString()).orElse(""),
                 outcome.problem().map(found -> found.acceptSpeeds().toString()).orElse(""));
+        outcome.days().ifPresent(found -> line(text, "both days measured without error: %s", Outcome.words(found)));
         line(text, "trigger %s, corners say %s", drawn.trigger(), outcome.witnesses());
         line(text, "answer: %s, %s", outcome.answerWords(), outcome.verdict());
         text.append(table(truth).text());

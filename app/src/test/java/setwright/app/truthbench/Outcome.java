@@ -30,6 +30,7 @@ import setwright.core.simulation.truth.TrueTrigger;
  * @param failure       where reading or judging ended; empty when it went through
  * @param pairs         measured beside true balance
  * @param alike         how the car differs most from the balanced one when both are driven alike; empty where nothing could be judged
+ * @param days          how both days differ most, measured without error; empty without a baseline
  * @param proposed      the change the program proposes; empty for none
  */
 record Outcome(
@@ -48,6 +49,7 @@ record Outcome(
         String failure,
         List<BalancePair> pairs,
         Optional<TrueProblem> alike,
+        Optional<TrueProblem> days,
         Optional<ProposedChange> proposed) {
 
     static Outcome of(
@@ -72,6 +74,7 @@ record Outcome(
                 answer.failure(),
                 answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()),
                 answer.diagnosis().flatMap(found -> KnownCar.problem(driven, found)),
+                truth.days(),
                 proposed);
     }
 
@@ -123,8 +126,17 @@ record Outcome(
 
     /** Tells whether a judge who knows the true car names the problem. */
     boolean knowable() {
+        return names(alike);
+    }
+
+    /** Tells whether a judge who measures both days without error names the problem. */
+    boolean measurable() {
+        return names(days);
+    }
+
+    private boolean names(Optional<TrueProblem> named) {
         return wanted().filter(
-                        problem -> alike.filter(known -> problem.accepts(known.sign(), known.phase(), known.speed()))
+                        problem -> named.filter(found -> problem.accepts(found.sign(), found.phase(), found.speed()))
                                 .isPresent())
                 .isPresent();
     }
