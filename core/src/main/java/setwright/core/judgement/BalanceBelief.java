@@ -48,10 +48,10 @@ public final class BalanceBelief {
 
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
-    private final Reference reference;
     private final List<Cell> cells;
     private final RealVector mean;
     private final RealMatrix covariance;
+    private final Optional<MeasuredBalance> measured;
 
     /**
      * One phase in one class of corners: its weight, the measured excess, its standard error over the laps, how far the reference may
@@ -104,11 +104,12 @@ public final class BalanceBelief {
      */
     public record PoolEstimate(Pool pool, Estimate estimate) {}
 
-    private BalanceBelief(Reference reference, List<Cell> cells, RealVector mean, RealMatrix covariance) {
-        this.reference = reference;
+    private BalanceBelief(
+            List<Cell> cells, RealVector mean, RealMatrix covariance, Optional<MeasuredBalance> measured) {
         this.cells = List.copyOf(cells);
         this.mean = mean;
         this.covariance = covariance;
+        this.measured = measured;
     }
 
     /** Returns the belief after setup and laps were looked at. */
@@ -120,6 +121,8 @@ public final class BalanceBelief {
         RealMatrix doubt = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
         RealMatrix noise = new Array2DRowRealMatrix(Math.max(n, 1), Math.max(n, 1));
         Reference reference = Reference.of(standing);
+        Optional<MeasuredBalance> places =
+                reference == Reference.BASELINE ? Optional.of(MeasuredBalance.of(passes, standing)) : Optional.empty();
         for (int i = 0; i < n; i++) {
             Cell one = cells.get(i);
             prior.setEntry(i, standing.balanceRad(one.pool()));
@@ -136,15 +139,12 @@ public final class BalanceBelief {
                     i, i, reference.cellRad2(one.errorRad()) + one.referenceDoubtRad() * one.referenceDoubtRad());
         }
         if (n == 0) {
-            return new BalanceBelief(reference, cells, prior, doubt);
+            return new BalanceBelief(cells, prior, doubt, places);
         }
         RealMatrix gain =
                 doubt.multiply(new LUDecomposition(doubt.add(noise)).getSolver().getInverse());
         return new BalanceBelief(
-                reference,
-                cells,
-                prior.add(gain.operate(measured.subtract(prior))),
-                doubt.subtract(gain.multiply(doubt)));
+                cells, prior.add(gain.operate(measured.subtract(prior))), doubt.subtract(gain.multiply(doubt)), places);
     }
 
     private static List<Cell> cells(List<CornerPass> passes) {
@@ -216,20 +216,26 @@ public final class BalanceBelief {
 
     /** Returns the balance of a phase in some corners, weighted with time and lateral acceleration; empty when none has it. */
     public Optional<Estimate> at(Phase phase, SpeedRange range) {
-        return pooled(cell -> cell.phase() == phase && range.takes(cell.speed()));
+        return measured.isPresent()
+                ? measured.get().at(range.pool(phase))
+                : pooled(cell -> cell.phase() == phase && range.takes(cell.speed()));
     }
 
     /** Tells whether it rests on the same car in good order rather than on a reckoned one. */
     boolean measured() {
-        return reference == Reference.BASELINE;
+        return measured.isPresent();
     }
 
     /** Returns the belief phase by phase and class by class, where the laps have both. */
     public List<PoolEstimate> pools() {
         return IntStream.range(0, cells.size())
-                .mapToObj(i -> new PoolEstimate(
-                        cells.get(i).pool(), new Estimate(mean.getEntry(i), Math.sqrt(covariance.getEntry(i, i)))))
+                .mapToObj(i -> new PoolEstimate(cells.get(i).pool(), pool(i)))
                 .toList();
+    }
+
+    private Estimate pool(int i) {
+        return measured.flatMap(places -> places.at(cells.get(i).pool()))
+                .orElseGet(() -> new Estimate(mean.getEntry(i), Math.sqrt(covariance.getEntry(i, i))));
     }
 
     /** Returns the balance of all phases in all corners together; empty when none can be judged. */
@@ -287,12 +293,22 @@ public final class BalanceBelief {
 
     /** Returns the measured excess over the reference in a phase of some corners, rad; NaN when none has it. */
     double excessRad(Phase phase, SpeedRange range) {
-        return mean(phase, range, Cell::excess);
+        return measured.isPresent()
+                ? measured.get()
+                        .shown(range.pool(phase))
+                        .map(RepeatedBalance::rad)
+                        .orElse(Double.NaN)
+                : mean(phase, range, Cell::excess);
     }
 
     /** Returns how far the reference may be off there for being driven otherwise, rad; NaN when none has it. */
     double referenceDoubtRad(Phase phase, SpeedRange range) {
-        return mean(phase, range, Cell::referenceDoubtRad);
+        return measured.isPresent()
+                ? measured.get()
+                        .shown(range.pool(phase))
+                        .map(RepeatedBalance::otherwiseRad)
+                        .orElse(Double.NaN)
+                : mean(phase, range, Cell::referenceDoubtRad);
     }
 
     private double mean(Phase phase, SpeedRange range, ToDoubleFunction<Cell> value) {

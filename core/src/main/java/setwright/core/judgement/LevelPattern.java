@@ -31,6 +31,10 @@ final class LevelPattern {
     private static final double LEAST_EVERYWHERE_RAD = 0.5 * LEAST_RAD;
     /** One end of the speeds with less than this share of the other's is not part of the problem (our choice). */
     private static final double ONE_END = 0.4;
+    /** All corners together are the word for a problem when they show this share of what one end does (our choice, as for the truth). */
+    private static final double AS_LARGE = 0.7;
+    /** The other end may go the other way by this share of the larger, and no more. */
+    private static final double OPPOSED = 0.3;
     /** Another way of driving is told when it may do a tenth of what a typical setup change does. */
     private static final double LEAST_OTHERWISE_RAD = 0.05 * Yardstick.BALANCE_RAD;
     /** A corner shows it with half of what the pool does. */
@@ -85,6 +89,30 @@ final class LevelPattern {
     }
 
     private Stream<Place> place(Phase phase) {
+        SpeedRange range = belief.measured() ? shown(phase) : told(phase);
+        return belief.at(phase, range).map(estimate -> new Place(phase, range, estimate)).stream();
+    }
+
+    /** Where each place was measured: all corners, unless all together show much less than one end does, or the ends differ in sign. */
+    private SpeedRange shown(Phase phase) {
+        double low = shownRad(phase, SpeedRange.LOW);
+        double high = shownRad(phase, SpeedRange.HIGH);
+        double all = shownRad(phase, SpeedRange.ALL);
+        double end = Math.abs(low) > Math.abs(high) ? low : high;
+        boolean together = all * end > 0.0 && share(low, high) > -OPPOSED && share(all, end) >= AS_LARGE;
+        return together || Math.abs(all) >= Math.abs(end)
+                ? SpeedRange.ALL
+                : end == low ? SpeedRange.LOW : SpeedRange.HIGH;
+    }
+
+    /** As measured: what is believed lies the nearer to nothing the fewer the corners, and would make the ends look smaller. */
+    private double shownRad(Phase phase, SpeedRange range) {
+        double rad = belief.excessRad(phase, range);
+        return Double.isFinite(rad) ? rad : 0.0;
+    }
+
+    /** Where the car is reckoned: all corners, unless one end shows much less than the other, or the slope over v² says why. */
+    private SpeedRange told(Phase phase) {
         Optional<Estimate> low = belief.at(phase, SpeedRange.LOW);
         Optional<Estimate> high = belief.at(phase, SpeedRange.HIGH);
         SpeedRange range = SpeedRange.ALL;
@@ -105,8 +133,7 @@ final class LevelPattern {
         } else if (kind == SpeedDependence.Kind.MECHANICAL && range == SpeedRange.HIGH) {
             range = SpeedRange.ALL;
         }
-        SpeedRange found = range;
-        return belief.at(phase, range).map(estimate -> new Place(phase, found, estimate)).stream();
+        return range;
     }
 
     /** Tells whether the fast corners show what the whole phase shows. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.Sheets;
@@ -53,6 +54,25 @@ final class AgainstABaselineTest {
         assertThat(first.sizeHighRad()).isGreaterThan(0.7 * SMALL);
         assertThat(Explainer.explain(held, first).reasons())
                 .anySatisfy(reason -> assertThat(reason.sentence()).contains("in the baseline"));
+    }
+
+    /** Every second corner is slow, from the first on, the others are fast. */
+    @ParameterizedTest
+    @CsvSource({"11, 1, LOW", "12, 1, LOW", "11, 0, HIGH", "12, 0, HIGH", "11, -1, ALL", "12, -1, ALL"})
+    void isNamedAtTheSpeedsThatShowIt(long seed, int remainder, SpeedRange speed) {
+        Diagnosis held = diagnose(
+                new Drive(seed).pushes(2.0 * SMALL, corner -> remainder < 0 || corner % 2 == remainder),
+                new Drive(seed + 50L));
+        assertThat(held.findings().get(0).speed()).isEqualTo(speed);
+    }
+
+    /** What repeats is the middle over the corners: one that is taken otherwise than on the other day says nothing about the car. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14})
+    void aSingleCornerIsNoProblemOfTheLap(long seed) {
+        Diagnosis held = diagnose(new Drive(seed).pushes(ALWAYS, corner -> corner == 3), new Drive(seed + 50L));
+        assertThat(held.findings()).noneMatch(Finding::lapWide);
+        assertThat(held.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
     }
 
     @Test

@@ -5,22 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import setwright.core.handling.CornerEvents;
 import setwright.core.handling.CornerPass;
-import setwright.core.handling.Habits;
-import setwright.core.handling.PassShapes;
 import setwright.core.handling.Phase;
-import setwright.core.handling.PhaseBalance;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
-import setwright.core.recording.Channel;
 import setwright.core.standing.SetupStanding;
 
 /** The slope of an invented deviation over v² comes back, and with it the cause. */
@@ -29,8 +21,6 @@ final class SpeedSlopeTest {
     private static final double[] SPEEDS = {15.0, 20.0, 25.0, 30.0, 38.0, 45.0, 52.0, 58.0};
     private static final double MEAN_SQUARE = meanSquare(SPEEDS);
     private static final double DEGREE = Math.toRadians(1.0);
-    /** Corners in which the tyres are hardly worked, so that a healthy car shows nothing. */
-    private static final double USE = 0.1;
 
     private static double meanSquare(double[] speeds) {
         double sum = 0.0;
@@ -48,33 +38,10 @@ final class SpeedSlopeTest {
             double unexplained = Math.toRadians(0.2) * random.nextGaussian();
             for (int lap = 1; lap <= LAPS; lap++) {
                 double rad = excess.applyAsDouble(speed) + unexplained + Math.toRadians(0.1) * random.nextGaussian();
-                passes.add(pass(lap, corner, speed, rad));
+                passes.add(MidCorner.pass(lap, corner, speed, rad));
             }
         }
         return passes;
-    }
-
-    private static CornerPass pass(int lap, int corner, double speed, double excessRad) {
-        OptionalDouble none = OptionalDouble.empty();
-        Channel flat = Channel.of(new double[PassShapes.POINTS]);
-        return new CornerPass(
-                lap,
-                corner,
-                SpeedClass.of(speed),
-                new CornerEvents(none, none, none, none, none, none, none, none, none),
-                0.0,
-                Map.of(
-                        Phase.MID,
-                        new PhaseBalance(Phase.MID, 0.0, 30.0, 1.0, excessRad, 0.0, 0.0, USE, USE, 12.0, speed)),
-                List.of(),
-                List.of(),
-                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, 0.0, 1.5, 1.2),
-                new PassShapes(flat, flat, flat, flat),
-                speed,
-                speed,
-                speed,
-                3.0,
-                0.0);
     }
 
     private static SpeedDependence dependence(List<CornerPass> passes, double levelRad) {
@@ -123,7 +90,7 @@ final class SpeedSlopeTest {
     @Test
     void oneWildCornerDoesNotTurnTheAnswer() {
         List<CornerPass> passes = passes(SPEEDS, v -> 1.5 * DEGREE, 7L);
-        passes.replaceAll(pass -> pass.corner() == 8 ? pass(pass.lap(), 8, SPEEDS[7], 6.0 * DEGREE) : pass);
+        passes.replaceAll(pass -> pass.corner() == 8 ? MidCorner.pass(pass.lap(), 8, SPEEDS[7], 6.0 * DEGREE) : pass);
         double right =
                 dependence(passes(SPEEDS, v -> 1.5 * DEGREE, 7L), 1.5 * DEGREE).slopeRadPerM2S2();
         double spoilt = dependence(passes, 1.5 * DEGREE).slopeRadPerM2S2();
