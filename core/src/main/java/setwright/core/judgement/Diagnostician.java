@@ -97,7 +97,8 @@ public final class Diagnostician {
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, since, sheet.drivenAxle());
-        List<Finding> findings = new ArrayList<>(SlidePattern.find(trusted, belief, triggers, prices));
+        List<Finding> findings = new ArrayList<>(
+                SlidePattern.find(trusted, baseline.map(Baseline::passes).orElse(List.of()), belief, triggers, prices));
         Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()

@@ -37,30 +37,56 @@ final class SlidePattern {
     /** Slides against what is believed otherwise: to be suspected, below what is shown as a finding. */
     private static final double MOST_AGAINST = 0.6;
 
-    private SlidePattern() {}
+    private final List<CornerPass> passes;
+    private final List<CornerPass> before;
+    private final BalanceBelief belief;
+    private final TriggerJudge judge;
+    private final PriceEstimator prices;
+
+    private SlidePattern(
+            List<CornerPass> passes,
+            List<CornerPass> before,
+            BalanceBelief belief,
+            TriggerJudge judge,
+            PriceEstimator prices) {
+        this.passes = passes;
+        this.before = before;
+        this.belief = belief;
+        this.judge = judge;
+        this.prices = prices;
+    }
 
     /**
      * Finds them.
      *
+     * @param before  passes of the baseline; empty without one
      * @param belief  what is believed of the balance otherwise: a rear that steps out of a car that pushes is no reason to change it
      */
     static List<Finding> find(
-            List<CornerPass> passes, BalanceBelief belief, TriggerJudge judge, PriceEstimator prices) {
-        List<Finding> findings = new ArrayList<>();
-        for (Phase phase : Phase.values()) {
-            at(passes, belief, judge, phase, prices).ifPresent(findings::add);
-        }
-        return findings;
+            List<CornerPass> passes,
+            List<CornerPass> before,
+            BalanceBelief belief,
+            TriggerJudge judge,
+            PriceEstimator prices) {
+        SlidePattern pattern = new SlidePattern(passes, before, belief, judge, prices);
+        return Stream.of(Phase.values())
+                .flatMap(phase -> pattern.at(phase).stream())
+                .toList();
     }
 
-    private static Optional<Finding> at(
-            List<CornerPass> passes, BalanceBelief belief, TriggerJudge judge, Phase phase, PriceEstimator prices) {
+    /** How often the rear let go in each corner that has a phase. */
+    private static List<Shares.Count> counts(List<CornerPass> passes, Phase phase) {
         Map<Integer, List<CornerPass>> byCorner = passes.stream()
                 .filter(pass -> pass.phase(phase).isPresent())
                 .collect(Collectors.groupingBy(CornerPass::corner, TreeMap::new, Collectors.toList()));
         List<Shares.Count> counts = new ArrayList<>();
         byCorner.forEach((corner, here) -> counts.add(new Shares.Count(
                 corner, (int) here.stream().filter(pass -> shows(pass, phase)).count(), here.size())));
+        return counts;
+    }
+
+    private Optional<Finding> at(Phase phase) {
+        List<Shares.Count> counts = counts(passes, phase);
         double pooled = Shares.pooled(counts);
         double[] mostly = counts.stream()
                 .mapToDouble(count -> Shares.mostly(count, pooled))
@@ -100,9 +126,11 @@ final class SlidePattern {
         SpeedRange speed = SpeedRanges.of(passes, corners, phase);
         TriggerEvidence evidence = judge.ofSlides(phase, speed, slidesByCorner.values(), cause == Cause.CAR);
         Map<Trigger, Double> triggers = evidence.probabilities();
-        double car = cause == Cause.DRIVER || corners.size() < 2
+        double car = cause == Cause.DRIVER
                 ? 1.0
-                : worthAChange(belief, phase, speed, Robust.median(sizes));
+                : corners.size() < 2
+                        ? since(phase, corners.iterator().next())
+                        : worthAChange(phase, speed, Robust.median(sizes));
         Finding finding = new Finding(
                 phase,
                 speed,
@@ -118,25 +146,35 @@ final class SlidePattern {
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
                 prices.slide(phase, corners, share, Robust.median(sizes)),
-                why(phase, showing, there, sizes, evidence, cause, byCorner.size(), corners.size()));
+                why(phase, showing, there, sizes, evidence, cause, counts.size(), corners.size()));
         return Optional.of(finding);
     }
 
+    /** Probability that the rear did not let go in most passes of the baseline already: a car in good order does, in one corner or other. */
+    private double since(Phase phase, int corner) {
+        List<Shares.Count> then = counts(before, phase);
+        return then.stream()
+                .filter(count -> count.corner() == corner)
+                .mapToDouble(count -> 1.0 - Shares.mostly(count, Shares.pooled(then)))
+                .findFirst()
+                .orElse(1.0);
+    }
+
     /** Probability that the car oversteers by more than is worth a change, given that its rear steps out by so much. */
-    private static double worthAChange(BalanceBelief belief, Phase phase, SpeedRange speed, double sizeRad) {
-        Estimate before = belief.at(phase, speed).orElse(BalanceBelief.UNKNOWN);
+    private double worthAChange(Phase phase, SpeedRange speed, double sizeRad) {
+        Estimate level = belief.at(phase, speed).orElse(BalanceBelief.UNKNOWN);
         if (belief.measured()) {
             // a car in good order slides as well: what it does more of is in the level already
-            return before.meanRad() < 0.0 ? before.beyond(LevelPattern.LEAST_RAD) : 0.0;
+            return level.meanRad() < 0.0 ? level.beyond(LevelPattern.LEAST_RAD) : 0.0;
         }
         // the least that counts as a slide says nothing about the car: good drivers go that far
         double beyond = sizeRad - Slide.LEAST_RAD;
-        if (before.meanRad() > 0.0) {
+        if (level.meanRad() > 0.0) {
             // two witnesses against each other: nobody knows, and a change is no way to find out
-            double sure = before.after(-beyond, SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
+            double sure = level.after(-beyond, SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
             return Math.min(sure, MOST_AGAINST);
         }
-        return before.after(-Math.min(beyond, MOST_TOLD_RAD), SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
+        return level.after(-Math.min(beyond, MOST_TOLD_RAD), SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
     }
 
     /**

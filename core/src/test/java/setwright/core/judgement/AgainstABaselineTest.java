@@ -66,6 +66,21 @@ final class AgainstABaselineTest {
         assertThat(held.findings().get(0).speed()).isEqualTo(speed);
     }
 
+    /** A rear that steps out of one corner on the good day as well is nothing that came since. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void aSlideInOneCornerCountsWhereItCameSince(long seed) {
+        Drive steps = new Drive(seed).rearSteps(ALWAYS, corner -> corner == 3);
+        Diagnosis since = diagnose(steps, new Drive(seed + 50L));
+        assertThat(since.findings()).anyMatch(finding -> !finding.lapWide());
+        assertThat(since.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
+
+        Diagnosis both = diagnose(
+                new Drive(seed).rearSteps(ALWAYS, corner -> corner == 3),
+                new Drive(seed + 50L).rearSteps(ALWAYS, corner -> corner == 3));
+        assertThat(both.findings()).isEmpty();
+    }
+
     /** What repeats is the middle over the corners: one that is taken otherwise than on the other day says nothing about the car. */
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14})
