@@ -10,8 +10,8 @@ import setwright.core.explanation.Reason.Figure;
 import setwright.core.explanation.Reason.Kind;
 import setwright.core.explanation.Reason.Proof;
 import setwright.core.handling.CornerPass;
+import setwright.core.judgement.Certainty;
 import setwright.core.judgement.Diagnosis;
-import setwright.core.judgement.Diagnostician;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.LapsNeeded;
 import setwright.core.judgement.PassEvidence;
@@ -237,7 +237,7 @@ public final class VerdictExplainer {
     }
 
     private double least(Finding finding) {
-        return Diagnostician.leastProbability(finding, diagnosis.grounds().standing());
+        return Certainty.least(finding, diagnosis.grounds().standing());
     }
 
     private boolean against() {

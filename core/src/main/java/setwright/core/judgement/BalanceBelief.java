@@ -1,14 +1,10 @@
 package setwright.core.judgement;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -18,9 +14,6 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
-import setwright.core.handling.PhaseBalance;
-import setwright.core.handling.SpeedClass;
-import setwright.core.numerics.Robust;
 import setwright.core.replay.Pool;
 import setwright.core.standing.SetupStanding;
 
@@ -29,9 +22,6 @@ import setwright.core.standing.SetupStanding;
  * laps say by how much the balance angle exceeds the reference, but what a healthy car of this kind would show there is known
  * to half a degree only, and that doubt is common to all corners: so the laps speak loudest where one phase or one end of the
  * speeds differs from the rest, or where the excess is far beyond any doubt. Both are normal; their product is the belief.
- *
- * What bars and wings do grows with about the fourth power of the grip used (a tenth of roll stiffness share: 0.045, 0.18, 0.56
- * degrees at 44, 67, 89 % of the limit with the 1987 tyre set), and so does what a healthy car shows.
  */
 
 /** What is believed of the balance beyond a healthy car's, by phase and speed class. */
@@ -41,34 +31,15 @@ public final class BalanceBelief {
     /** What is believed where neither setup nor laps tell. */
     static final Estimate UNKNOWN = new Estimate(0.0, Reference.UNKNOWN_RAD);
 
-    private static final double FULL_USE = 0.9;
-    private static final double SHAPE_POWER = 3.6;
     /** Below it a corner says nothing about the limit. */
     private static final double LEAST_SHAPE = 0.1;
 
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
-    private final List<Cell> cells;
+    private final List<BalanceCell> cells;
     private final RealVector mean;
     private final RealMatrix covariance;
     private final Optional<MeasuredBalance> measured;
-
-    /**
-     * One phase in one class of corners: its weight, the measured excess, its standard error over the laps, how far the reference may
-     * be off for being driven otherwise, and how much of the limit shows there, 0..1.
-     */
-    private record Cell(
-            Phase phase,
-            SpeedClass speed,
-            double weight,
-            double excess,
-            double errorRad,
-            double referenceDoubtRad,
-            double shape) {
-        Pool pool() {
-            return Pool.of(phase, speed);
-        }
-    }
 
     /**
      * An angle.
@@ -105,7 +76,7 @@ public final class BalanceBelief {
     public record PoolEstimate(Pool pool, Estimate estimate) {}
 
     private BalanceBelief(
-            List<Cell> cells, RealVector mean, RealMatrix covariance, Optional<MeasuredBalance> measured) {
+            List<BalanceCell> cells, RealVector mean, RealMatrix covariance, Optional<MeasuredBalance> measured) {
         this.cells = List.copyOf(cells);
         this.mean = mean;
         this.covariance = covariance;
@@ -114,7 +85,7 @@ public final class BalanceBelief {
 
     /** Returns the belief after setup and laps were looked at. */
     public static BalanceBelief of(List<CornerPass> passes, SetupStanding standing) {
-        List<Cell> cells = cells(passes);
+        List<BalanceCell> cells = BalanceCell.of(passes);
         int n = cells.size();
         RealVector prior = new ArrayRealVector(n);
         RealVector measured = new ArrayRealVector(n);
@@ -124,11 +95,11 @@ public final class BalanceBelief {
         Optional<MeasuredBalance> places =
                 reference == Reference.BASELINE ? Optional.of(MeasuredBalance.of(passes, standing)) : Optional.empty();
         for (int i = 0; i < n; i++) {
-            Cell one = cells.get(i);
+            BalanceCell one = cells.get(i);
             prior.setEntry(i, standing.balanceRad(one.pool()));
             measured.setEntry(i, one.excess() - reference.healthyRad() * one.shape());
             for (int k = 0; k < n; k++) {
-                Cell other = cells.get(k);
+                BalanceCell other = cells.get(k);
                 double shapes = one.shape() * other.shape();
                 doubt.setEntry(
                         i, k, standing.covarianceRad2(one.pool(), other.pool()) + reference.unlistedRad2(shapes));
@@ -147,73 +118,6 @@ public final class BalanceBelief {
                 cells, prior.add(gain.operate(measured.subtract(prior))), doubt.subtract(gain.multiply(doubt)), places);
     }
 
-    private static List<Cell> cells(List<CornerPass> passes) {
-        List<Cell> cells = new ArrayList<>();
-        for (Phase phase : PHASES) {
-            for (SpeedClass speed : SpeedClass.values()) {
-                List<CornerPass> there = passes.stream()
-                        .filter(pass -> pass.speedClass() == speed)
-                        .filter(pass -> pass.phase(phase)
-                                .filter(balance -> Double.isFinite(balance.excessRad()))
-                                .isPresent())
-                        .toList();
-                List<PhaseBalance> here = there.stream()
-                        .flatMap(pass -> pass.phase(phase).stream())
-                        .toList();
-                double weight = here.stream()
-                        .mapToDouble(balance -> Math.abs(balance.lateralMps2()) * balance.timeS())
-                        .sum();
-                if (here.size() >= 3 && weight > 0.0) {
-                    cells.add(new Cell(
-                            phase,
-                            speed,
-                            weight,
-                            Robust.median(here.stream()
-                                    .mapToDouble(PhaseBalance::excessRad)
-                                    .toArray()),
-                            errorRad(there, phase),
-                            Robust.median(here.stream()
-                                    .mapToDouble(PhaseBalance::referenceDoubtRad)
-                                    .toArray()),
-                            Math.min(
-                                    1.0,
-                                    Robust.median(here.stream()
-                                            .mapToDouble(BalanceBelief::shape)
-                                            .toArray()))));
-                }
-            }
-        }
-        return cells;
-    }
-
-    /** Standard error of the excess from the scatter of the laps within each corner, rad. */
-    private static double errorRad(List<CornerPass> passes, Phase phase) {
-        Map<Integer, List<Double>> corners = passes.stream()
-                .collect(Collectors.groupingBy(
-                        CornerPass::corner,
-                        Collectors.flatMapping(
-                                pass -> pass.phase(phase).map(PhaseBalance::excessRad).stream(), Collectors.toList())));
-        double[] apart = corners.values().stream()
-                .flatMapToDouble(BalanceBelief::fromTheirMedian)
-                .toArray();
-        return Robust.scaledMad(apart) / Math.sqrt(apart.length);
-    }
-
-    private static DoubleStream fromTheirMedian(List<Double> values) {
-        double[] all = values.stream().mapToDouble(Double::doubleValue).toArray();
-        double middle = Robust.median(all);
-        return Arrays.stream(all).map(value -> value - middle);
-    }
-
-    /** Returns how much of what shows at the limit shows in such a phase, 0..1. */
-    static double shownShare(PhaseBalance balance) {
-        return Math.min(1.0, shape(balance));
-    }
-
-    private static double shape(PhaseBalance balance) {
-        return Math.pow(Math.max(balance.frontUse(), balance.rearUse()) / FULL_USE, SHAPE_POWER);
-    }
-
     /** Returns the balance of a phase in some corners, weighted with time and lateral acceleration; empty when none has it. */
     public Optional<Estimate> at(Phase phase, SpeedRange range) {
         return measured.isPresent()
@@ -226,16 +130,12 @@ public final class BalanceBelief {
         return measured.isPresent();
     }
 
-    /** Returns the belief phase by phase and class by class, where the laps have both. */
+    /** Returns the belief phase by phase and class by class, where the laps have both; evened out between them, as one change acts on all. */
     public List<PoolEstimate> pools() {
         return IntStream.range(0, cells.size())
-                .mapToObj(i -> new PoolEstimate(cells.get(i).pool(), pool(i)))
+                .mapToObj(i -> new PoolEstimate(
+                        cells.get(i).pool(), new Estimate(mean.getEntry(i), Math.sqrt(covariance.getEntry(i, i)))))
                 .toList();
-    }
-
-    private Estimate pool(int i) {
-        return measured.flatMap(places -> places.at(cells.get(i).pool()))
-                .orElseGet(() -> new Estimate(mean.getEntry(i), Math.sqrt(covariance.getEntry(i, i))));
     }
 
     /** Returns the balance of all phases in all corners together; empty when none can be judged. */
@@ -257,7 +157,7 @@ public final class BalanceBelief {
         return levels;
     }
 
-    private Optional<Estimate> pooled(Predicate<Cell> wanted) {
+    private Optional<Estimate> pooled(Predicate<BalanceCell> wanted) {
         RealVector weights = new ArrayRealVector(cells.size());
         double sum = 0.0;
         for (int i = 0; i < cells.size(); i++) {
@@ -282,7 +182,7 @@ public final class BalanceBelief {
         double sum = 0.0;
         double shapes = 0.0;
         for (int i = 0; i < cells.size(); i++) {
-            Cell cell = cells.get(i);
+            BalanceCell cell = cells.get(i);
             if (cell.phase() == phase && range.takes(cell.speed())) {
                 sum += cell.weight() * mean.getEntry(i);
                 shapes += cell.weight() * Math.max(cell.shape(), LEAST_SHAPE);
@@ -298,7 +198,7 @@ public final class BalanceBelief {
                         .shown(range.pool(phase))
                         .map(RepeatedBalance::rad)
                         .orElse(Double.NaN)
-                : mean(phase, range, Cell::excess);
+                : mean(phase, range, BalanceCell::excess);
     }
 
     /** Returns how far the reference may be off there for being driven otherwise, rad; NaN when none has it. */
@@ -308,13 +208,13 @@ public final class BalanceBelief {
                         .shown(range.pool(phase))
                         .map(RepeatedBalance::otherwiseRad)
                         .orElse(Double.NaN)
-                : mean(phase, range, Cell::referenceDoubtRad);
+                : mean(phase, range, BalanceCell::referenceDoubtRad);
     }
 
-    private double mean(Phase phase, SpeedRange range, ToDoubleFunction<Cell> value) {
+    private double mean(Phase phase, SpeedRange range, ToDoubleFunction<BalanceCell> value) {
         double sum = 0.0;
         double weights = 0.0;
-        for (Cell cell : cells) {
+        for (BalanceCell cell : cells) {
             if (cell.phase() == phase && range.takes(cell.speed())) {
                 sum += cell.weight() * value.applyAsDouble(cell);
                 weights += cell.weight();

@@ -31,23 +31,6 @@ import setwright.core.standing.SetupStanding.Yard;
 
 /** Leads from a stint to its diagnosis. */
 public final class Diagnostician {
-    /**
-     * Below it a pattern may be noise and is not shown as a finding. Of thirteen balanced cars of the truth bench's tuning seed the
-     * surest level was 0.62.
-     */
-    private static final double LEAST_PROBABILITY = 0.65;
-    /**
-     * The same where neither ranges on the sheet nor a baseline say anything: what a healthy car shows is known to half a degree only. Without
-     * ranges, 20 of 60 balanced cars of the tuning seed show a level or slides with 0.65 or more (0.87 at most) and 9 of 28 faulty ones.
-     */
-    private static final double LEAST_PROBABILITY_LAPS_ONLY = 0.95;
-    /** The same for what the driver does, which costs him no part but his pride. */
-    private static final double LEAST_PROBABILITY_DRIVER = 0.8;
-    /** One corner alone needs more: a lap has many corners and phases to be unlucky in. */
-    private static final double LEAST_PROBABILITY_ALONE = 0.95;
-    /** Above it something is suspected, which more laps could settle. */
-    private static final double SUSPECTED = 0.5;
-
     private Diagnostician() {}
 
     /**
@@ -97,12 +80,12 @@ public final class Diagnostician {
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, since, sheet.drivenAxle());
-        List<Finding> findings = new ArrayList<>(
-                SlidePattern.find(trusted, baseline.map(Baseline::passes).orElse(List.of()), belief, triggers, prices));
+        List<Finding> findings = new ArrayList<>(SlidePattern.find(
+                trusted, baseline.map(Baseline::passes).orElse(List.of()), habits, belief, triggers, prices));
         Optional<Finding> level = LevelPattern.find(passes, belief, standing, triggers, prices);
         level.ifPresent(findings::add);
         Optional<Finding> suspicion = findings.stream()
-                .filter(finding -> finding.lapWide() && finding.probability() >= SUSPECTED)
+                .filter(finding -> finding.lapWide() && finding.probability() >= Certainty.SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
         Optional<LostTime> lost = baseline.flatMap(good -> LostTime.of(stint, good));
         Grounds grounds = new Grounds(
@@ -115,7 +98,7 @@ public final class Diagnostician {
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
-        findings.removeIf(finding -> finding.probability() < leastProbability(finding, standing));
+        findings.removeIf(finding -> finding.probability() < Certainty.least(finding, standing));
         if (laps < LapsNeeded.FEWEST) {
             findings.removeIf(Finding::lapWide);
         }
@@ -147,21 +130,6 @@ public final class Diagnostician {
         } else {
             level.ifPresent(findings::remove);
         }
-    }
-
-    /**
-     * Returns from which probability on something that was considered is shown as a finding.
-     *
-     * @param standing  what else than the laps was asked
-     */
-    public static double leastProbability(Finding finding, SetupStanding standing) {
-        if (!finding.lapWide()) {
-            return LEAST_PROBABILITY_ALONE;
-        }
-        if (finding.cause() == Cause.DRIVER) {
-            return LEAST_PROBABILITY_DRIVER;
-        }
-        return standing.isUnknown() ? LEAST_PROBABILITY_LAPS_ONLY : LEAST_PROBABILITY;
     }
 
     /** Without anything to hold the setup against, or a lap that can be replayed, nothing is known of what it does. */

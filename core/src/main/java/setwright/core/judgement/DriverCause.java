@@ -84,6 +84,14 @@ final class DriverCause {
                 : finding;
     }
 
+    /** Tells whether a habit of his may stand behind a rear that lets go in a phase. */
+    static boolean mayStandBehind(Phase phase, List<DrivingFault> faults) {
+        return WHILE_TRAILING.contains(phase)
+                ? habit(faults, DrivingFault::byTheBrake).isPresent()
+                : phase == Phase.EXIT
+                        && habit(faults, DrivingFault::byTheThrottle).isPresent();
+    }
+
     private static String sinceThen(DrivingFault fault) {
         return String.format(
                 Locale.ROOT,

@@ -71,8 +71,7 @@ public final class LapsNeeded {
         for (int more = 1; more <= MOST; more++) {
             double scale = (laps + more) / (double) laps;
             if (rest * probability(byCorner, scale)
-                    >= Diagnostician.leastProbability(
-                            finding, diagnosis.grounds().standing())) {
+                    >= Certainty.least(finding, diagnosis.grounds().standing())) {
                 return OptionalInt.of(more);
             }
         }

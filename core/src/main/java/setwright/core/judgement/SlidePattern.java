@@ -39,6 +39,7 @@ final class SlidePattern {
 
     private final List<CornerPass> passes;
     private final List<CornerPass> before;
+    private final List<DrivingFault> habits;
     private final BalanceBelief belief;
     private final TriggerJudge judge;
     private final PriceEstimator prices;
@@ -46,11 +47,13 @@ final class SlidePattern {
     private SlidePattern(
             List<CornerPass> passes,
             List<CornerPass> before,
+            List<DrivingFault> habits,
             BalanceBelief belief,
             TriggerJudge judge,
             PriceEstimator prices) {
         this.passes = passes;
         this.before = before;
+        this.habits = habits;
         this.belief = belief;
         this.judge = judge;
         this.prices = prices;
@@ -60,15 +63,17 @@ final class SlidePattern {
      * Finds them.
      *
      * @param before  passes of the baseline; empty without one
+     * @param habits  of the driver
      * @param belief  what is believed of the balance otherwise: a rear that steps out of a car that pushes is no reason to change it
      */
     static List<Finding> find(
             List<CornerPass> passes,
             List<CornerPass> before,
+            List<DrivingFault> habits,
             BalanceBelief belief,
             TriggerJudge judge,
             PriceEstimator prices) {
-        SlidePattern pattern = new SlidePattern(passes, before, belief, judge, prices);
+        SlidePattern pattern = new SlidePattern(passes, before, habits, belief, judge, prices);
         return Stream.of(Phase.values())
                 .flatMap(phase -> pattern.at(phase).stream())
                 .toList();
@@ -150,8 +155,14 @@ final class SlidePattern {
         return Optional.of(finding);
     }
 
-    /** Probability that the rear did not let go in most passes of the baseline already: a car in good order does, in one corner or other. */
+    /**
+     * Probability that the rear did not let go in most passes of the baseline already: a car in good order does, in one corner or other.
+     * What a habit makes it do on both days is to be told as his.
+     */
     private double since(Phase phase, int corner) {
+        if (DriverCause.mayStandBehind(phase, habits)) {
+            return 1.0;
+        }
         List<Shares.Count> then = counts(before, phase);
         return then.stream()
                 .filter(count -> count.corner() == corner)

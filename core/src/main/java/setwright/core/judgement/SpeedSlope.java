@@ -104,7 +104,7 @@ final class SpeedSlope {
 
     /** What the laps show beyond a car in good order, rad. */
     private static double beyond(PhaseBalance balance, Reference reference) {
-        return balance.excessRad() - reference.healthyRad() * BalanceBelief.shownShare(balance);
+        return balance.excessRad() - reference.healthyRad() * BalanceCell.shownShare(balance);
     }
 
     /** Slope of the measured excess, rad/(m/s)². */

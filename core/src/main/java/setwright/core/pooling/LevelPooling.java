@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.BelievedLevel;
+import setwright.core.judgement.Certainty;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
@@ -101,7 +102,7 @@ final class LevelPooling {
         int who = Pooler.largest(alone);
         Belongs belongs = common >= Pooler.sure(stints)
                 ? Belongs.CAR
-                : alone[who] >= Pooler.SURE_OF_A_DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
+                : alone[who] >= Certainty.DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
         return finding(place, sign, belongs, who, common, alone);
     }
 
@@ -183,7 +184,7 @@ final class LevelPooling {
                     double own = size(j, place);
                     boolean further = own > LEAST_RAD
                             && IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
-                    if (sure < Pooler.SURE_OF_A_DRIVER || !further) {
+                    if (sure < Certainty.DRIVER || !further) {
                         return Optional.empty();
                     }
                     double[] alone = new double[drivers.size()];

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import setwright.core.judgement.Certainty;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Verdict;
@@ -22,13 +23,6 @@ import setwright.core.pooling.PooledFinding.Belongs;
 
 /** Holds the stints of one car against each other. */
 public final class Pooler {
-    /** From this probability on a problem is the car's, as with one stint. */
-    static final double SURE = 0.65;
-    /** The same for a level where nothing but laps is known of the car, as with one stint: what a healthy one shows is in doubt for all drivers. */
-    private static final double SURE_BY_LAPS_ONLY = 0.95;
-    /** From this on it is one driver's, as with one stint. */
-    static final double SURE_OF_A_DRIVER = 0.8;
-
     private Pooler() {}
 
     /**
@@ -91,7 +85,8 @@ public final class Pooler {
                 && diagnosis.findings().stream().noneMatch(Finding::lapWide);
         return suspected
                 ? diagnosis.grounds().considered().stream()
-                        .filter(finding -> finding.cause() == Finding.Cause.CAR && finding.probability() >= SURE)
+                        .filter(finding ->
+                                finding.cause() == Finding.Cause.CAR && finding.probability() >= Certainty.CAR)
                 : diagnosis.findings().stream();
     }
 
@@ -103,7 +98,7 @@ public final class Pooler {
 
     /** Returns from which probability on a level of balance is the car's. */
     static double sure(List<DriverStint> stints) {
-        return lapsOnly(stints) ? SURE_BY_LAPS_ONLY : SURE;
+        return lapsOnly(stints) ? Certainty.CAR_BY_LAPS_ONLY : Certainty.CAR;
     }
 
     private static PooledDiagnosis conclude(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import setwright.core.judgement.Certainty;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Finding.Cause;
@@ -47,11 +48,11 @@ final class SlidePooling {
         double common = shares.allMostly();
         int who = Pooler.largest(alone);
         boolean nobodyElse = drivers.size() == 1 && Pooler.lapsOnly(stints);
-        Belongs belongs = common >= Pooler.SURE
+        Belongs belongs = common >= Certainty.CAR
                 ? finding.cause() == Cause.DRIVER
                         ? drivers.size() == 1 ? Belongs.ONE_DRIVER : Belongs.EVERY_DRIVER
                         : nobodyElse ? Belongs.UNDECIDED : Belongs.CAR
-                : alone[who] >= Pooler.SURE_OF_A_DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
+                : alone[who] >= Certainty.DRIVER ? Belongs.ONE_DRIVER : Belongs.UNDECIDED;
         String driver = belongs == Belongs.ONE_DRIVER ? drivers.get(who) : "";
         return new PooledFinding(
                 finding.phase(),
@@ -102,7 +103,7 @@ final class SlidePooling {
                                 "it is more likely %s's technique than the car (probability that all have it %.2f).",
                                 driver, common);
                     case UNDECIDED ->
-                        common >= Pooler.SURE
+                        common >= Certainty.CAR
                                 ? "whether that is the car is not clear: cars in good order do it, too, and nothing but one driver's laps"
                                         + " speaks; ranges on the car sheet or a baseline would tell."
                                 : Pooler.format(
