@@ -193,22 +193,24 @@ public final class BalanceBelief {
 
     /** Returns the measured excess over the reference in a phase of some corners, rad; NaN when none has it. */
     double excessRad(Phase phase, SpeedRange range) {
-        return measured.isPresent()
-                ? measured.get()
-                        .shown(range.pool(phase))
-                        .map(RepeatedBalance::rad)
-                        .orElse(Double.NaN)
-                : mean(phase, range, BalanceCell::excess);
+        return shown(phase, range, RepeatedBalance::rad, BalanceCell::excess);
     }
 
     /** Returns how far the reference may be off there for being driven otherwise, rad; NaN when none has it. */
     double referenceDoubtRad(Phase phase, SpeedRange range) {
-        return measured.isPresent()
-                ? measured.get()
-                        .shown(range.pool(phase))
-                        .map(RepeatedBalance::otherwiseRad)
-                        .orElse(Double.NaN)
-                : mean(phase, range, BalanceCell::referenceDoubtRad);
+        return shown(phase, range, RepeatedBalance::otherwiseRad, BalanceCell::referenceDoubtRad);
+    }
+
+    private double shown(
+            Phase phase,
+            SpeedRange range,
+            ToDoubleFunction<RepeatedBalance> ofPlace,
+            ToDoubleFunction<BalanceCell> ofCell) {
+        if (measured.isEmpty()) {
+            return mean(phase, range, ofCell);
+        }
+        Optional<RepeatedBalance> place = measured.get().shown(range.pool(phase));
+        return place.isPresent() ? ofPlace.applyAsDouble(place.get()) : Double.NaN;
     }
 
     private double mean(Phase phase, SpeedRange range, ToDoubleFunction<BalanceCell> value) {

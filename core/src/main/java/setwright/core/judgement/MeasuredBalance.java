@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.replay.Pool;
 import setwright.core.standing.SetupStanding;
@@ -33,9 +32,8 @@ final class MeasuredBalance {
     static MeasuredBalance of(List<CornerPass> passes, SetupStanding standing) {
         MeasuredBalance measured = new MeasuredBalance();
         for (Phase phase : BalanceBelief.PHASES) {
-            measured.look(passes, standing, Pool.all(phase));
-            for (SpeedClass speed : SpeedClass.values()) {
-                measured.look(passes, standing, Pool.of(phase, speed));
+            for (SpeedRange range : SpeedRange.values()) {
+                measured.look(passes, standing, range.pool(phase));
             }
         }
         return measured;
