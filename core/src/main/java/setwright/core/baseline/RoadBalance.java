@@ -40,13 +40,15 @@ final class RoadBalance {
             weight[node] += w;
         }
 
-        private double mean(int first, int last) {
+        /** Mean from one place to another, in nodes; a node stands for the road half way to its neighbours. */
+        private double mean(double from, double to) {
             double sum = 0.0;
             double total = 0.0;
-            for (int k = first; k <= last; k++) {
+            for (long k = Math.round(from); k - 0.5 < to; k++) {
                 int node = Math.floorMod(k, angle.length);
-                sum += angle[node];
-                total += weight[node];
+                double share = Math.min(to, k + 0.5) - Math.max(from, k - 0.5);
+                sum += share * angle[node];
+                total += share * weight[node];
             }
             return sum / total;
         }
@@ -137,16 +139,14 @@ final class RoadBalance {
      * Returns the mean angle of each lap over a stretch, weighted with lateral acceleration and time, rad, left turns positive.
      *
      * @param fromM  start, m along the line, unwrapped
-     * @param toM    end, m, not before the start
+     * @param toM    end, m, behind the start
      * @param side   positive for cornering to the left, negative to the right
      * @return one value for each lap that cornered that way there
      */
     double[] over(double fromM, double toM, double side) {
         double nodeM = lengthM / all.left.angle.length;
-        int first = (int) Math.round(fromM / nodeM);
-        int last = Math.max(first, (int) Math.round(toM / nodeM));
         return laps.stream()
-                .mapToDouble(row -> row.toward(side).mean(first, last))
+                .mapToDouble(row -> row.toward(side).mean(fromM / nodeM, toM / nodeM))
                 .filter(Double::isFinite)
                 .toArray();
     }

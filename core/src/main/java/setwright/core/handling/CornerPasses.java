@@ -105,8 +105,8 @@ public final class CornerPasses {
         boolean cornering = lateral > LEAST_LATERAL_USE * limit;
         return new PhaseBalance(
                 phase,
-                window.station()[range.from()],
-                window.station()[range.to() - 1],
+                window.edgeM(range.from()),
+                window.edgeM(range.to()),
                 count * window.stepS(),
                 cornering ? balance / weight : Double.NaN,
                 cornering ? reference / weight : Double.NaN,

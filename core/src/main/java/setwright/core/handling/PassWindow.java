@@ -143,6 +143,11 @@ record PassWindow(
         return k;
     }
 
+    /** Where a sample begins to stand for the road: half way from the one before; the first and the last sample have no neighbour. */
+    double edgeM(int k) {
+        return k <= 0 ? station[0] : k >= size() ? station[size() - 1] : 0.5 * (station[k - 1] + station[k]);
+    }
+
     int indexOfMost(double[] values, int from, int to) {
         int best = from;
         for (int k = from; k < to; k++) {

@@ -8,7 +8,8 @@ final class PhaseSplitter {
     /** Without a brake, the entry lasts until the wheel is nearly at its most, and the mid until it leaves there. */
     private static final double NEARLY_MOST = 0.9;
 
-    private static final double LEAST_S = 0.08;
+    /** One sample of a slow logger: a filter of 4 Hz stands behind each, so that short phases are known as well as long ones. */
+    private static final double LEAST_S = 0.02;
 
     private PhaseSplitter() {}
 

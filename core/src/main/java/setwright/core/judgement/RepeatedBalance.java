@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.hipparchus.stat.StatUtils;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.numerics.Robust;
@@ -16,18 +17,19 @@ import setwright.core.replay.Pool;
 /*
  * Design note. A problem is what repeats. A single corner that the driver takes otherwise than on the other day pulls a mean along and
  * says nothing about the car; the middle over the corners stays where it is, and how far the corners lie apart tells how well it
- * is known. Each corner counts with its lateral acceleration and time, as it does for the lap.
+ * is known. Each corner counts with its lateral acceleration and time, as it does for the lap. Over the laps of a corner the mean counts, which
+ * knows most of the few laps that there are; a wild one is in its error.
  */
 
 /**
- * What repeats round the lap of the balance of one phase in some corners: the median over the corners of the median over the laps.
+ * What repeats round the lap of the balance of one phase in some corners: the median over the corners of the mean over the laps.
  *
  * @param rad           beyond the reference, rad; positive: understeer
  * @param errorRad      standard error of it, from how far the corners lie apart, rad, &gt; 0
  * @param otherwiseRad  how far the reference may be off there for being driven otherwise, rad, &gt;= 0
  */
 record RepeatedBalance(double rad, double errorRad, double otherwiseRad) {
-    /** Fewer laps of a corner have no middle to speak of. */
+    /** Fewer laps of a corner have no mean to speak of. */
     private static final int FEWEST_LAPS = 3;
     /** A part of the lap with less time in it says little, s. */
     private static final double LEAST_S = 0.25;
@@ -40,7 +42,7 @@ record RepeatedBalance(double rad, double errorRad, double otherwiseRad) {
     /** Variance of the median of normal values over that of their mean, with many of them (a textbook figure). */
     private static final double MEDIAN_OVER_MEAN = 0.5 * Math.PI;
 
-    /** One corner: medians over its laps, the variance of the first by their scatter, its weight, and the time spent there. */
+    /** One corner: the mean over its laps, its variance by their scatter, the median of what another way of driving may do, its weight, and the time spent there. */
     private record Here(double excess, double lapsRad2, double otherwise, double weight, double seconds) {}
 
     /**
@@ -100,10 +102,9 @@ record RepeatedBalance(double rad, double errorRad, double otherwiseRad) {
 
     private static Here corner(List<PhaseBalance> laps) {
         double[] excess = laps.stream().mapToDouble(PhaseBalance::excessRad).toArray();
-        double error = Robust.medianError(excess);
         return new Here(
-                Robust.median(excess),
-                STINTS * error * error,
+                StatUtils.mean(excess),
+                STINTS * StatUtils.variance(excess) / excess.length,
                 Robust.median(laps.stream()
                         .mapToDouble(PhaseBalance::referenceDoubtRad)
                         .toArray()),

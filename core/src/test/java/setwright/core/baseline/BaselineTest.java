@@ -3,9 +3,12 @@ package setwright.core.baseline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
@@ -13,6 +16,7 @@ import setwright.core.handling.CornerPasses;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.HandlingTracer;
 import setwright.core.handling.Phase;
+import setwright.core.handling.PhaseBalance;
 import setwright.core.judgement.Drive;
 import setwright.core.numerics.Robust;
 
@@ -51,6 +55,27 @@ final class BaselineTest {
         List<CornerPass> held = good.held(
                 passes(new Drive(seed + 100L).pushes(PUSH, corner -> true).stint()));
         assertThat(excess(held, Phase.MID)).isEqualTo(PUSH, within(0.2 * PUSH));
+    }
+
+    /** Another motion, in which a balanced car would show so much more: as much as faults bring about counts, what is beyond does not. */
+    @ParameterizedTest
+    @CsvSource({"0.1, 0", "-0.1, 0", "0.5, 0.35", "-0.5, -0.35"})
+    void whatCameWithTheDrivingCountsUpToWhatFaultsBringAbout(double movedDeg, double allowedDeg) {
+        Stint stint = new Drive(5L).stint();
+        Baseline itself = Baseline.of("itself", stint, Drive.sheet());
+        List<CornerPass> before = passes(stint);
+        double moved = Math.toRadians(movedDeg);
+        List<CornerPass> other = itself.held(before.stream()
+                .map(pass -> {
+                    Map<Phase, PhaseBalance> phases = new EnumMap<>(pass.phases());
+                    phases.replaceAll((phase, balance) -> balance.against(balance.referenceRad() + moved, 0.0));
+                    return pass.with(phases);
+                })
+                .toList());
+        assertThat(excess(itself.held(before), Phase.MID) - excess(other, Phase.MID))
+                .isEqualTo(Math.toRadians(allowedDeg), within(CLOSE));
+        assertThat(other.get(0).phase(Phase.MID).orElseThrow().referenceDoubtRad())
+                .isEqualTo(0.5 * Math.abs(moved), within(CLOSE));
     }
 
     @Test

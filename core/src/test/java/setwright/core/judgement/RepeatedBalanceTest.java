@@ -81,6 +81,18 @@ final class RepeatedBalanceTest {
         assertThat(Robust.median(said)).isEqualTo(Robust.scaledMad(found), within(0.2 * Robust.scaledMad(found)));
     }
 
+    /** What a corner costs is the mean of its laps; that one of them was wild is said by the doubt. */
+    @Test
+    void aWildLapCountsAndIsInTheDoubt() {
+        List<CornerPass> passes = passes(4, 0.01, 0.01, 0.01);
+        double calm = of(passes).errorRad();
+        for (int corner = 1; corner <= 3; corner++) {
+            passes.add(MidCorner.pass(5, corner, SPEED, 0.06));
+        }
+        assertThat(of(passes).rad()).isEqualTo(0.02, within(ROUND_OFF));
+        assertThat(of(passes).errorRad()).isGreaterThan(2.0 * calm);
+    }
+
     @Test
     void cornersThatLieFartherApartTellLess() {
         double calm = of(passes(3, 0.010, 0.011, 0.012, 0.013, 0.014)).errorRad();
