@@ -65,11 +65,11 @@ final class SetupStandingTest {
     void aBarAtTheEndOfItsRangeIsNamedWithItsSign() {
         SetupStanding front = standing(turned("front_bar", 0.5));
         assertThat(front.unusual(MID)).extracting(item -> item.item().name()).containsExactly("front_bar");
-        assertThat(front.balanceRad(MID)).isGreaterThan(Math.toRadians(0.02));
+        assertThat(front.balanceRad(MID)).isGreaterThan(Math.toRadians(0.015));
         assertThat(front.unusual(MID).get(0).balanceRad(MID))
                 .isCloseTo(front.balanceRad(MID), within(0.05 * front.balanceRad(MID)));
         SetupStanding rear = standing(turned("rear_bar", 0.5));
-        assertThat(rear.balanceRad(MID)).isLessThan(-Math.toRadians(0.02));
+        assertThat(rear.balanceRad(MID)).isLessThan(-Math.toRadians(0.015));
         assertThat(rear.balanceRad(1, Phase.MID)).isNegative();
     }
 
