@@ -48,7 +48,8 @@ final class PhaseSplitter {
                 && pass.steer()[steered] < NEARLY_MOST * pass.steer()[marks.highestSteer()]) {
             steered++;
         }
-        int end = marks.brakeOff() > marks.turnIn() ? marks.brakeOff() : steered;
+        // the last sample with the brake pressed is still entry
+        int end = marks.brakeOff() > marks.turnIn() ? marks.brakeOff() + 1 : steered;
         return marks.throttlePickUp() > marks.turnIn() ? Math.min(end, marks.throttlePickUp()) : end;
     }
 
