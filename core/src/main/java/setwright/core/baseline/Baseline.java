@@ -37,7 +37,7 @@ public final class Baseline {
     /** Share of what another motion does to a balanced car that the baseline may be off by. */
     private static final double OTHERWISE = 0.5;
     /** What faults make a driver do moves a sound car's balance by less in 95 of 100 corners, rad; what is beyond is another pace. */
-    private static final double MADE_BY_FAULTS_RAD = Math.toRadians(0.15);
+    public static final double MADE_BY_FAULTS_RAD = Math.toRadians(0.15);
 
     private final String name;
     private final CarSheet sheet;

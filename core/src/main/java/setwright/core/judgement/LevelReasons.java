@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import setwright.core.baseline.Baseline;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
 import setwright.core.standing.SetupStanding;
@@ -62,8 +63,9 @@ final class LevelReasons {
             why.add(String.format(
                     Locale.ROOT,
                     "It is driven otherwise there than in the baseline, which by itself would move the balance by about %.2f deg:"
-                            + " as much as faults bring about (0.15 deg) counts, what is beyond is allowed for, and half is doubt.",
-                    2.0 * Math.toDegrees(otherwise)));
+                            + " as much as faults bring about (%.2f deg) counts, what is beyond is allowed for, and half is doubt.",
+                    2.0 * Math.toDegrees(otherwise),
+                    Math.toDegrees(Baseline.MADE_BY_FAULTS_RAD)));
         }
         why.add(String.format(
                 Locale.ROOT,
