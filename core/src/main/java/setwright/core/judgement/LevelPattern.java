@@ -85,6 +85,7 @@ final class LevelPattern {
                 .toList();
         TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
         Map<Trigger, Double> probabilities = evidence.probabilities();
+        Optional<SpeedDependence> dependence = speeds.dependence(place.phase());
         TimeCost car = prices.car(place.phase(), place.speed(), place.sign(), size);
         return new Finding(
                 place.phase(),
@@ -101,8 +102,8 @@ final class LevelPattern {
                 Math.max(0.0, size - 1.96 * place.estimate().deviationRad()),
                 size + 1.96 * place.estimate().deviationRad(),
                 prices.level(car, place.sign(), size),
-                speeds.dependence(place.phase()),
-                new LevelReasons(belief, standing, speeds).why(place, evidence, car));
+                dependence,
+                new LevelReasons(belief, standing).why(place, dependence, evidence, car));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import setwright.core.baseline.Baseline;
 import setwright.core.replay.Pool;
 import setwright.core.standing.ItemStanding;
@@ -19,16 +20,14 @@ final class LevelReasons {
 
     private final BalanceBelief belief;
     private final SetupStanding standing;
-    private final LevelSpeeds speeds;
 
-    LevelReasons(BalanceBelief belief, SetupStanding standing, LevelSpeeds speeds) {
+    LevelReasons(BalanceBelief belief, SetupStanding standing) {
         this.belief = belief;
         this.standing = standing;
-        this.speeds = speeds;
     }
 
     /** Returns it, one sentence each. */
-    List<String> why(LevelPlace place, TriggerEvidence evidence, TimeCost car) {
+    List<String> why(LevelPlace place, Optional<SpeedDependence> dependence, TriggerEvidence evidence, TimeCost car) {
         List<String> why = new ArrayList<>();
         boolean baseline = standing.yard() == Yard.BASELINE;
         Pool pool = place.pool();
@@ -74,7 +73,7 @@ final class LevelReasons {
                 place.sign().words(),
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
         why.add(TriggerWords.sentence(evidence));
-        speeds.dependence(place.phase()).ifPresent(dependence -> why.add(dependence.sentence()));
+        dependence.ifPresent(found -> why.add(found.sentence()));
         why.add(String.format(
                 Locale.ROOT,
                 "By balance and setup the car itself loses %.2f s a lap at the same use of its grip, give or take %.2f s; the"
