@@ -15,6 +15,8 @@ import org.hipparchus.linear.RealMatrix;
  * <p><b>Source:</b> A. Savitzky and M. J. E. Golay, Analytical Chemistry 36 (1964) 1627-1639.
  */
 public final class LocalPolynomial {
+    private static final double[] NONE = {};
+
     private final int halfWidth;
     private final int degree;
     private final Map<Long, double[][]> weightsBySides = new HashMap<>();
@@ -75,10 +77,12 @@ public final class LocalPolynomial {
             while (i < samples.length && !Double.isNaN(samples[i])) {
                 i++;
             }
+            double[] whole = i - from > 2 * halfWidth ? weights(halfWidth, halfWidth)[order] : NONE;
             for (int at = from; at < i; at++) {
                 int left = Math.min(halfWidth, at - from);
                 int right = Math.min(halfWidth, i - 1 - at);
-                out[at] = weigh(samples, at - left, weights(left, right)[order]) * factor;
+                double[] weights = left + right == 2 * halfWidth ? whole : weights(left, right)[order];
+                out[at] = weigh(samples, at - left, weights) * factor;
             }
         }
         return out;

@@ -123,21 +123,35 @@ public final class UniformResampler {
         double[] out = new double[count];
         for (int i = 0; i < count; i++) {
             int middle = i * ratio;
-            double sum = 0.0;
-            double weight = 0.0;
-            if (!Double.isNaN(fine[middle])) {
-                for (int k = -reach; k <= reach; k++) {
-                    int at = middle + k;
-                    if (at >= 0 && at < fine.length && !Double.isNaN(fine[at])) {
-                        double w = Math.abs(k) == reach ? end : 1.0;
-                        sum += w * fine[at];
-                        weight += w;
-                    }
+            double sum = Double.NaN;
+            if (middle >= reach && middle + reach < fine.length) {
+                sum = end * (fine[middle - reach] + fine[middle + reach]);
+                for (int at = middle - reach + 1; at < middle + reach; at++) {
+                    sum += fine[at];
                 }
             }
-            out[i] = weight > 0.0 ? sum / weight : Double.NaN;
+            // a gap makes the sum one, so that only windows with one are looked at sample by sample
+            out[i] = reach > 0 && !Double.isNaN(sum)
+                    ? sum / (2.0 * (reach - 1.0 + end) + 1.0)
+                    : meanOfKnown(fine, middle, reach, end);
         }
         return out;
+    }
+
+    private static double meanOfKnown(double[] fine, int middle, int reach, double end) {
+        if (Double.isNaN(fine[middle])) {
+            return Double.NaN;
+        }
+        double sum = 0.0;
+        double weight = 0.0;
+        for (int at = Math.max(0, middle - reach); at <= Math.min(fine.length - 1, middle + reach); at++) {
+            if (!Double.isNaN(fine[at])) {
+                double w = Math.abs(at - middle) == reach ? end : 1.0;
+                sum += w * fine[at];
+                weight += w;
+            }
+        }
+        return weight > 0.0 ? sum / weight : Double.NaN;
     }
 
     /** Resamples a quantity that goes in steps, such as a gear: the last value at or before each time. */
@@ -192,7 +206,7 @@ public final class UniformResampler {
         }
         int samples = fineCount();
         double rate = ratio * rateHz;
-        if (onFineBase && Arrays.stream(values, 0, samples).noneMatch(Double::isNaN)) {
+        if (onFineBase && !hasGap(values, samples)) {
             return Arrays.copyOf(values, samples);
         }
         double[] out = new double[samples];
@@ -219,6 +233,15 @@ public final class UniformResampler {
             }
         }
         return out;
+    }
+
+    private static boolean hasGap(double[] values, int to) {
+        for (int i = 0; i < to; i++) {
+            if (Double.isNaN(values[i])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int nextKnown(double[] values, int from) {

@@ -47,9 +47,8 @@ final class AccelerationOffsets {
         return rise;
     }
 
-    private static void correct(Bench bench, Quantity quantity, double[] all, String against) {
-        double[] measured = bench.thinned(bench.slow(quantity));
-        double[] expected = bench.thinned(all);
+    private static void correct(Bench bench, Quantity quantity, double[] expected, String against) {
+        double[] measured = bench.slow(quantity);
         long common = 0;
         for (int i = 0; i < measured.length; i++) {
             common += Double.isFinite(measured[i]) && Double.isFinite(expected[i]) ? 1 : 0;
@@ -61,8 +60,7 @@ final class AccelerationOffsets {
         Arrays.fill(ones, 1.0);
         Robust.Fit fit = Robust.regress(new double[][] {ones, expected}, measured);
         double offset = fit.coefficient(0);
-        double kept = (double) measured.length / all.length;
-        double error = fit.standardError(0) * Math.sqrt(Math.max(1.0, kept * bench.samplesPerIndependent()));
+        double error = fit.standardError(0) * Math.sqrt(bench.samplesPerIndependent());
         if (Math.abs(offset) > Calibrator.CLEAR * error) {
             bench.subtract(quantity, offset);
             bench.note(new Calibration(

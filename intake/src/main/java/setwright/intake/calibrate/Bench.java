@@ -15,7 +15,7 @@ import setwright.core.recording.Quantity;
  * Channels being calibrated: SI units, ISO 8855 signs, one time base. Changed in place by one thread; what was done is noted.
  *
  * <p>Comparisons are made on a slow base (about twenty samples a second behind a 1 Hz zero-phase low-pass): the car's motion
- * passes, sensor noise does not.
+ * passes, sensor noise does not. Of a long recording it holds {@link DrivenTime} only.
  */
 public final class Bench {
     /** Below this, divisions by speed and courses of positions make noise, m/s. */
@@ -25,8 +25,6 @@ public final class Bench {
 
     private static final double SLOW_HZ = 20.0;
     private static final double CUTOFF_HZ = 1.0;
-    /** Forty minutes, in which a constant is known as well as it will ever be. */
-    private static final int MOST_SLOW = 48_000;
 
     private final double rateHz;
     private final Map<Quantity, double[]> channels = new EnumMap<>(Quantity.class);
@@ -37,6 +35,7 @@ public final class Bench {
     private final List<String> remarks = new ArrayList<>();
     private final int stride;
     private final ZeroPhaseLowPass lowPass;
+    private final DrivenTime driven;
 
     /**
      * Lays channels on the bench.
@@ -49,6 +48,9 @@ public final class Bench {
         this.channels.putAll(channels);
         this.stride = Math.max(1, (int) Math.round(rateHz / SLOW_HZ));
         this.lowPass = ZeroPhaseLowPass.butterworth(2, CUTOFF_HZ, rateHz);
+        int samples =
+                channels.values().stream().mapToInt(all -> all.length).findAny().orElse(0);
+        this.driven = DrivenTime.of(channels.getOrDefault(Quantity.SPEED, new double[samples]), SLOWEST_MPS, rateHz);
     }
 
     /** Returns samples per second. */
@@ -132,7 +134,7 @@ public final class Bench {
     }
 
     private double[] smoothed(Quantity quantity) {
-        double[] smooth = lowPass.apply(get(quantity));
+        double[] smooth = lowPass.apply(driven.of(get(quantity)));
         double[] out = new double[(smooth.length + stride - 1) / stride];
         for (int i = 0; i < out.length; i++) {
             out[i] = smooth[i * stride];
@@ -155,16 +157,6 @@ public final class Bench {
             return Optional.empty();
         }
         return Optional.of(PathMotion.of(slow(Quantity.POSITION_X), slow(Quantity.POSITION_Y), slowStepS()));
-    }
-
-    /** Every so many-th sample of the slow base, so that a regression over hours takes no longer than one over an hour. */
-    double[] thinned(double[] slow) {
-        int step = Math.max(1, slow.length / MOST_SLOW);
-        double[] out = new double[(slow.length + step - 1) / step];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = slow[i * step];
-        }
-        return out;
     }
 
     /** Slow samples per independent one. */

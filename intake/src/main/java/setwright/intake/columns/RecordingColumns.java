@@ -46,9 +46,12 @@ public final class RecordingColumns {
                             quantities.stream().map(RecordingColumns::header).toList(),
                             quantities.stream().map(recording::channel).toList()))
                     .register(connection);
-            // the second version parts the bytes of numbers, which takes a sixth less time and no more room
+            // the second version parts the bytes of numbers, which takes a sixth less time and no more room; packing
+            // them less tightly
+            // takes another sixth less, and a sixteenth more room
             statement.execute("COPY (SELECT * FROM kept()) TO " + Engine.text(file.toString())
-                    + " (FORMAT parquet, PARQUET_VERSION V2, COMPRESSION zstd, KV_METADATA {" + STORY_KEY + ": "
+                    + " (FORMAT parquet, PARQUET_VERSION V2, COMPRESSION zstd, COMPRESSION_LEVEL 1, KV_METADATA {"
+                    + STORY_KEY + ": "
                     + Engine.text(Story.of(recording).json()) + "})");
         } catch (SQLException e) {
             throw new IOException("cannot write " + file + ": " + Engine.firstLine(e), e);

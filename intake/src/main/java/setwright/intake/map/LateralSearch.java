@@ -3,10 +3,10 @@ package setwright.intake.map;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import setwright.core.recording.Quantity;
 import setwright.intake.map.Search.Candidate;
 
@@ -34,8 +34,8 @@ final class LateralSearch {
 
     private final Search search;
     private final List<Candidate> pool = new ArrayList<>();
-    private final Map<String, double[]> turned = new HashMap<>();
-    private final Map<String, Relation> relations = new HashMap<>();
+    private final Map<String, double[]> turned = new ConcurrentHashMap<>();
+    private final Map<String, Relation> relations = new ConcurrentHashMap<>();
 
     private LateralSearch(Search search) {
         this.search = search;
@@ -95,13 +95,13 @@ final class LateralSearch {
     private Map<Quantity, Integer> bestAssignment() {
         List<Map<Quantity, Integer>> all = new ArrayList<>();
         enumerate(0, new EnumMap<>(Quantity.class), all);
+        double[] scores = all.parallelStream().mapToDouble(this::score).toArray();
         Map<Quantity, Integer> best = Map.of();
         double bestScore = 0.0;
-        for (Map<Quantity, Integer> assignment : all) {
-            double score = score(assignment);
-            if (score > bestScore) {
-                best = assignment;
-                bestScore = score;
+        for (int i = 0; i < scores.length; i++) {
+            if (scores[i] > bestScore) {
+                best = all.get(i);
+                bestScore = scores[i];
             }
         }
         return best;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.hipparchus.stat.StatUtils;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 import setwright.intake.map.Search.Candidate;
@@ -25,7 +26,7 @@ final class RestSearch {
     static void run(Search search) {
         whole(search, Quantity.LAP_TRIGGER, values -> Robust.quantile(values, 0.9) == Robust.quantile(values, 0.5));
         whole(search, Quantity.LAP_NUMBER, RestSearch::neverFallsOften);
-        whole(search, Quantity.GEAR, values -> Robust.quantile(values, 1.0) <= 20.0);
+        whole(search, Quantity.GEAR, values -> StatUtils.max(values) <= 20.0);
         engine(search);
         for (Quantity quantity : Quantity.values()) {
             switch (Dimension.of(quantity)) {
@@ -66,10 +67,7 @@ final class RestSearch {
     private static void whole(Search search, Quantity quantity, Predicate<double[]> plausible) {
         for (Candidate candidate : search.named(quantity)) {
             double[] values = Robust.finite(search.signals.raw(candidate.column()));
-            long off = Arrays.stream(values)
-                    .filter(value -> value != Math.rint(value))
-                    .count();
-            if (off == 0 && plausible.test(values)) {
+            if (Arrays.stream(values).allMatch(value -> value == Math.rint(value)) && plausible.test(values)) {
                 search.accept(
                         quantity,
                         candidate.column(),
@@ -77,9 +75,7 @@ final class RestSearch {
                         1,
                         0.0,
                         Standing.SILENT,
-                        Search.text(
-                                "whole numbers from %.0f to %.0f",
-                                Robust.quantile(values, 0.0), Robust.quantile(values, 1.0)));
+                        Search.text("whole numbers from %.0f to %.0f", StatUtils.min(values), StatUtils.max(values)));
                 return;
             }
             search.remark(

@@ -7,6 +7,7 @@ import java.util.Optional;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 import setwright.intake.problem.InputProblem;
+import setwright.intake.table.HeldNumbers;
 import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
 
@@ -23,6 +24,9 @@ public final class TimeColumn {
     private static final double FASTEST_HZ = 5000.0;
     /** The steps of a clock scatter little about their median; a distance or a fuel level does not rise like that. */
     private static final double STEADY = 0.3;
+
+    /** By so many a clock is told from anything else that never falls. */
+    private static final int TELLING_ROWS = 100_000;
 
     private final int index;
     private final Unit unit;
@@ -71,14 +75,15 @@ public final class TimeColumn {
     private static TimeColumn find(Table table, Optional<MapEntry> given, double slowestHz) {
         int best = -1;
         double bestScore = 0.0;
-        for (int i = 0; i < table.columns().size(); i++) {
-            TableColumn column = table.columns().get(i);
-            double score = given.isEmpty()
-                    ? score(column)
-                    : column.header().equals(given.get().column()) ? 1.0 : 0.0;
-            if (score > bestScore) {
+        double[] scores = table.columns().parallelStream()
+                .mapToDouble(column -> given.isEmpty()
+                        ? score(column)
+                        : column.header().equals(given.get().column()) ? 1.0 : 0.0)
+                .toArray();
+        for (int i = 0; i < scores.length; i++) {
+            if (scores[i] > bestScore) {
                 best = i;
-                bestScore = score;
+                bestScore = scores[i];
             }
         }
         if (best < 0) {
@@ -128,7 +133,8 @@ public final class TimeColumn {
         if (falls(column)) {
             return false;
         }
-        double[] values = Robust.finite(column.toArray());
+        double[] values = Robust.finite(
+                column.part(0, Math.min(TELLING_ROWS, column.size())).toArray());
         if (values.length < 2) {
             return false;
         }
@@ -191,6 +197,9 @@ public final class TimeColumn {
 
     /** A row without a time was still taken between its neighbours. */
     private static double[] fillMissing(double[] values) {
+        if (HeldNumbers.finite(values) == values.length) {
+            return values;
+        }
         double step = Robust.median(steps(values));
         double[] out = values.clone();
         for (int i = 0; i < out.length; i++) {
