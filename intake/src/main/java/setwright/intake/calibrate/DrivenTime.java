@@ -9,7 +9,7 @@ import java.util.List;
  * driven, spread over the whole of it. By then an offset, a scale or a delay is known as well as it will ever be.
  */
 final class DrivenTime {
-    /** In which constants are known: their own errors are then a tenth of what is corrected at all. */
+    /** Twelve hundred values that do not hang together: a constant is then known to a thirty-fifth of the scatter. */
     static final double ENOUGH_S = 2400.0;
 
     /** About a lap, so that what a lap closes is mostly within. */
