@@ -15,8 +15,6 @@ import org.hipparchus.linear.RealMatrix;
  * <p><b>Source:</b> A. Savitzky and M. J. E. Golay, Analytical Chemistry 36 (1964) 1627-1639.
  */
 public final class LocalPolynomial {
-    private static final double[] NONE = {};
-
     private final int halfWidth;
     private final int degree;
     private final Map<Long, double[][]> weightsBySides = new HashMap<>();
@@ -67,6 +65,7 @@ public final class LocalPolynomial {
 
     private double[] evaluate(double[] samples, int order, double factor) {
         double[] out = new double[samples.length];
+        double[] whole = weights(halfWidth, halfWidth)[order];
         int i = 0;
         while (i < samples.length) {
             if (Double.isNaN(samples[i])) {
@@ -77,7 +76,6 @@ public final class LocalPolynomial {
             while (i < samples.length && !Double.isNaN(samples[i])) {
                 i++;
             }
-            double[] whole = i - from > 2 * halfWidth ? weights(halfWidth, halfWidth)[order] : NONE;
             for (int at = from; at < i; at++) {
                 int left = Math.min(halfWidth, at - from);
                 int right = Math.min(halfWidth, i - 1 - at);

@@ -118,8 +118,12 @@ public final class UniformResampler {
     public double[] means(double[] values) {
         double[] fine = interpolate(values);
         int reach = ratio / 2;
+        if (reach == 0) {
+            return fine;
+        }
         // of an even number of intervals the two at the ends count half
         double end = ratio % 2 == 0 ? 0.5 : 1.0;
+        double all = 2.0 * (reach - 1.0 + end) + 1.0;
         double[] out = new double[count];
         for (int i = 0; i < count; i++) {
             int middle = i * ratio;
@@ -131,9 +135,7 @@ public final class UniformResampler {
                 }
             }
             // a gap makes the sum one, so that only windows with one are looked at sample by sample
-            out[i] = reach > 0 && !Double.isNaN(sum)
-                    ? sum / (2.0 * (reach - 1.0 + end) + 1.0)
-                    : meanOfKnown(fine, middle, reach, end);
+            out[i] = Double.isNaN(sum) ? meanOfKnown(fine, middle, reach, end) : sum / all;
         }
         return out;
     }
