@@ -99,7 +99,8 @@ public final class Diagnostician {
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
         findings.removeIf(finding -> finding.probability() < Certainty.least(finding, standing));
-        if (laps < LapsNeeded.FEWEST) {
+        if (laps < LapsNeeded.FEWEST || !repeatability.repeatable()) {
+            // laps that cannot judge the car name no problem of it; what they hint at is in the reason
             findings.removeIf(Finding::lapWide);
         }
         oneForTheCar(findings, level, !standing.isUnknown());
@@ -155,10 +156,7 @@ public final class Diagnostician {
         if (laps < LapsNeeded.FEWEST || passes.isEmpty()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = (laps == 1 ? "1 lap" : laps + " laps") + " can be judged; at least " + LapsNeeded.FEWEST
-                    + " are needed, better " + LapsNeeded.GOOD + "."
-                    + suspicion
-                            .map(signs -> " So far there are signs of " + place(signs) + ".")
-                            .orElse("");
+                    + " are needed, better " + LapsNeeded.GOOD + "." + soFar(suspicion);
         } else if (trace.steering().contradicts()) {
             verdict = Verdict.NOT_ENOUGH_EVIDENCE;
             reason = String.format(
@@ -169,7 +167,7 @@ public final class Diagnostician {
                     trace.steering().factor());
         } else if (!repeatability.repeatable()) {
             verdict = Verdict.COACH_THE_DRIVER;
-            reason = repeatability.why();
+            reason = repeatability.why() + soFar(suspicion);
         } else if (findings.stream().noneMatch(Finding::lapWide)
                 && DriverCause.habit(faults).isPresent()) {
             verdict = Verdict.COACH_THE_DRIVER;
@@ -206,6 +204,12 @@ public final class Diagnostician {
                     first.price().high());
         }
         return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason);
+    }
+
+    private static String soFar(Optional<Finding> suspicion) {
+        return suspicion
+                .map(signs -> " So far there are signs of " + place(signs) + ".")
+                .orElse("");
     }
 
     private static String noProblem(SetupStanding standing) {

@@ -81,6 +81,18 @@ final class DiagnosticianTest {
         assertThat(diagnosis.verdict()).isEqualTo(Verdict.COACH_THE_DRIVER);
     }
 
+    /** Laps that cannot judge the car name no problem of it, however clear it looks; the reason says what they hint at. */
+    @Test
+    void namesNoProblemOfTheCarFromLapsThatCannotJudgeIt() {
+        Diagnosis diagnosis = diagnose(new Drive(42).pace(0.06).pushes(Math.toRadians(2.5), corner -> true));
+
+        assertThat(diagnosis.repeatability().repeatable()).isFalse();
+        assertThat(suspected(diagnosis)).isNotEmpty();
+        assertThat(diagnosis.findings()).noneMatch(Finding::lapWide);
+        assertThat(diagnosis.verdict()).isEqualTo(Verdict.COACH_THE_DRIVER);
+        assertThat(diagnosis.reason()).contains("cannot judge the car").contains("signs of understeer");
+    }
+
     @Test
     void refusesToJudgeTwoLaps() {
         Diagnosis diagnosis = diagnose(new Drive(51).laps(2).rearSteps(CLEAR_STEP, corner -> true));
