@@ -237,7 +237,7 @@ public final class VerdictExplainer {
     }
 
     private double least(Finding finding) {
-        return Certainty.least(finding, diagnosis.grounds().standing());
+        return Certainty.least(finding, diagnosis);
     }
 
     private boolean against() {

@@ -1,12 +1,19 @@
 package setwright.core.judgement;
 
+import java.util.List;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.standing.SetupStanding;
+import setwright.core.standing.SetupStanding.Yard;
 
 /** From which probability on something is told as found, 0..1. */
 public final class Certainty {
     /** What is the car's: of thirteen balanced cars of the truth bench's tuning seed the surest level was 0.62. */
     public static final double CAR = 0.65;
+    /**
+     * The same against the car in good order, where the probability is as often right as it says: more probable than not. The next run is
+     * spent either way, on one step tried back to back or on as many laps again.
+     */
+    public static final double CAR_AGAINST_BASELINE = 0.5;
     /**
      * The same where neither ranges on the sheet nor a baseline say anything: what a healthy car shows is known to half a degree only. Without
      * ranges, 20 of 60 balanced cars of the tuning seed show a level or slides with 0.65 or more (0.87 at most) and 9 of 28 faulty ones.
@@ -21,18 +28,30 @@ public final class Certainty {
 
     private Certainty() {}
 
+    /** Returns from which probability on something that was considered in a diagnosis is shown as a finding. */
+    public static double least(Finding finding, Diagnosis diagnosis) {
+        return least(finding, diagnosis.grounds().standing(), diagnosis.faults());
+    }
+
     /**
      * Returns from which probability on something that was considered is shown as a finding.
      *
      * @param standing  what else than the laps was asked
+     * @param faults    of the driving, what came since the baseline first: a habit that he always had upsets any car
      */
-    public static double least(Finding finding, SetupStanding standing) {
+    static double least(Finding finding, SetupStanding standing, List<DrivingFault> faults) {
         if (!finding.lapWide()) {
             return ALONE;
         }
         if (finding.cause() == Cause.DRIVER) {
             return DRIVER;
         }
-        return standing.isUnknown() ? CAR_BY_LAPS_ONLY : CAR;
+        if (standing.isUnknown()) {
+            return CAR_BY_LAPS_ONLY;
+        }
+        boolean upset = DriverCause.habit(faults)
+                .filter(habit -> !habit.sinceTheBaseline())
+                .isPresent();
+        return standing.yard() == Yard.BASELINE && !upset ? CAR_AGAINST_BASELINE : CAR;
     }
 }

@@ -10,6 +10,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.car.model.CarBelief;
@@ -98,7 +99,9 @@ public final class Diagnostician {
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());
-        findings.removeIf(finding -> finding.probability() < Certainty.least(finding, standing));
+        List<DrivingFault> feet =
+                Stream.concat(since.faults().stream(), habits.stream()).toList();
+        findings.removeIf(finding -> finding.probability() < Certainty.least(finding, standing, feet));
         if (laps < LapsNeeded.FEWEST || !repeatability.repeatable()) {
             // laps that cannot judge the car name no problem of it; what they hint at is in the reason
             findings.removeIf(Finding::lapWide);

@@ -70,8 +70,7 @@ public final class LapsNeeded {
         double rest = finding.probability() / now;
         for (int more = 1; more <= MOST; more++) {
             double scale = (laps + more) / (double) laps;
-            if (rest * probability(byCorner, scale)
-                    >= Certainty.least(finding, diagnosis.grounds().standing())) {
+            if (rest * probability(byCorner, scale) >= Certainty.least(finding, diagnosis)) {
                 return OptionalInt.of(more);
             }
         }
