@@ -42,10 +42,10 @@ public final class HandlingTracer {
                 only(judged, recorded.lateral()),
                 only(judged, recorded.forward()),
                 sheet.downforce());
-        SteeringScale measured = scale(recorded, grip, judged, sheet);
+        SteeringScale measured = scale(recorded, grip, judged, stint, sheet);
         boolean assumed = sheet.assumes("steering_ratio") && Double.isFinite(measured.error());
         SteeringScale steering = assumed ? measured.out() : measured;
-        Motion motion = assumed ? recorded.steeredBy(measured.factor()) : recorded;
+        Motion motion = assumed ? recorded.steeredBy(steering.factor()) : recorded;
         int count = motion.speed().length;
         double[] balance = new double[count];
         double[] yawRise = new double[count];
@@ -91,20 +91,24 @@ public final class HandlingTracer {
                 .against(car);
     }
 
-    private static SteeringScale scale(Motion motion, GripLimit grip, boolean[] judged, CarSheet sheet) {
+    private static SteeringScale scale(Motion motion, GripLimit grip, boolean[] judged, Stint stint, CarSheet sheet) {
         double[] needed = new double[motion.speed().length];
         double[] limit = new double[needed.length];
+        double[] station = new double[needed.length];
         for (int i = 0; i < needed.length; i++) {
             double speed = motion.speed()[i];
             needed[i] = speed < LEAST_SPEED_MPS ? Double.NaN : sheet.wheelbaseM() * motion.yawRate()[i] / speed;
             limit[i] = grip.at(speed);
+            station[i] = stint.station().get(i);
         }
-        return SteeringScale.of(
+        return SteeringScaleFit.of(
                 only(judged, motion.steer()),
                 only(judged, needed),
                 only(judged, motion.lateral()),
                 only(judged, motion.forward()),
-                only(judged, limit));
+                only(judged, limit),
+                only(judged, motion.speed()),
+                only(judged, station));
     }
 
     private static double angle(Motion motion, CarSheet sheet, int i) {

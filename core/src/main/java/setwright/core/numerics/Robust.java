@@ -68,6 +68,11 @@ public final class Robust {
             return scale;
         }
 
+        /** Returns the weight that a row with such a residual has, 0..1. */
+        public double weight(double residual) {
+            return huber(residual, scale);
+        }
+
         /** Returns the number of rows used. */
         public int count() {
             return count;
@@ -252,8 +257,7 @@ public final class Robust {
             double[] residuals = residuals(predictors, y, use, coefficients);
             double newScale = MAD_TO_SIGMA * median(absolute(residuals));
             for (int i = 0; i < use.length; i++) {
-                double size = Math.abs(residuals[i]);
-                weights[i] = size <= HUBER_K * newScale ? 1.0 : HUBER_K * newScale / size;
+                weights[i] = huber(residuals[i], newScale);
             }
             if (newScale == 0.0 || Math.abs(newScale - scale) < 1.0e-9 * newScale) {
                 scale = newScale;
@@ -263,6 +267,11 @@ public final class Robust {
             coefficients = weighted(predictors, y, use, weights);
         }
         return new Fit(coefficients, standardErrors(predictors, y, use, weights, scale), scale, use.length);
+    }
+
+    private static double huber(double residual, double scale) {
+        double size = Math.abs(residual);
+        return size <= HUBER_K * scale ? 1.0 : HUBER_K * scale / size;
     }
 
     private static double[] absolute(double[] values) {
