@@ -1,6 +1,7 @@
 package setwright.core.handling;
 
 import java.util.Arrays;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -33,6 +34,9 @@ final class SteeringScaleFit {
     private static final int FEWEST_SAMPLES = 200;
     /** A stretch of road that counts as one observation: about a bend, m. */
     private static final double STRETCH_M = 100.0;
+
+    /** The laps cannot tell. */
+    private static final SteeringScale UNTOLD = new SteeringScale(1.0, Double.POSITIVE_INFINITY, false);
 
     private static final double LOW_SPEEDS = 0.1;
     private static final double HIGH_SPEEDS = 0.9;
@@ -84,7 +88,7 @@ final class SteeringScaleFit {
             }
         }
         if (count < FEWEST_SAMPLES) {
-            return new SteeringScale(1.0, Double.POSITIVE_INFINITY, false);
+            return UNTOLD;
         }
         double[][] predictors = new double[3][count];
         double[] turned = new double[count];
@@ -101,9 +105,14 @@ final class SteeringScaleFit {
             squared[k] = speed[i] * speed[i];
             stretch[k] = (int) Math.max(0.0, station[i] / STRETCH_M);
         }
-        return new SteeringScaleFit(predictors, turned, use, squared, stretch).measure();
+        try {
+            return new SteeringScaleFit(predictors, turned, use, squared, stretch).measure();
+        } catch (IllegalArgumentException sameSpeed) {
+            return UNTOLD;
+        }
     }
 
+    /** @throws IllegalArgumentException when all is driven at one speed, so that ratio and gradient are the same */
     private SteeringScale measure() {
         Robust.Fit fit = Robust.regress(predictors, steer);
         double[] weights = new double[steer.length];
@@ -115,7 +124,11 @@ final class SteeringScaleFit {
             }
             weights[i] = fit.weight(residuals[i]);
         }
-        RealMatrix inverse = new LUDecomposition(moments(weights)).getSolver().getInverse();
+        DecompositionSolver solver = new LUDecomposition(moments(weights)).getSolver();
+        if (!solver.isNonSingular()) {
+            return UNTOLD;
+        }
+        RealMatrix inverse = solver.getInverse();
         double factor = fit.coefficient(0);
         double gradient = Math.max(1.0, Math.abs(factor))
                 * GRADIENT_CHANGES

@@ -68,6 +68,15 @@ final class SteeringScaleTest {
         assertThat(unsure.error()).isLessThan(0.2).isGreaterThan(0.15);
     }
 
+    /** On a skid pad at one speed a ratio and a gradient are the same thing. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2})
+    void oneSpeedTellsNothing(long seed) {
+        SteeringScale scale = measure(seed, 1.6, 20.0, 20.0, 0.0);
+        assertThat(scale.error()).isGreaterThan(1.0);
+        assertThat(scale.contradicts()).isFalse();
+    }
+
     @Test
     void tooFewGentleSamplesTellNothing() {
         double[] few = new double[50];
