@@ -75,14 +75,15 @@ final class SteeringScaleFit {
             double[] limit,
             double[] speed,
             double[] station) {
+        double[] share = new double[steer.length];
         int[] gentle = new int[steer.length];
         int count = 0;
         for (int i = 0; i < steer.length; i++) {
-            double use = Math.abs(lateral[i]) / limit[i];
+            share[i] = Math.abs(lateral[i]) / limit[i];
             boolean coasting = Math.abs(forward[i]) < MOST_ALONG * limit[i];
             if (coasting
-                    && use > GENTLE_FROM
-                    && use < GENTLE_TO
+                    && share[i] > GENTLE_FROM
+                    && share[i] < GENTLE_TO
                     && Double.isFinite(needed[i] + steer[i] + speed[i] + station[i])) {
                 gentle[count++] = i;
             }
@@ -101,7 +102,7 @@ final class SteeringScaleFit {
             predictors[1][k] = lateral[i];
             predictors[2][k] = 1.0;
             turned[k] = steer[i];
-            use[k] = Math.abs(lateral[i]) / limit[i];
+            use[k] = share[i];
             squared[k] = speed[i] * speed[i];
             stretch[k] = (int) Math.max(0.0, station[i] / STRETCH_M);
         }

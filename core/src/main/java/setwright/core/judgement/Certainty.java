@@ -13,7 +13,7 @@ public final class Certainty {
      * The same against the car in good order, where the probability is as often right as it says: more probable than not. The next run is
      * spent either way, on one step tried back to back or on as many laps again.
      */
-    public static final double CAR_AGAINST_BASELINE = 0.5;
+    private static final double CAR_AGAINST_BASELINE = 0.5;
     /**
      * The same where neither ranges on the sheet nor a baseline say anything: what a healthy car shows is known to half a degree only. Without
      * ranges, 20 of 60 balanced cars of the tuning seed show a level or slides with 0.65 or more (0.87 at most) and 9 of 28 faulty ones.
