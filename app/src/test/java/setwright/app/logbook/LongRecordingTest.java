@@ -31,7 +31,7 @@ class LongRecordingTest {
     @Test
     void becomesSeveralStintsOnOneCircuit() throws IOException {
         Path file = folder.resolve("day.csv");
-        write(file);
+        write(file, 0.0, LENGTH_S);
         Program program = new Program("--logbook", folder.resolve("season").toString());
         assertThat(program.run("add", file, "--car", CASE.resolve("car.yaml"), "--driver", "Ines", "--json"))
                 .as(program.complaint())
@@ -52,7 +52,23 @@ class LongRecordingTest {
         assertThat(program.run("diagnose", "2", "--json")).isIn(0, 4);
     }
 
-    private static void write(Path file) throws IOException {
+    @Test
+    void leavesOutAPartWithoutLapsAndTakesTheCircuitFromTheNext() throws IOException {
+        Path file = folder.resolve("late.csv");
+        write(file, LENGTH_S, 2000.0);
+        Program program = new Program("--logbook", folder.resolve("season").toString());
+        assertThat(program.run("add", file, "--car", CASE.resolve("car.yaml"), "--driver", "Ines", "--json"))
+                .as(program.complaint())
+                .isZero();
+        assertThat(program.tree().get("recordings")).hasSize(1);
+        assertThat(program.said()).contains("late.csv, part 2 of 2", "Left out, part 1 of 2: ");
+        assertThat(program.tree().at("/recordings/0/new_circuit").asBoolean()).isTrue();
+        assertThat(program.run("add", file)).isZero();
+        assertThat(program.said()).contains("as stint 1").doesNotContain("as stint 2");
+    }
+
+    /** First the car stands, then it is driven. */
+    private static void write(Path file, double standsS, double drivenS) throws IOException {
         List<String> lines = new ArrayList<>();
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                 new GZIPInputStream(Files.newInputStream(CASE.resolve("stint1.csv.gz"))), StandardCharsets.UTF_8))) {
@@ -63,7 +79,12 @@ class LongRecordingTest {
         double lasts = time(lines.get(lines.size() - 1)) - first + 0.01;
         try (Writer out = Files.newBufferedWriter(file)) {
             out.write(lines.get(0) + "\n");
-            for (double at = 0.0; at < LENGTH_S; at += lasts + STOP_S) {
+            List<String> still = new ArrayList<>(List.of(lines.get(1).split("\t", -1)));
+            still.set(speed, "0");
+            for (double at = 0.0; at < standsS; at += 0.05) {
+                out.write(at(String.join("\t", still), at) + "\n");
+            }
+            for (double at = standsS; at < standsS + drivenS; at += lasts + STOP_S) {
                 for (int i = 1; i < lines.size(); i += STRIDE) {
                     out.write(at(lines.get(i), at + time(lines.get(i)) - first) + "\n");
                 }

@@ -56,25 +56,26 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
      * common samples say nothing.
      */
     public static double[] profile(double[] first, double[] second, int most) {
-        Centred a = new Centred(first);
-        Centred b = new Centred(second);
+        CentredSignal a = new CentredSignal(first);
+        CentredSignal b = new CentredSignal(second);
+        double[] later = a.productsWith(b, most);
+        double[] earlier = b.productsWith(a, most);
         double[] correlations = new double[2 * most + 1];
         for (int shift = -most; shift <= most; shift++) {
-            correlations[most + shift] = correlation(a, b, shift);
+            correlations[most + shift] = correlation(a, b, shift, shift < 0 ? earlier[-shift] : later[shift]);
         }
         return correlations;
     }
 
     /** Returns the correlation coefficient of the samples that both signals have; 0 when that says nothing. */
     public static double correlation(double[] first, double[] second) {
-        return correlation(new Centred(first), new Centred(second), 0);
+        CentredSignal a = new CentredSignal(first);
+        CentredSignal b = new CentredSignal(second);
+        return correlation(a, b, 0, a.productsWith(b, 0)[0]);
     }
 
-    /**
-     * Of signals that are centred, so that one pass is as good as two. Only the sum of products runs over all samples; the other sums
-     * are those of each signal alone, less what lies where the other has a gap.
-     */
-    private static double correlation(Centred first, Centred second, int shift) {
+    /** Of signals that are centred, so that one pass is as good as two. */
+    private static double correlation(CentredSignal first, CentredSignal second, int shift, double products) {
         int from = Math.max(0, -shift);
         int to = Math.min(first.size(), second.size() - shift);
         if (to <= from) {
@@ -89,84 +90,6 @@ public record Lag(double seconds, double correlation, double correlationAtZero, 
         double varianceA = a[2] - a[1] * a[1] / count;
         double varianceB = b[2] - b[1] * b[1] / count;
         boolean constant = !(varianceA > ROUNDING * a[2] && varianceB > ROUNDING * b[2]);
-        double products = first.product(from, to, second, shift);
         return constant ? 0.0 : (products - a[1] * b[1] / count) / Math.sqrt(varianceA * varianceB);
-    }
-
-    /** A signal about its mean, zero where it is not finite. */
-    private static final class Centred {
-        private final double[] values;
-        private final boolean[] known;
-        private final int[] missing;
-        /** Up to each sample: how many are known, their sum and the sum of their squares. */
-        private final double[][] upTo;
-
-        Centred(double[] signal) {
-            int size = signal.length;
-            known = new boolean[size];
-            double sum = 0.0;
-            int count = 0;
-            for (int i = 0; i < size; i++) {
-                known[i] = Double.isFinite(signal[i]);
-                sum += known[i] ? signal[i] : 0.0;
-                count += known[i] ? 1 : 0;
-            }
-            values = new double[size];
-            missing = new int[size - count];
-            upTo = new double[3][size + 1];
-            int gaps = 0;
-            for (int i = 0; i < size; i++) {
-                if (known[i]) {
-                    values[i] = signal[i] - sum / count;
-                } else {
-                    missing[gaps++] = i;
-                }
-                upTo[0][i + 1] = upTo[0][i] + (known[i] ? 1.0 : 0.0);
-                upTo[1][i + 1] = upTo[1][i] + values[i];
-                upTo[2][i + 1] = upTo[2][i] + values[i] * values[i];
-            }
-        }
-
-        int size() {
-            return values.length;
-        }
-
-        /** Count, sum and sum of squares of a stretch where the other, so many samples later, is known too. */
-        double[] sums(int from, int to, Centred other, int shift) {
-            double[] sums = new double[3];
-            for (int k = 0; k < 3; k++) {
-                sums[k] = upTo[k][to] - upTo[k][from];
-            }
-            for (int gap : other.missing) {
-                int i = gap - shift;
-                if (i >= from && i < to && known[i]) {
-                    sums[0] -= 1.0;
-                    sums[1] -= values[i];
-                    sums[2] -= values[i] * values[i];
-                }
-            }
-            return sums;
-        }
-
-        /** Sum of products with the other; four sums side by side do not wait for each other. */
-        double product(int from, int to, Centred other, int shift) {
-            double[] mine = values;
-            double[] his = other.values;
-            double one = 0.0;
-            double two = 0.0;
-            double three = 0.0;
-            double four = 0.0;
-            int i = from;
-            for (; i + 3 < to; i += 4) {
-                one += mine[i] * his[i + shift];
-                two += mine[i + 1] * his[i + 1 + shift];
-                three += mine[i + 2] * his[i + 2 + shift];
-                four += mine[i + 3] * his[i + 3 + shift];
-            }
-            for (; i < to; i++) {
-                one += mine[i] * his[i + shift];
-            }
-            return one + two + (three + four);
-        }
     }
 }

@@ -3,7 +3,10 @@ package setwright.core.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Random;
+import java.util.stream.IntStream;
+import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import org.junit.jupiter.api.Test;
 
 class LagTest {
@@ -49,6 +52,45 @@ class LagTest {
             second[i] = Math.exp(-Math.pow((i - 190) / 40.0, 2));
         }
         assertThat(Lag.between(first, second, 0.1, 2.0).atLimit()).isTrue();
+    }
+
+    /** Of signals of any length and with gaps, by the common samples of each shift alone. */
+    @Test
+    void everyShiftHasTheCorrelationOfItsCommonSamples() {
+        long seed = 20_261_128L;
+        Random random = new Random(seed);
+        for (int trial = 0; trial < 60; trial++) {
+            int size = 40 + random.nextInt(30);
+            int most = random.nextInt(12);
+            double[] first = noise(random, size);
+            double[] second = noise(random, size);
+            double[] profile = Lag.profile(first, second, most);
+            assertThat(profile).hasSize(2 * most + 1);
+            for (int shift = -most; shift <= most; shift++) {
+                assertThat(profile[most + shift])
+                        .as("seed %d trial %d shift %d", seed, trial, shift)
+                        .isCloseTo(pearson(first, second, shift), within(1.0e-12));
+            }
+        }
+    }
+
+    /** A tenth of it missing. */
+    private static double[] noise(Random random, int size) {
+        double[] noise = new double[size];
+        Arrays.setAll(noise, i -> random.nextInt(10) == 0 ? Double.NaN : 5.0 + random.nextGaussian());
+        return noise;
+    }
+
+    private static double pearson(double[] first, double[] second, int shift) {
+        int[] common = IntStream.range(Math.max(0, -shift), Math.min(first.length, second.length - shift))
+                .filter(i -> Double.isFinite(first[i]) && Double.isFinite(second[i + shift]))
+                .toArray();
+        return new PearsonsCorrelation()
+                .correlation(
+                        Arrays.stream(common).mapToDouble(i -> first[i]).toArray(),
+                        Arrays.stream(common)
+                                .mapToDouble(i -> second[i + shift])
+                                .toArray());
     }
 
     @Test
