@@ -53,12 +53,7 @@ public final class LapsWords {
                 .forEach(c -> details.add(Figures.sentence(c.reason())));
         details.addAll(answer.remarks());
         missingPedals(recording).ifPresent(details::add);
-        SteeringScale steering = answer.diagnosis().trace().steering();
-        if (steering.takenOut()) {
-            details.add("The steering ratio was not given: gentle corners say about "
-                    + figures.number(answer.car().steeringRatio() * steering.factor(), 1)
-                    + ", which is used.");
-        }
+        steering(answer, figures).ifPresent(details::add);
         int assumed = answer.car().assumed().size();
         if (assumed > 0) {
             details.add(
@@ -72,6 +67,20 @@ public final class LapsWords {
                 counted(stint.laps().size(), good.size())
                         + times(good, answer.diagnosis().repeatability(), figures),
                 details);
+    }
+
+    private static Optional<String> steering(Answer answer, Figures figures) {
+        SteeringScale steering = answer.diagnosis().trace().steering();
+        if (steering.takenOut()) {
+            return Optional.of("The steering ratio was not given: gentle corners say about "
+                    + figures.number(answer.car().steeringRatio() * steering.factor(), 1)
+                    + ", which is used.");
+        }
+        return steering.checks()
+                ? Optional.empty()
+                : Optional.of(
+                        "These laps cannot check the steering ratio of the car sheet: too few gentle corners at different"
+                                + " speeds. A wrong one would look like understeer or oversteer everywhere, so measure it once.");
     }
 
     private static boolean isScale(Calibration calibration) {

@@ -28,6 +28,13 @@ public record SteeringScale(double factor, double error, boolean takenOut) {
         return !takenOut && (much || little);
     }
 
+    /** Tells whether a sheet with half or twice the car's ratio would be refused by such laps: their error grows with the factor. */
+    public boolean checks() {
+        double share = error / factor;
+        return new SteeringScale(2.0, 2.0 * share, false).contradicts()
+                && new SteeringScale(0.5, 0.5 * share, false).contradicts();
+    }
+
     /** Returns what is to be taken out where the ratio is assumed: the laps tell as much of it as they know better than that. */
     SteeringScale out() {
         double told = ASSUMED * ASSUMED / (ASSUMED * ASSUMED + error * error);

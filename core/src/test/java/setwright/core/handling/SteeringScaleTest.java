@@ -57,6 +57,14 @@ final class SteeringScaleTest {
     }
 
     @Test
+    void saysWhetherALapCouldShowARatioThatIsHalfOrTwiceTheCars() {
+        assertThat(measure(4, 1.0, 12.0, 50.0, 0.0).checks()).isTrue();
+        assertThat(measure(4, 1.0, 38.0, 52.0, 0.0).checks()).isFalse();
+        assertThat(new SteeringScale(1.0, Double.POSITIVE_INFINITY, false).checks())
+                .isFalse();
+    }
+
+    @Test
     void anAssumedRatioFollowsTheLapsAsFarAsTheyKnowBetter() {
         SteeringScale sure = new SteeringScale(1.5, 0.02, false).out();
         assertThat(sure.factor()).isCloseTo(1.5, within(0.01));
