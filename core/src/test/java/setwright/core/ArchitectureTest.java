@@ -25,6 +25,7 @@ final class ArchitectureTest {
             "numerics",
             "circuit",
             "car",
+            "limit",
             "handling",
             "baseline",
             "slip",

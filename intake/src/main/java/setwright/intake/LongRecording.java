@@ -3,7 +3,6 @@ package setwright.intake;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.intake.gather.Gatherer;
@@ -48,18 +47,6 @@ public final class LongRecording {
     /** Returns what part {@code index}, counted from 0, is called behind the name of the file; empty when there is only one. */
     public String suffix(int index) {
         return count() == 1 ? "" : String.format(Locale.ROOT, ", part %d of %d", index + 1, count());
-    }
-
-    /**
-     * Does work with each part, begun in their order, two at a time: so many are in memory then, and much of what is done with one keeps
-     * one core busy. Fails as the first one does that fails, when all are over.
-     *
-     * @param work  reads the part of the index that it is given, and lets go of it; may wait for what is done with an earlier one
-     * @param <T>   what comes of a part
-     * @return in their order
-     */
-    public <T> List<T> each(IntFunction<T> work) {
-        return count() == 1 ? List.of(work.apply(0)) : TwoAtATime.each(count(), work);
     }
 
     /**

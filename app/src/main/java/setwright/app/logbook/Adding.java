@@ -24,7 +24,6 @@ import setwright.logbook.problem.LogbookProblem;
 import setwright.logbook.row.CarRow;
 import setwright.logbook.row.CircuitRow;
 import setwright.logbook.row.DriverRow;
-import setwright.logbook.row.RecordingRow;
 import setwright.logbook.row.SetupRow;
 import setwright.logbook.row.StintRow;
 
@@ -64,10 +63,10 @@ public final class Adding {
         DrivenCar car = DrivenCar.of(logbook, request.sheet(), request.car(), request.setup(), request.name());
         LongRecording parts =
                 LongRecording.open(request.files(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
-        List<Incoming> incoming = new IncomingParts(logbook, request, parts, progress).read();
+        List<Incoming> incoming = new IncomingParts(logbook, request, digest).read(parts, progress);
         return logbook.with(tables -> {
             List<Added> meanwhile = known(tables, digest);
-            return meanwhile.isEmpty() ? enter(tables, request, digest, car, incoming) : meanwhile;
+            return meanwhile.isEmpty() ? enter(tables, request, car, incoming) : meanwhile;
         });
     }
 
@@ -86,32 +85,24 @@ public final class Adding {
         return tables.recordings().from(digest).flatMap(row -> tables.stints().ofRecording(row.id()));
     }
 
-    private static List<Added> enter(
-            Tables tables, AddRequest request, String digest, DrivenCar driven, List<Incoming> incoming) {
+    private static List<Added> enter(Tables tables, AddRequest request, DrivenCar driven, List<Incoming> incoming) {
         List<Added> added = new ArrayList<>();
         Optional<CircuitRow> begun = Optional.empty();
         for (Incoming one : incoming) {
             CircuitRow circuit = begun.or(one::row).orElseGet(() -> circuit(tables, one));
             begun = Optional.of(circuit);
-            RecordingRow recording = one.recording(digest, added.size());
-            added.add(enter(tables, request, driven, one, recording, circuit, added.isEmpty()));
+            added.add(enter(tables, request, driven, one, circuit, one.row().isEmpty() && added.isEmpty()));
         }
         return added;
     }
 
     private static Added enter(
-            Tables tables,
-            AddRequest request,
-            DrivenCar driven,
-            Incoming incoming,
-            RecordingRow row,
-            CircuitRow circuit,
-            boolean first) {
+            Tables tables, AddRequest request, DrivenCar driven, Incoming incoming, CircuitRow circuit, boolean isNew) {
         Setups setups = new Setups(tables);
         CarRow car = setups.car(driven.name());
         SetupStep setup = driven(setups, car, driven);
         DriverRow driver = driver(tables, request.driver());
-        long recording = tables.recordings().add(row);
+        long recording = tables.recordings().add(incoming.recording());
         List<Lap> good = incoming.laps().stream().filter(Lap::good).toList();
         OptionalDouble best = good.stream().mapToDouble(Lap::timeS).min();
         long stint = tables.stints()
@@ -126,21 +117,15 @@ public final class Adding {
                         good.size(),
                         best,
                         good.stream().mapToDouble(Lap::timeS).average(),
-                        first ? request.tyreAgeLaps() : OptionalInt.empty(),
+                        incoming.first() ? request.tyreAgeLaps() : OptionalInt.empty(),
                         incoming.trackCelsius(),
-                        first ? request.fuelStartKg() : OptionalDouble.empty(),
+                        incoming.first() ? request.fuelStartKg() : OptionalDouble.empty(),
                         false,
-                        row.addedAt()));
+                        incoming.recording().addedAt()));
         KeptStint kept = KeptStint.of(tables, tables.stints().find(stint).orElseThrow());
         Diary.write(tables, Kind.STINT, car.id(), Optional.of(stint), words(kept));
         return new Added(
-                kept,
-                false,
-                Optional.of(setup),
-                first && incoming.row().isEmpty(),
-                incoming.laps(),
-                incoming.calibrations(),
-                incoming.words());
+                kept, false, Optional.of(setup), isNew, incoming.laps(), incoming.calibrations(), incoming.remarks());
     }
 
     private static String words(KeptStint stint) {

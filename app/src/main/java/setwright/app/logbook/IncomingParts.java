@@ -1,7 +1,6 @@
 package setwright.app.logbook;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +11,8 @@ import java.util.stream.Stream;
 import setwright.app.diagnose.Progress;
 import setwright.app.evidence.ChannelNote;
 import setwright.app.files.WholeFile;
-import setwright.core.circuit.Circuit;
 import setwright.core.circuit.NotEnoughLaps;
+import setwright.core.circuit.Stint;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
@@ -24,132 +23,98 @@ import setwright.intake.columns.RecordingColumns;
 import setwright.intake.problem.InputProblem;
 import setwright.logbook.Logbook;
 import setwright.logbook.row.CircuitRow;
+import setwright.logbook.row.RecordingRow;
 
-/** Reads the parts of a recording and keeps their channels, before anything is entered. For one call. */
+/** Reads the parts of a recording one after the other and keeps their channels, before anything is entered. Mutable; for one call. */
 final class IncomingParts {
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final String COLUMNS = ".parquet";
 
     private final Logbook logbook;
     private final AddRequest request;
-    private final LongRecording parts;
-    private final Progress progress;
-    /** For each part the place of the first one, up to it, that has laps. */
-    private final List<CompletableFuture<Optional<Place>>> places;
+    private final String digest;
+    private final List<Incoming> read = new ArrayList<>();
+    private final List<String> left = new ArrayList<>();
 
-    IncomingParts(Logbook logbook, AddRequest request, LongRecording parts, Progress progress) {
+    IncomingParts(Logbook logbook, AddRequest request, String digest) {
         this.logbook = logbook;
         this.request = request;
-        this.parts = parts;
-        this.progress = progress;
-        this.places = Stream.generate(CompletableFuture<Optional<Place>>::new)
-                .limit(parts.count())
-                .toList();
+        this.digest = digest;
     }
-
-    /** Where a file was driven. */
-    private record Place(Circuit circuit, Optional<CircuitRow> row, Optional<String> told) {
-        Place(Places.Found found) {
-            this(found.stint().circuit(), found.row(), found.told());
-        }
-    }
-
-    /** What came of a part: it was read, or why it is left out. */
-    private record Outcome(Optional<Incoming> read, Optional<RuntimeException> left) {}
 
     /**
      * Reads and keeps all; a part without a lap is left out when others have some.
      *
-     * @return in the order in which they were driven, at least one
      * @throws NotEnoughLaps when no part has a lap
      */
-    List<Incoming> read() throws IOException {
-        List<Outcome> all = outcomes();
-        List<Incoming> read = new ArrayList<>();
-        List<String> left = new ArrayList<>();
-        for (int k = 0; k < all.size(); k++) {
-            String without = "Left out" + parts.suffix(k) + ": ";
-            all.get(k).left().ifPresent(why -> left.add(without + why.getMessage()));
-            if (all.get(k).read().isPresent()) {
-                read.add(all.get(k).read().get().behind(left));
-                left.clear();
+    List<Incoming> read(LongRecording parts, Progress progress) throws IOException {
+        Optional<RuntimeException> why = Optional.empty();
+        CompletableFuture<Intake> coming = Together.begin(() -> parts.read(0));
+        for (int k = 0; k < parts.count(); k++) {
+            CompletableFuture<Intake> here = coming;
+            int following = k + 1;
+            if (following < parts.count()) { // read while this one is worked on: two are in memory at a time
+                coming = Together.then(here, () -> parts.read(following));
+            }
+            try {
+                keep(Together.result(here), parts.suffix(k), progress);
+            } catch (NotEnoughLaps | InputProblem lapless) {
+                if (parts.count() == 1) {
+                    throw lapless;
+                }
+                left.add("Left out" + parts.suffix(k) + ": " + lapless.getMessage());
+                why = why.or(() -> Optional.of(lapless));
             }
         }
         if (read.isEmpty()) {
-            throw all.get(0).left().orElseThrow();
+            throw why.orElseThrow();
         }
         return read;
     }
 
-    private List<Outcome> outcomes() throws IOException {
-        try {
-            return parts.each(this::outcome);
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
-    }
-
-    private Outcome outcome(int part) {
-        try {
-            return new Outcome(Optional.of(keep(part)), Optional.empty());
-        } catch (NotEnoughLaps | InputProblem lapless) {
-            places.get(part).complete(before(part));
-            return new Outcome(Optional.empty(), Optional.of(lapless));
-        } catch (IOException e) {
-            places.get(part).completeExceptionally(e);
-            throw new UncheckedIOException(e);
-        } catch (RuntimeException | Error e) {
-            places.get(part).completeExceptionally(e); // whoever waits for it must not wait for ever
-            throw e;
-        }
-    }
-
-    private Incoming keep(int part) throws IOException {
-        Intake intake = parts.read(part);
-        if (part == 0) {
+    private void keep(Intake intake, String suffix, Progress progress) throws IOException {
+        if (read.isEmpty()) {
             progress.step("laps and corners");
         }
-        CompletableFuture<Places.Found> finding = Together.begin(() -> place(intake.recording(), part));
-        String columns = keep(intake, finding, logbook.recordings());
-        if (part == 0) {
+        CompletableFuture<Places.Found> finding = Together.begin(() -> place(intake.recording()));
+        String columnsDigest = keep(intake, finding, logbook.recordings());
+        if (read.isEmpty()) {
             progress.step("writing");
         }
         Places.Found place = Together.result(finding);
-        Recording recording = place.stint().recording();
-        return new Incoming(
-                request.files().name() + parts.suffix(part),
-                columns + COLUMNS,
-                columns,
-                recording.sampleRateHz(),
-                recording.sampleCount(),
+        Stint stint = place.stint();
+        RecordingRow row = new RecordingRow(
+                0,
+                request.files().name() + suffix,
+                Incoming.digest(digest, read.size()),
+                columnsDigest + COLUMNS,
+                columnsDigest,
+                intake.recording().sampleRateHz(),
+                intake.recording().sampleCount(),
                 KeptNotes.write(ChannelNote.of(intake.proposal())),
-                place.stint().circuit(),
+                String.join("\n", intake.remarks()),
+                Diary.now());
+        read.add(new Incoming(
+                read.isEmpty(),
+                row,
+                stint.circuit(),
                 place.row(),
                 place.told(),
-                place.stint().laps(),
-                recording.calibrations(),
-                trackCelsius(recording),
-                List.of(),
-                intake.remarks());
+                stint.laps(),
+                stint.recording().calibrations(),
+                trackCelsius(stint.recording()),
+                Stream.concat(left.stream(), intake.remarks().stream()).toList()));
+        left.clear();
     }
 
-    /** Lays a part on the circuit of those before it, else finds out which it is. */
-    private Places.Found place(Recording recording, int part) {
-        Optional<Place> known = before(part);
-        Places.Found found = known.isPresent()
-                ? new Places.Found(
-                        StintBuilder.build(recording, known.get().circuit()),
-                        known.get().row(),
-                        known.get().told())
-                : Places.find(
-                        recording, logbook.look(tables -> tables.circuits().lastDrivenFirst()), request.at());
-        places.get(part).complete(known.or(() -> Optional.of(new Place(found))));
-        return found;
-    }
-
-    /** Where the parts before one were driven; waits for them. */
-    private Optional<Place> before(int part) {
-        return part == 0 ? Optional.empty() : Together.result(places.get(part - 1));
+    /** All parts of a file were driven on the circuit of the first. */
+    private Places.Found place(Recording recording) {
+        if (read.isEmpty()) {
+            List<CircuitRow> circuits = logbook.look(tables -> tables.circuits().lastDrivenFirst());
+            return Places.find(recording, circuits, request.at());
+        }
+        Incoming first = read.get(0);
+        return new Places.Found(StintBuilder.build(recording, first.circuit()), first.row(), first.told());
     }
 
     /**

@@ -4,8 +4,8 @@ import setwright.benchmarks.laps.TenLaps;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarPrior;
 import setwright.core.circuit.ReferenceLine;
-import setwright.core.simulation.lap.Envelope;
-import setwright.core.simulation.lap.LapSimulator;
+import setwright.core.limit.Envelope;
+import setwright.core.limit.LapSimulator;
 
 /** Laps of the practice recording's own circuit, simulated; nothing to compare them with. */
 final class LapPair implements Pair {

@@ -1,7 +1,5 @@
 package setwright.benchmarks.table;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import setwright.benchmarks.laps.TenLaps;
@@ -9,12 +7,10 @@ import setwright.core.car.CarSheet;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.recording.Recording;
-import setwright.intake.LongRecording;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.columns.RecordingColumns;
 import setwright.intake.csv.CsvReader;
-import setwright.intake.gather.RecordingFiles;
 
 /** Two things that are done in turn in one warm process: ours and what it is compared with. */
 interface Pair {
@@ -73,7 +69,7 @@ interface Pair {
                 }
                 case IMPORT -> {
                     Duck duck = new Duck(threads);
-                    yield of(() -> keep(file, car, folder), () -> duck.copy(file, copied));
+                    yield of(() -> RecordingColumns.write(kept, recording(file, car)), () -> duck.copy(file, copied));
                 }
                 case SCAN -> {
                     RecordingColumns.write(kept, recording(file, car));
@@ -90,20 +86,6 @@ interface Pair {
                 case REPLAY -> new ReplayPair();
                 case LAP -> new LapPair();
             };
-        }
-
-        /** As files come into the logbook: what lasts longer than a stint in parts. */
-        private static void keep(Path file, CarSheet car, Path folder) {
-            LongRecording parts = LongRecording.open(RecordingFiles.of(file), Optional.empty(), Optional.of(car));
-            parts.each(k -> {
-                Path kept = folder.resolve("part-" + k + ".parquet");
-                try {
-                    RecordingColumns.write(kept, parts.read(k).recording());
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-                return kept;
-            });
         }
 
         private static Recording recording(Path file, CarSheet car) {

@@ -1,5 +1,6 @@
 package setwright.core.proposal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.handling.Phase;
@@ -42,6 +43,18 @@ public record Candidate(
     /** Returns whether nothing speaks against it. */
     public boolean allowed() {
         return refused.isEmpty();
+    }
+
+    /** Returns whether it may be made and is worth something. */
+    boolean worthMaking() {
+        return allowed() && score > 0.0;
+    }
+
+    /** Returns it with one more reason why it is not to be made. */
+    Candidate refusedToo(String reason) {
+        List<String> reasons = new ArrayList<>(refused);
+        reasons.add(reason);
+        return new Candidate(turn, prediction, target, towardCure, gains, score, reasons);
     }
 
     /** Returns the share of its whole effect on the balance that falls into a phase of all corners, 0..1; measured, not a label. */

@@ -125,14 +125,15 @@ public final class Proposer {
         }
         List<Turn> replayed = byPromise(sized, promised);
         List<Prediction> exact = predictor.predict(changes(replayed));
-        List<Candidate> candidates = new ArrayList<>();
+        List<Candidate> foreseen = new ArrayList<>();
         for (int i = 0; i < replayed.size(); i++) {
-            candidate(replayed.get(i), exact.get(i)).ifPresent(candidates::add);
+            candidate(replayed.get(i), exact.get(i)).ifPresent(foreseen::add);
         }
-        candidates.sort(Comparator.comparingDouble(Candidate::score).reversed());
-        List<Candidate> allowed = candidates.stream()
-                .filter(candidate -> candidate.allowed() && candidate.score() > 0.0)
-                .toList();
+        foreseen.sort(Comparator.comparingDouble(Candidate::score).reversed());
+        List<Candidate> candidates =
+                LimitLap.judge(foreseen, sheet, car, diagnosis.stint().circuit().line());
+        List<Candidate> allowed =
+                candidates.stream().filter(Candidate::worthMaking).toList();
         List<Candidate> refused =
                 candidates.stream().filter(candidate -> !candidate.allowed()).toList();
         if (allowed.isEmpty()) {

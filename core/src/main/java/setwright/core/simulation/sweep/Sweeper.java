@@ -8,11 +8,11 @@ import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
-import setwright.core.simulation.lap.Envelope;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.LimitedBy;
-import setwright.core.simulation.lap.QuasiSteadyLap;
-import setwright.core.simulation.lap.Station;
+import setwright.core.limit.Envelope;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.LimitedBy;
+import setwright.core.limit.QuasiSteadyLap;
+import setwright.core.limit.Station;
 
 /*
  * Design note. Every setup starts from the present one's envelope, not from its neighbour's: the answer then depends neither on the

@@ -16,9 +16,9 @@ import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Corner.Direction;
 import setwright.core.circuit.ReferenceLine;
-import setwright.core.simulation.lap.Envelope;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.Loops;
+import setwright.core.limit.Envelope;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.Loops;
 
 final class SweeperTest {
     private static final CarSheet SHEET = Sheets.adjustable();

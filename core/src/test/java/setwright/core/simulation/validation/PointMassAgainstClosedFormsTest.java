@@ -9,11 +9,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.Loops;
-import setwright.core.simulation.lap.PointMassEnvelope;
-import setwright.core.simulation.lap.QuasiSteadyLap;
-import setwright.core.simulation.lap.Station;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.Loops;
+import setwright.core.limit.PointMassEnvelope;
+import setwright.core.limit.QuasiSteadyLap;
+import setwright.core.limit.Station;
 
 /**
  * Laps of a point mass against sums that can be done by hand. Car of the circle and braking cases: mass, drag and downforce of B. Lenzo

@@ -7,13 +7,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarModel;
-import setwright.core.simulation.lap.Envelope;
-import setwright.core.simulation.lap.LapCars;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.LimitedBy;
-import setwright.core.simulation.lap.Loops;
-import setwright.core.simulation.lap.QuasiSteadyLap;
-import setwright.core.simulation.lap.Station;
+import setwright.core.limit.Envelope;
+import setwright.core.limit.LapCars;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.LimitedBy;
+import setwright.core.limit.Loops;
+import setwright.core.limit.QuasiSteadyLap;
+import setwright.core.limit.Station;
 
 /**
  * Trends that lap-time studies agree on, with a car and a circuit of our own: D. Brayshaw and M. Harrison, Proc. IMechE D 219(6), 2005,

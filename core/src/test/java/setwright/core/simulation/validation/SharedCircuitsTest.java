@@ -11,9 +11,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.PointMassEnvelope;
-import setwright.core.simulation.lap.QuasiSteadyLap;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.PointMassEnvelope;
+import setwright.core.limit.QuasiSteadyLap;
 
 /**
  * Laps on the centre lines of real circuits against an independent calculation of the same model (numbers of the project's reference

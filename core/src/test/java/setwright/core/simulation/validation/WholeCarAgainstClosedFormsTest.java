@@ -21,11 +21,11 @@ import setwright.core.car.tyre.CamberEffect;
 import setwright.core.car.tyre.CurveShape;
 import setwright.core.car.tyre.PressureEffect;
 import setwright.core.car.tyre.RaceTyre;
-import setwright.core.simulation.lap.Envelope;
-import setwright.core.simulation.lap.LapSimulator;
-import setwright.core.simulation.lap.Loops;
-import setwright.core.simulation.lap.PointMassEnvelope;
-import setwright.core.simulation.lap.QuasiSteadyLap;
+import setwright.core.limit.Envelope;
+import setwright.core.limit.LapSimulator;
+import setwright.core.limit.Loops;
+import setwright.core.limit.PointMassEnvelope;
+import setwright.core.limit.QuasiSteadyLap;
 
 /** The envelope of four wheels where a formula says what it must be. */
 final class WholeCarAgainstClosedFormsTest {

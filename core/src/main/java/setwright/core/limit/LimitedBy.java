@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 /** What keeps a car from being faster. */
 public enum LimitedBy {

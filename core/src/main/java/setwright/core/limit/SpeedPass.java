@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 /*
  * Design note. The square of the speed over distance is what accelerations add up to. A step takes the mean of the accelerations at

@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 /**
  * A car at a speed and at accelerations within its envelope, turning left.

@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 import setwright.core.car.drive.Powertrain;
 import setwright.core.car.model.CarModel;

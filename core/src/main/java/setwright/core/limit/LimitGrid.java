@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 import java.util.Comparator;
 import java.util.List;

@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 import java.util.List;
 import setwright.core.car.CarSheet;

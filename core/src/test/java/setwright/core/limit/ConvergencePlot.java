@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 import setwright.core.car.model.Equilibrium.End;
 import setwright.core.numerics.MonotoneCubic;

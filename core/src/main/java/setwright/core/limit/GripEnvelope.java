@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 /**
  * What a car can do at each speed: accelerations along and across its path that tyres and engine allow together. Left and right are

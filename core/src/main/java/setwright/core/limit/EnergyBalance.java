@@ -1,4 +1,4 @@
-package setwright.core.simulation.lap;
+package setwright.core.limit;
 
 /**
  * Where the engine's work of a lap went, J.
