@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
@@ -53,15 +52,23 @@ final class LevelPattern {
             TriggerJudge triggers,
             PriceEstimator prices) {
         LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers, prices);
-        return BalanceBelief.PHASES.stream()
-                .flatMap(pattern::place)
-                .max(Comparator.comparingDouble(LevelPlace::sizeRad))
-                .map(pattern::finding);
+        return (belief.measured() ? pattern.named() : pattern.largest()).map(pattern::finding);
     }
 
-    private Stream<LevelPlace> place(Phase phase) {
-        SpeedRange range = speeds.of(phase);
-        return belief.at(phase, range).map(estimate -> new LevelPlace(phase, range, estimate)).stream();
+    /** Where the laps tell each place by itself. */
+    private Optional<LevelPlace> named() {
+        return LevelName.of(belief.levels()).flatMap(level -> place(level.phase(), level.speed()));
+    }
+
+    /** Where the car is reckoned. */
+    private Optional<LevelPlace> largest() {
+        return BalanceBelief.PHASES.stream()
+                .flatMap(phase -> place(phase, speeds.of(phase)).stream())
+                .max(Comparator.comparingDouble(LevelPlace::sizeRad));
+    }
+
+    private Optional<LevelPlace> place(Phase phase, SpeedRange range) {
+        return belief.at(phase, range).map(estimate -> new LevelPlace(phase, range, estimate));
     }
 
     /** Probability that the car has such a problem: there, or everywhere and the same way. */

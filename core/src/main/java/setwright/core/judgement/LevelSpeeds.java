@@ -7,14 +7,10 @@ import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceBelief.Estimate;
 import setwright.core.standing.SetupStanding;
 
-/** Tells at which speeds the level of a phase counts: in all corners, or at one end only. */
+/** Tells at which speeds the level of a phase counts where the car is reckoned: in all corners, or at one end only. */
 final class LevelSpeeds {
     /** One end of the speeds with less than this share of the other's is not part of the problem (our choice). */
     private static final double ONE_END = 0.4;
-    /** All corners together are the word for a problem when they show this share of what one end does (our choice, as for the truth). */
-    private static final double AS_LARGE = 0.7;
-    /** The other end may go the other way by this share of the larger, and no more. */
-    private static final double OPPOSED = 0.3;
 
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
@@ -26,11 +22,6 @@ final class LevelSpeeds {
         this.standing = standing;
     }
 
-    /** Returns them. */
-    SpeedRange of(Phase phase) {
-        return belief.measured() ? shown(phase) : told(phase);
-    }
-
     /** Returns whether the level of a phase grows with the square of the speed; empty with too few corners to tell. */
     Optional<SpeedDependence> dependence(Phase phase) {
         return belief.at(phase, SpeedRange.ALL)
@@ -38,26 +29,8 @@ final class LevelSpeeds {
                 .map(SpeedSlope::dependence);
     }
 
-    /** Where each place was measured: all corners, unless all together show much less than one end does, or the ends differ in sign. */
-    private SpeedRange shown(Phase phase) {
-        double low = shownRad(phase, SpeedRange.LOW);
-        double high = shownRad(phase, SpeedRange.HIGH);
-        double all = shownRad(phase, SpeedRange.ALL);
-        double end = Math.abs(low) > Math.abs(high) ? low : high;
-        boolean together = all * end > 0.0 && share(low, high) > -OPPOSED && share(all, end) >= AS_LARGE;
-        return together || Math.abs(all) >= Math.abs(end)
-                ? SpeedRange.ALL
-                : end == low ? SpeedRange.LOW : SpeedRange.HIGH;
-    }
-
-    /** As measured: what is believed lies the nearer to nothing the fewer the corners, and would make the ends look smaller. */
-    private double shownRad(Phase phase, SpeedRange range) {
-        double rad = belief.excessRad(phase, range);
-        return Double.isFinite(rad) ? rad : 0.0;
-    }
-
-    /** Where the car is reckoned: all corners, unless one end shows much less than the other, or the slope over v² says why. */
-    private SpeedRange told(Phase phase) {
+    /** Returns them: all corners, unless one end shows much less than the other, or the slope over v² says why. */
+    SpeedRange of(Phase phase) {
         Optional<Estimate> low = belief.at(phase, SpeedRange.LOW);
         Optional<Estimate> high = belief.at(phase, SpeedRange.HIGH);
         SpeedRange range = SpeedRange.ALL;
