@@ -18,7 +18,7 @@ import setwright.core.limit.LapSimulator;
  * quicker; the replay, which keeps the line and the accelerations of laps below the limit, sees less of that than a lap at the limit does.
  *
  * A car with a locking differential can have two limits at one speed, and a search from a neighbour may find the lower one: of 264 changes of
- * seven cars one in ten comes out slower by 0.04 s or more than when it is solved afresh. What would refuse a change is therefore asked twice.
+ * seven cars one in eight comes out slower by 0.04 s or more than when it is solved afresh. What would refuse a change is therefore asked twice.
  */
 
 /** The quickest lap of the car as believed, whoever drives: what tyres, brakes and engine allow in one setup and in another. */
