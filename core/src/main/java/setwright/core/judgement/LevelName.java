@@ -18,12 +18,6 @@ import setwright.core.handling.Phase;
 
 /** Finds the phase and the corners by which a problem is most probably called rightly. */
 final class LevelName {
-    /** All corners together are the word for a problem when they show this share of what one end does (our choice, as for the truth). */
-    private static final double AS_LARGE = 0.7;
-    /** The other end may go the other way by this share of the largest, and no more. */
-    private static final double OPPOSED = 0.3;
-    /** A phase with this share of the largest is a right word too: what a fault does in one the driver carries on into the next. */
-    private static final double SHARED_PHASE = 0.5;
     /** Share of the doubt that slow and fast corners have in common: the reference is that of both (our choice). */
     private static final double COMMON = 0.5;
     /** A share of right names is then good to a hundredth. */
@@ -79,15 +73,16 @@ final class LevelName {
 
     /** Counts for each level whether it would be a right name if the levels were these. */
     private void count(double[] rad) {
-        int largest = 0;
+        int most = 0;
         for (int i = 1; i < rad.length; i++) {
-            largest = Math.abs(rad[i]) > Math.abs(rad[largest]) ? i : largest;
+            most = Math.abs(rad[i]) > Math.abs(rad[most]) ? i : most;
         }
+        int largest = most;
         double top = rad[largest];
-        Set<SpeedRange> speeds = speeds(rad, largest);
+        Set<SpeedRange> speeds = ProblemWords.speeds(levels.get(largest).speed(), speed -> share(rad, largest, speed));
         Set<Phase> phases = EnumSet.of(levels.get(largest).phase());
         for (int i = 0; i < rad.length; i++) {
-            if (speeds.contains(levels.get(i).speed()) && rad[i] / top >= SHARED_PHASE) {
+            if (speeds.contains(levels.get(i).speed()) && ProblemWords.sharesPhase(rad[i] / top)) {
                 phases.add(levels.get(i).phase());
             }
         }
@@ -98,29 +93,7 @@ final class LevelName {
         }
     }
 
-    /** Both ends show it: all corners. One end only: that end, and all corners unless the other end goes the other way. */
-    private Set<SpeedRange> speeds(double[] rad, int largest) {
-        double low = share(rad, largest, SpeedRange.LOW);
-        double high = share(rad, largest, SpeedRange.HIGH);
-        if (low >= AS_LARGE && high >= AS_LARGE) {
-            return EnumSet.of(SpeedRange.ALL);
-        }
-        Set<SpeedRange> speeds = EnumSet.noneOf(SpeedRange.class);
-        if (share(rad, largest, SpeedRange.ALL) >= AS_LARGE && Math.min(low, high) >= -OPPOSED) {
-            speeds.add(SpeedRange.ALL);
-        }
-        if (low >= AS_LARGE) {
-            speeds.add(SpeedRange.LOW);
-        }
-        if (high >= AS_LARGE) {
-            speeds.add(SpeedRange.HIGH);
-        }
-        if (speeds.isEmpty()) {
-            speeds.add(levels.get(largest).speed());
-        }
-        return speeds;
-    }
-
+    /** Zero when there is no such corner. */
     private double share(double[] rad, int largest, SpeedRange speed) {
         for (int i = 0; i < rad.length; i++) {
             if (levels.get(i).phase() == levels.get(largest).phase()

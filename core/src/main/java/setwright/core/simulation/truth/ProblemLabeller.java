@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
+import setwright.core.judgement.ProblemWords;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.numerics.WeightedMedian;
 
@@ -18,17 +19,7 @@ import setwright.core.numerics.WeightedMedian;
 
 /** Names the difference between two tables of balance. */
 public final class ProblemLabeller {
-    /** Other speeds are right too when the difference there has this share of the largest. */
-    private static final double ABOUT_AS_LARGE = 0.7;
-    /**
-     * Other phases are, with this share: what a fault does in one phase of a corner the driver carries on into the next, so that
-     * phases are told apart less well than speeds (our choice).
-     */
-    private static final double SHARED_PHASE = 0.5;
-
     private static final double SHOWS = 0.5;
-    /** With this share of the opposite sign at one end of the speeds, "all corners" is no true word. */
-    private static final double OPPOSITE = 0.3;
     /** A cell of the lap with less time in it says little, s. */
     private static final double LEAST_S = 0.25;
     /** Below this no tyre is worked enough to judge a car, m/s², as for corners. */
@@ -110,10 +101,11 @@ public final class ProblemLabeller {
 
     private static TrueProblem named(Difference largest, List<Difference> all, List<Integer> corners) {
         double top = largest.rad();
-        Set<SpeedRange> speeds = speeds(largest, all);
+        Set<SpeedRange> speeds = ProblemWords.speeds(largest.speed(), speed -> share(largest, all, speed));
         Set<Phase> phases = EnumSet.of(largest.phase());
         all.stream()
-                .filter(difference -> speeds.contains(difference.speed()) && difference.share(top) >= SHARED_PHASE)
+                .filter(difference ->
+                        speeds.contains(difference.speed()) && ProblemWords.sharesPhase(difference.share(top)))
                 .forEach(difference -> phases.add(difference.phase()));
         boolean weak = largest.size() < Math.max(LEAST_RAD, 2.0 * largest.errorRad());
         return new TrueProblem(
@@ -126,29 +118,6 @@ public final class ProblemLabeller {
                 largest.errorRad(),
                 weak,
                 corners);
-    }
-
-    /** Both ends show it: all corners. One end only: that end, and all corners unless the other end goes the other way. */
-    private static Set<SpeedRange> speeds(Difference largest, List<Difference> all) {
-        double low = share(largest, all, SpeedRange.LOW);
-        double high = share(largest, all, SpeedRange.HIGH);
-        if (low >= ABOUT_AS_LARGE && high >= ABOUT_AS_LARGE) {
-            return EnumSet.of(SpeedRange.ALL);
-        }
-        Set<SpeedRange> speeds = EnumSet.of(largest.speed());
-        if (low >= ABOUT_AS_LARGE) {
-            speeds.add(SpeedRange.LOW);
-        }
-        if (high >= ABOUT_AS_LARGE) {
-            speeds.add(SpeedRange.HIGH);
-        }
-        boolean opposed = Math.min(low, high) < -OPPOSITE;
-        if (share(largest, all, SpeedRange.ALL) >= ABOUT_AS_LARGE && !opposed) {
-            speeds.add(SpeedRange.ALL);
-        } else if (speeds.size() > 1) {
-            speeds.remove(SpeedRange.ALL);
-        }
-        return speeds;
     }
 
     /** Zero when there is no such corner. */
