@@ -35,7 +35,7 @@ public final class Envelope implements GripEnvelope {
     }
 
     /**
-     * Solves the envelope of a car that differs little from another: in its setup. Several times as quick, and differences between
+     * Solves the envelope of a car that differs little from another: in its setup. Twice as quick, and differences between
      * the two are those of the cars, not of the search.
      *
      * @throws IllegalArgumentException when the car cannot corner at all

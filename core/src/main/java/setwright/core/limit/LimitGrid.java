@@ -1,22 +1,14 @@
 package setwright.core.limit;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Equilibrium;
 import setwright.core.car.model.Equilibrium.Axes;
 import setwright.core.car.model.Equilibrium.Limit;
-import setwright.core.car.model.SteadyState;
 
 /*
  * Design note. Over the acceleration along, the limit falls to nothing as steeply as a circle does; over the angle whose sine is the
  * share of the hardest braking or drive it does so smoothly. Nodes lie at equal angles, with one at constant speed.
- *
- * A car with a locking differential can have two limits at one speed and acceleration, one on which it pushes and one on which it
- * turns in; they need not be joined. The grid takes the highest of what is found from straight ahead, from the node before, and with
- * the slip angles of front and rear exchanged; a changed setup starts from there.
  */
 
 /** Solved limits of a car over speed and acceleration along. */
@@ -39,7 +31,6 @@ final class LimitGrid {
     private static final double FARTHEST_MPS2 = 120.0;
     private static final int STEPS = 40;
     private static final double SAME_USE = 5.0e-4;
-    private static final double NEAR_PEAK = 0.85;
     private static final double SAME_MPS2 = 1.0e-3;
 
     final CarModel car;
@@ -58,6 +49,7 @@ final class LimitGrid {
         this.topMps = TopSpeed.of(car);
         double power = BEYOND_ENGINE * TopSpeed.powerW(car, topMps) / car.body().massKg();
         double fastest = Math.max(topMps, SLOWEST_MPS + NARROWEST_MPS);
+        LimitRow[] rows = new LimitRow[SPEEDS];
         for (int i = 0; i < SPEEDS; i++) {
             speeds[i] = SLOWEST_MPS + (fastest - SLOWEST_MPS) * i / (SPEEDS - 1);
             int speed = i;
@@ -73,7 +65,20 @@ final class LimitGrid {
                     1.0,
                     engine,
                     near.map(grid -> grid.driving[speed]).orElse(engine));
-            solve(i, near);
+            rows[i] = new LimitRow(equilibrium, speeds[i]);
+            for (int k = 0; k < COUNT; k++) {
+                int node = k;
+                rows[i].find(forward(i, k), near.map(grid -> grid.nodes[speed][node].limit.state()));
+            }
+        }
+        settle(rows);
+        for (int i = 0; i < SPEEDS; i++) {
+            Limit[] limits = rows[i].limits(BRAKING);
+            for (int k = 0; k < COUNT; k++) {
+                int speed = i;
+                int node = k;
+                nodes[i][k] = new LimitNode(car, equilibrium, limits[k], near.map(grid -> grid.nodes[speed][node]));
+            }
         }
     }
 
@@ -83,89 +88,20 @@ final class LimitGrid {
         return 0.5 * Math.PI * away / (away < 0 ? BRAKING : DRIVING);
     }
 
-    private void solve(int speed, Optional<LimitGrid> near) {
-        node(speed, BRAKING, near, Optional.empty());
-        for (int i = BRAKING - 1; i >= 0; i--) {
-            node(speed, i, near, Optional.of(nodes[speed][i + 1]));
+    private static void settle(LimitRow[] rows) {
+        boolean risen = true;
+        while (risen) {
+            for (LimitRow row : rows) {
+                row.settle();
+            }
+            risen = false;
+            for (int i = 1; i < SPEEDS; i++) {
+                risen |= rows[i].raise(BRAKING, rows[i - 1]);
+            }
+            for (int i = SPEEDS - 2; i >= 0; i--) {
+                risen |= rows[i].raise(BRAKING, rows[i + 1]);
+            }
         }
-        for (int i = BRAKING + 1; i < COUNT; i++) {
-            node(speed, i, near, Optional.of(nodes[speed][i - 1]));
-        }
-    }
-
-    private void node(int speed, int node, Optional<LimitGrid> near, Optional<LimitNode> before) {
-        double v = speeds[speed];
-        double forward = forward(speed, node);
-        Optional<Limit> first = near.isPresent()
-                ? equilibrium.greatestLateral(
-                        v, forward, near.get().nodes[speed][node].limit.state())
-                : equilibrium.greatestLateral(v, forward);
-        boolean bothMayGiveOut = near.map(grid -> grid.nodes[speed][node].severalLimits)
-                .orElse(first.filter(LimitGrid::bothNearTheirPeaks).isPresent());
-        List<Limit> limits = Stream.of(
-                        first,
-                        before.filter(last -> near.isEmpty())
-                                .flatMap(last -> equilibrium.limitNear(v, forward, last.limit.state())),
-                        first.filter(limit -> bothMayGiveOut)
-                                .flatMap(limit -> equilibrium.limitNear(v, forward, exchanged(limit.state()))),
-                        first.filter(limit -> bothMayGiveOut)
-                                .flatMap(limit -> equilibrium.limitNear(v, forward, levelled(limit.state()))))
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(Limit::lateralMps2))
-                .toList();
-        nodes[speed][node] = last(limits)
-                .filter(limit -> limit.lateralMps2() > 0.0)
-                .map(limit -> new LimitNode(
-                        car, equilibrium, limit, several(limits), near.map(grid -> grid.nodes[speed][node])))
-                // no turning at all left there: the last one that could stands in, and the envelope ends with it
-                .or(() -> before)
-                .orElseThrow(() -> new IllegalArgumentException("the car cannot corner at " + v + " m/s"));
-    }
-
-    private static Optional<Limit> last(List<Limit> limits) {
-        return limits.isEmpty() ? Optional.empty() : Optional.of(limits.get(limits.size() - 1));
-    }
-
-    private static boolean several(List<Limit> limits) {
-        return limits.size() > 1
-                && limits.get(limits.size() - 1).lateralMps2() - limits.get(0).lateralMps2() > SAME_MPS2;
-    }
-
-    /** Only then can the other axle as well be the one that gives out. */
-    private static boolean bothNearTheirPeaks(Limit limit) {
-        return Math.min(limit.state().frontUse(), limit.state().rearUse()) > NEAR_PEAK;
-    }
-
-    /** The state with the slip angles of front and rear exchanged: a guess of where the other axle gives out. */
-    private static SteadyState exchanged(SteadyState state) {
-        return slipping(state, state.rearSlipRad(), state.frontSlipRad());
-    }
-
-    /** The state with the slip angle of either axle raised to that of the other: a guess of where both give out. */
-    private static SteadyState levelled(SteadyState state) {
-        double most = Math.max(state.frontSlipRad(), state.rearSlipRad());
-        return slipping(state, most, most);
-    }
-
-    private static SteadyState slipping(SteadyState state, double front, double rear) {
-        double turned = state.rearSlipRad() - rear;
-        return new SteadyState(
-                state.speedMps(),
-                state.forwardMps2(),
-                state.lateralMps2(),
-                state.yawRate(),
-                state.sideslipRad() + turned,
-                state.steerRad() + turned + front - state.frontSlipRad(),
-                front,
-                rear,
-                state.loadsN(),
-                state.frontUse(),
-                state.rearUse(),
-                state.engineN(),
-                state.brakeN(),
-                state.heaveM(),
-                state.pitchRad(),
-                state.rollRad());
     }
 
     private double forward(int speed, int node) {

@@ -10,28 +10,25 @@ import setwright.core.numerics.MonotoneCubic;
 
 /** A solved limit with what the car does on the way to it, over the share of its lateral acceleration. */
 final class LimitNode {
-    /** Shares of the limit's slip angles that are solved besides. */
-    private static final double[] SLIPS = {0.75, 0.5, 0.25};
+    /** Shares of the limit that are solved besides: where most tyres have a quarter, a half and three quarters of their peak's slip. */
+    private static final double[] SHARES = {0.54, 0.85, 0.97};
 
     final Limit limit;
-    /** Whether more than one limit was found there. */
-    final boolean severalLimits;
 
-    private final List<SteadyState> before;
+    private final List<SteadyState> below;
     private final MonotoneCubic balance;
     private final MonotoneCubic scrub;
 
-    LimitNode(CarModel car, Equilibrium equilibrium, Limit limit, boolean severalLimits, Optional<LimitNode> near) {
+    LimitNode(CarModel car, Equilibrium equilibrium, Limit limit, Optional<LimitNode> near) {
         this.limit = limit;
-        this.severalLimits = severalLimits;
-        this.before = equilibrium.before(limit, near.map(node -> node.before).orElse(List.of()), SLIPS);
-        int count = before.size();
+        this.below = equilibrium.below(limit, near.map(node -> node.below).orElse(List.of()), SHARES);
+        int count = below.size();
         double[] share = new double[count + 2];
         double[] balances = new double[count + 2];
         double[] scrubs = new double[count + 2];
         int used = 1;
-        for (int i = count - 1; i >= -1; i--) {
-            SteadyState state = i < 0 ? limit.state() : before.get(i);
+        for (int i = 0; i <= count; i++) {
+            SteadyState state = i == count ? limit.state() : below.get(i);
             double lateral = state.yawRate() * state.speedMps() / limit.lateralMps2();
             if (lateral > share[used - 1] + 1.0e-6) {
                 share[used] = lateral;

@@ -16,9 +16,6 @@ import setwright.core.limit.LapSimulator;
  * Design note. What the driver makes of a change (DriversAnswer) is learnt from drivers and counts a cure of the balance for much. Grip
  * that is taken from the stronger axle cures as well as grip that is given to the weaker one, but only the latter makes the car
  * quicker; the replay, which keeps the line and the accelerations of laps below the limit, sees less of that than a lap at the limit does.
- *
- * A car with a locking differential can have two limits at one speed, and a search from a neighbour may find the lower one: of 264 changes of
- * seven cars one in eight comes out slower by 0.04 s or more than when it is solved afresh. What would refuse a change is therefore asked twice.
  */
 
 /** The quickest lap of the car as believed, whoever drives: what tyres, brakes and engine allow in one setup and in another. */
@@ -77,12 +74,11 @@ final class LimitLap {
                 .orElse(candidate);
     }
 
-    /** Returns by how much a change makes it slower, by the more favourable of two searches, s; empty when the changed car cannot go round. */
+    /** Returns by how much a change makes it slower, s; empty when the changed car cannot go round. */
     Optional<Double> slowerS(SetupChange change) {
         try {
             CarModel changed = assembler.build(sheet.with(List.of(change)), parameters);
-            double slower = lapS(Envelope.of(changed, present)) - presentS;
-            return Optional.of(slower < SHOWN_S ? slower : Math.min(slower, lapS(Envelope.of(changed)) - presentS));
+            return Optional.of(lapS(Envelope.of(changed, present)) - presentS);
         } catch (IllegalArgumentException noLap) {
             return Optional.empty();
         }

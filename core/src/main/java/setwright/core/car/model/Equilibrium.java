@@ -136,22 +136,27 @@ public final class Equilibrium {
      * @param speedMps     m/s, above 3
      * @param forwardMps2  acceleration along, m/s²
      * @param near         a guess
-     * @return empty when there is none close by
+     * @param known        the state at a limit known there, which is not looked for again
+     * @return empty when there is none close by, or none but the one known
      */
-    public Optional<Limit> limitNear(double speedMps, double forwardMps2, SteadyState near) {
+    public Optional<Limit> limitNear(
+            double speedMps, double forwardMps2, SteadyState near, Optional<SteadyState> known) {
         path.to(speedMps, forwardMps2);
-        return search.near(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
+        if (known.isPresent() && search.sameBranch(near, known.get(), speedMps, forwardMps2)) {
+            return Optional.empty();
+        }
+        return search.veryNear(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
     }
 
     /**
-     * Returns the states on the way from a limit back to straight ahead.
+     * Returns the states on the way from straight ahead to a limit; where the car has several, on the way that begins straight ahead.
      *
      * @param limit   of this car
-     * @param shares  of the sum of both axles' slip angles at the limit, 0..1, falling
-     * @return fewer than asked for when one is not found
+     * @param shares  of the limit's lateral acceleration, 0..1, rising
+     * @return fewer than asked for when the way ends before
      */
-    public List<SteadyState> before(Limit limit, double... shares) {
-        return before(limit, List.of(), shares);
+    public List<SteadyState> below(Limit limit, double... shares) {
+        return below(limit, List.of(), shares);
     }
 
     /**
@@ -159,24 +164,31 @@ public final class Equilibrium {
      *
      * @param limit   of this car
      * @param near    the same states of another limit close by, as guesses; may be empty
-     * @param shares  of the sum of both axles' slip angles at the limit, 0..1, falling
-     * @return fewer than asked for when one is not found
+     * @param shares  of the limit's lateral acceleration, 0..1, rising
+     * @return fewer than asked for when the way ends before
      */
-    public List<SteadyState> before(Limit limit, List<SteadyState> near, double... shares) {
+    public List<SteadyState> below(Limit limit, List<SteadyState> near, double... shares) {
         SteadyState state = limit.state();
         double forward = state.forwardMps2() * Math.cos(state.sideslipRad())
                 + state.lateralMps2() * Math.sin(state.sideslipRad());
         double given = axes == Axes.PATH ? forward : state.forwardMps2();
         path.to(state.speedMps(), given);
-        search.put(state, state.speedMps(), given);
         List<SteadyState> states = new ArrayList<>();
+        if (!path.straight()) {
+            return states;
+        }
+        Point here = path.point();
         for (double share : shares) {
+            double wanted = share * limit.lateralMps2();
+            boolean found = false;
             if (states.size() < near.size()) {
                 search.put(near.get(states.size()), state.speedMps(), given);
+                found = path.turning(wanted);
             }
-            if (!path.solve(share * (state.frontSlipRad() + state.rearSlipRad()))) {
+            if (!found && !path.turnIn(here, wanted)) {
                 break;
             }
+            here = path.point();
             states.add(solver.result(state.speedMps()));
         }
         return states;

@@ -17,6 +17,7 @@ final class LimitSearch {
     private static final int REFINEMENTS = 40;
     private static final double GOLDEN = 0.5 * (3.0 - Math.sqrt(5.0));
     private static final double SAME_SLIPS = 5.0e-4;
+    private static final double SAME_STATE = 2.0 * SAME_SLIPS;
     /** From a limit close by, steps are shorter, and few of them must do. */
     private static final double NEAR_STRIDE = 0.03;
 
@@ -100,6 +101,18 @@ final class LimitSearch {
         solver.walk(true);
         try {
             return near(other, speedMps, forwardMps2);
+        } finally {
+            solver.walk(false);
+        }
+    }
+
+    /** Tells whether a guess leads to the branch of a limit already known: at the sum of its slip angles, to the same share of either axle. */
+    boolean sameBranch(SteadyState guess, SteadyState known, double speedMps, double forwardMps2) {
+        put(guess, speedMps, forwardMps2);
+        solver.walk(true);
+        try {
+            return path.solve(known.frontSlipRad() + known.rearSlipRad())
+                    && Math.abs(solver.rearSlip - known.rearSlipRad()) < SAME_STATE * path.peakSlips;
         } finally {
             solver.walk(false);
         }

@@ -5,6 +5,7 @@ import setwright.core.car.model.SteadySolver.Wanted;
 /** Steady states at one speed and one acceleration along, walked over the sum of both axles' slip angles. */
 final class SlipPath {
     private static final double SHORTEST = 0.002;
+    private static final int MOST_STEPS = 8;
 
     final SteadySolver solver;
     /** Sum of both axles' slip angles at their peaks, rad. */
@@ -73,6 +74,27 @@ final class SlipPath {
             }
         }
         return new Point(here.slips() + SHORTEST * peakSlips, here.rear(), Double.NEGATIVE_INFINITY, here.unknowns());
+    }
+
+    /** Solves for a lateral acceleration, m/s², from the unknowns as they are; tells whether it found it short of the limit. */
+    boolean turning(double lateral) {
+        return solver.solve(Wanted.LATERAL, lateral, speedMps, forwardMps2) && solver.risesStill();
+    }
+
+    /** Goes from a state to more lateral acceleration, m/s², in as few steps as will do; tells whether it came there. */
+    boolean turnIn(Point from, double lateral) {
+        for (int steps = 1; steps <= MOST_STEPS; steps *= 2) {
+            System.arraycopy(from.unknowns(), 0, solver.unknown, 0, SteadySolver.COUNT);
+            double before = solver.unknown[SteadySolver.LATERAL];
+            boolean found = true;
+            for (int i = 1; i <= steps && found; i++) {
+                found = turning(before + (lateral - before) * i / steps);
+            }
+            if (found) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Point between(Point left, Point right, double slips) {

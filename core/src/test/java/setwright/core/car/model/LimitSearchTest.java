@@ -42,23 +42,38 @@ final class LimitSearchTest {
     }
 
     @Test
-    void statesBeforeALimitAreThoseOfTheirLateralAcceleration() {
+    void statesBelowALimitAreThoseOfTheirLateralAcceleration() {
         CarSheet sheet = Sheets.adjustable();
         Equilibrium car =
                 new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
         Limit limit = car.greatestLateral(30.0, 1.0).orElseThrow();
-        List<SteadyState> before = car.before(limit, 0.75, 0.5, 0.25);
-        assertThat(before).hasSize(3);
-        for (SteadyState state : before) {
+        double[] shares = {0.3, 0.6, 0.95};
+        List<SteadyState> below = car.below(limit, shares);
+        assertThat(below).hasSize(3);
+        for (int i = 0; i < shares.length; i++) {
+            SteadyState state = below.get(i);
             double lateral = state.yawRate() * state.speedMps();
-            assertThat(lateral).isLessThan(limit.lateralMps2());
+            assertThat(lateral).isCloseTo(shares[i] * limit.lateralMps2(), within(1e-6));
             SteadyState solved = car.at(30.0, 1.0, lateral).orElseThrow();
             assertThat(state.frontSlipRad()).isCloseTo(solved.frontSlipRad(), within(1e-6));
             assertThat(state.rearSlipRad()).isCloseTo(solved.rearSlipRad(), within(1e-6));
             assertThat(state.engineN()).isCloseTo(solved.engineN(), within(0.1));
         }
-        assertThat(before.get(2).frontSlipRad() + before.get(2).rearSlipRad())
-                .isCloseTo(0.25 * (limit.state().frontSlipRad() + limit.state().rearSlipRad()), within(1e-9));
+    }
+
+    @Test
+    void statesBelowALimitAreTheSameFromGuessesThatMislead() {
+        CarSheet sheet = Sheets.adjustable();
+        Equilibrium car =
+                new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
+        Limit limit = car.greatestLateral(30.0, 1.0).orElseThrow();
+        List<SteadyState> below = car.below(limit, 0.5, 0.9);
+        // the limit itself, and a state of less acceleration
+        SteadyState far = limit.state();
+        List<SteadyState> misled = car.below(limit, List.of(far, below.get(0)), 0.5, 0.9);
+        for (int i = 0; i < below.size(); i++) {
+            assertThat(misled.get(i).balanceRad()).isCloseTo(below.get(i).balanceRad(), within(1e-6));
+        }
     }
 
     @Test
