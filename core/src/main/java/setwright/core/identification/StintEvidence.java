@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import setwright.core.car.CarSheet;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
@@ -51,6 +52,8 @@ final class StintEvidence {
     private final List<int[]> cells;
     private final int corners;
     private final BrakeSplit brakes;
+    /** By lap and corner: the moments after braking, where a driver uses what there is. */
+    private final List<int[][]> afterBraking;
 
     StintEvidence(CarSheet sheet, List<DrivenLap> all, int corners, double leastLateral, BrakeSplit brakes) {
         this.assembler = new CarAssembler(sheet);
@@ -62,6 +65,7 @@ final class StintEvidence {
         for (int i = 0; i < used; i++) {
             laps.add(all.get((int) ((i + 0.5) * all.size() / used)));
         }
+        this.afterBraking = laps.stream().map(this::afterBraking).toList();
         this.drive = straights(all);
         this.cells = new ArrayList<>();
         int[] counts = counts();
@@ -147,7 +151,8 @@ final class StintEvidence {
                 }
             }
             for (int corner = 0; corner < corners; corner++) {
-                out.uses[corner] = join(out.uses[corner], top(run, lap, corner));
+                out.uses[corner] =
+                        join(out.uses[corner], top(run, lap, afterBraking.get(l)[corner]));
             }
         }
         return out;
@@ -195,13 +200,25 @@ final class StintEvidence {
         return counts;
     }
 
-    private static double[] top(LapRun run, DrivenLap lap, int corner) {
-        double[] own = new double[lap.size()];
+    private int[][] afterBraking(DrivenLap lap) {
+        int[][] moments = new int[corners][];
+        for (int corner = 0; corner < corners; corner++) {
+            int wanted = corner;
+            moments[corner] = IntStream.range(0, lap.size())
+                    .filter(k -> lap.corner()[k] == wanted && lap.phase()[k] >= 1)
+                    .toArray();
+        }
+        return moments;
+    }
+
+    private static double[] top(LapRun run, DrivenLap lap, int[] moments) {
+        double[] own = new double[moments.length];
         int count = 0;
         boolean flat = true;
-        for (int k = 0; k < lap.size(); k++) {
-            if (lap.corner()[k] == corner && lap.phase()[k] >= 1 && Double.isFinite(run.use(k))) {
-                own[count++] = run.use(k);
+        for (int k : moments) {
+            double use = run.use(k);
+            if (Double.isFinite(use)) {
+                own[count++] = use;
                 flat &= lap.moments().get(k).throttle() > FULL_THROTTLE;
             }
         }

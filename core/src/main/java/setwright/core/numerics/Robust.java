@@ -200,14 +200,18 @@ public final class Robust {
 
     /** Returns a copy without NaN and infinities. */
     public static double[] finite(double[] values) {
-        double[] finite = new double[values.length];
         int count = 0;
         for (double value : values) {
+            count += Double.isFinite(value) ? 1 : 0;
+        }
+        double[] finite = new double[count];
+        int at = 0;
+        for (double value : values) {
             if (Double.isFinite(value)) {
-                finite[count++] = value;
+                finite[at++] = value;
             }
         }
-        return Arrays.copyOf(finite, count);
+        return finite;
     }
 
     /**
