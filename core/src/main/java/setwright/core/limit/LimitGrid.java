@@ -67,17 +67,14 @@ final class LimitGrid {
                     near.map(grid -> grid.driving[speed]).orElse(engine));
             rows[i] = new LimitRow(equilibrium, speeds[i]);
             for (int k = 0; k < COUNT; k++) {
-                int node = k;
-                rows[i].find(forward(i, k), near.map(grid -> grid.nodes[speed][node].limit.state()));
+                rows[i].find(forward(i, k), node(near, i, k).map(node -> node.limit.state()));
             }
         }
         settle(rows);
         for (int i = 0; i < SPEEDS; i++) {
             Limit[] limits = rows[i].limits(BRAKING);
             for (int k = 0; k < COUNT; k++) {
-                int speed = i;
-                int node = k;
-                nodes[i][k] = new LimitNode(car, equilibrium, limits[k], near.map(grid -> grid.nodes[speed][node]));
+                nodes[i][k] = new LimitNode(car, equilibrium, limits[k], node(near, i, k));
             }
         }
     }
@@ -86,6 +83,10 @@ final class LimitGrid {
     static double angle(int node) {
         int away = node - BRAKING;
         return 0.5 * Math.PI * away / (away < 0 ? BRAKING : DRIVING);
+    }
+
+    private static Optional<LimitNode> node(Optional<LimitGrid> grid, int speed, int node) {
+        return grid.map(there -> there.nodes[speed][node]);
     }
 
     private static void settle(LimitRow[] rows) {
@@ -104,7 +105,8 @@ final class LimitGrid {
         }
     }
 
-    private double forward(int speed, int node) {
+    /** Returns the acceleration along of a node, m/s². */
+    double forward(int speed, int node) {
         double angle = angle(node);
         return Math.sin(angle) * (angle < 0.0 ? braking[speed] : driving[speed]);
     }

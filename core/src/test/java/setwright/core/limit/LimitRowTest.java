@@ -24,8 +24,7 @@ final class LimitRowTest {
             for (int k = 1; k < LimitGrid.COUNT; k++) {
                 double own = grid.nodes[i][k].limit.lateralMps2();
                 Limit beside = grid.nodes[i][k - 1].limit;
-                double forward =
-                        Math.sin(LimitGrid.angle(k)) * (k < LimitGrid.BRAKING ? grid.braking[i] : grid.driving[i]);
+                double forward = grid.forward(i, k);
                 double straight = equilibrium
                         .greatestLateral(grid.speeds[i], forward)
                         .map(Limit::lateralMps2)

@@ -125,7 +125,7 @@ public final class Equilibrium {
      */
     public Optional<Limit> greatestLateral(double speedMps, double forwardMps2, SteadyState near) {
         path.to(speedMps, forwardMps2);
-        return search.veryNear(near, speedMps, forwardMps2)
+        return search.near(near, speedMps, forwardMps2)
                 .map(point -> limit(point, speedMps))
                 .or(() -> greatestLateral(speedMps, forwardMps2));
     }
@@ -145,7 +145,7 @@ public final class Equilibrium {
         if (known.isPresent() && search.sameBranch(near, known.get(), speedMps, forwardMps2)) {
             return Optional.empty();
         }
-        return search.veryNear(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
+        return search.near(near, speedMps, forwardMps2).map(point -> limit(point, speedMps));
     }
 
     /**

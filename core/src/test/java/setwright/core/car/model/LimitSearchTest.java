@@ -15,6 +15,11 @@ import setwright.core.car.model.Equilibrium.Limit;
 final class LimitSearchTest {
     private static final double[] FORWARD = {-9.0, -5.0, -2.0, 0.0, 2.0, 4.0};
 
+    private static Equilibrium car() {
+        CarSheet sheet = Sheets.adjustable();
+        return new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
+    }
+
     @Test
     void startingFromAnotherSetupOrSpeedMakesNoDifference() {
         CarSheet sheet = Sheets.adjustable();
@@ -43,9 +48,7 @@ final class LimitSearchTest {
 
     @Test
     void statesBelowALimitAreThoseOfTheirLateralAcceleration() {
-        CarSheet sheet = Sheets.adjustable();
-        Equilibrium car =
-                new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
+        Equilibrium car = car();
         Limit limit = car.greatestLateral(30.0, 1.0).orElseThrow();
         double[] shares = {0.3, 0.6, 0.95};
         List<SteadyState> below = car.below(limit, shares);
@@ -63,9 +66,7 @@ final class LimitSearchTest {
 
     @Test
     void statesBelowALimitAreTheSameFromGuessesThatMislead() {
-        CarSheet sheet = Sheets.adjustable();
-        Equilibrium car =
-                new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
+        Equilibrium car = car();
         Limit limit = car.greatestLateral(30.0, 1.0).orElseThrow();
         List<SteadyState> below = car.below(limit, 0.5, 0.9);
         // the limit itself, and a state of less acceleration
@@ -78,9 +79,7 @@ final class LimitSearchTest {
 
     @Test
     void withoutALimitThereIsNoneFromAnotherEither() {
-        CarSheet sheet = Sheets.adjustable();
-        Equilibrium car =
-                new Equilibrium(new CarAssembler(sheet).build(CarPrior.of(sheet).middle()), Axes.PATH);
+        Equilibrium car = car();
         Limit limit = car.greatestLateral(30.0, 0.0).orElseThrow();
         assertThat(car.greatestLateral(30.0, -60.0, limit.state())).isEmpty();
     }
