@@ -26,8 +26,23 @@ public final class FindingWords {
         if (!Double.isFinite(price.seconds())) {
             return "price unknown";
         }
-        return figures.seconds(price.seconds(), 2) + " a lap (" + figures.number(price.low(), 2) + " to "
-                + figures.number(price.high(), 2) + ")";
+        return price.isGain()
+                ? quicker(price, figures) + " (" + figures.number(-price.high(), 2) + " to "
+                        + figures.number(-price.low(), 2) + ")"
+                : figures.seconds(price.seconds(), 2) + " a lap (" + figures.number(price.low(), 2) + " to "
+                        + figures.number(price.high(), 2) + ")";
+    }
+
+    /** Returns what a finding costs, to be said after its name: {@code costs 0.31 s a lap}. */
+    static String costs(Finding finding, Figures figures) {
+        Finding.Price price = finding.price();
+        return price.isGain()
+                ? "shows, yet the laps are " + quicker(price, figures)
+                : "costs " + figures.seconds(price.seconds(), 2) + " a lap";
+    }
+
+    private static String quicker(Finding.Price price, Figures figures) {
+        return figures.seconds(-price.seconds(), 2) + " quicker than in the baseline";
     }
 
     /** Returns what a gesture of the hands is, in one sentence. */

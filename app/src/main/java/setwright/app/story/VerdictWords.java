@@ -42,8 +42,8 @@ final class VerdictWords {
         return switch (diagnosis.verdict()) {
             case CHANGE_THE_CAR ->
                 "Change the car"
-                        + top.map(finding -> ": " + FindingWords.name(finding) + " costs "
-                                        + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+                        + top.map(finding -> ": " + FindingWords.name(finding) + " "
+                                        + FindingWords.costs(finding, figures) + ".")
                                 .orElse(".");
             case COACH_THE_DRIVER -> coachHeadline(top);
             case NOTHING_TO_CHANGE -> "Nothing to change: no problem of the car repeats beyond chance.";
@@ -55,9 +55,8 @@ final class VerdictWords {
         if (!diagnosis.repeatability().repeatable()) {
             return "Coach the driver first: these laps differ too much to judge the car.";
         }
-        return top.map(finding ->
-                        "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and costs "
-                                + figures.seconds(finding.price().seconds(), 2) + " a lap.")
+        return top.map(finding -> "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and "
+                        + FindingWords.costs(finding, figures) + ".")
                 .or(() -> diagnosis.faults().stream()
                         .filter(DrivingFault::habit)
                         .findFirst()

@@ -79,7 +79,8 @@ public final class Diagnostician {
                 .orElseGet(() -> replay.map(predictor -> SetupStanding.of(sheet, predictor))
                         .orElseGet(() -> SetupStanding.unknown(sheet)));
         BalanceBelief belief = BalanceBelief.of(passes, standing);
-        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
+        Optional<TimeSince> time = baseline.flatMap(good -> TimeSince.of(stint, sheet, good));
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet), time);
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, since, sheet.drivenAxle());
         List<Finding> findings = new ArrayList<>(SlidePattern.find(
                 trusted, baseline.map(Baseline::passes).orElse(List.of()), habits, belief, triggers, prices));
@@ -88,7 +89,7 @@ public final class Diagnostician {
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= Certainty.SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
-        Optional<LostTime> lost = baseline.flatMap(good -> LostTime.of(stint, good));
+        Optional<LostTime> lost = time.flatMap(TimeSince::lost);
         Grounds grounds = new Grounds(
                 car,
                 standing,
@@ -197,14 +198,12 @@ public final class Diagnostician {
             verdict = first.cause() == Cause.DRIVER ? Verdict.COACH_THE_DRIVER : Verdict.CHANGE_THE_CAR;
             reason = String.format(
                     Locale.ROOT,
-                    "%s, set off by %s: %.2f s a lap (%.2f to %.2f).",
+                    "%s, set off by %s: %s.",
                     capital(place(first)),
                     first.trigger() == Trigger.NONE
                             ? "no single input"
                             : first.trigger().words(),
-                    first.price().seconds(),
-                    first.price().low(),
-                    first.price().high());
+                    first.price().words());
         }
         return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason);
     }

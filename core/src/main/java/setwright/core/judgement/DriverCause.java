@@ -56,13 +56,8 @@ final class DriverCause {
                 && finding.balance().direction() * standing.balanceRad(finding.pool()) < LevelPattern.LEAST_RAD;
         Optional<DrivingFault> otherwise = ordinary ? since.behind(finding.phase()) : Optional.empty();
         if (otherwise.isPresent()) {
-            return lost.map(time -> finding.ofTheDriver(sinceThen(otherwise.get()))
-                            .costing(
-                                    time.price(),
-                                    "The price is what the laps lose: they are " + time.words()
-                                            + " than in the baseline."))
-                    .orElseGet(() -> finding.ofTheDriver(
-                            sinceThen(otherwise.get()) + " The laps are not clearly slower for it."));
+            return finding.ofTheDriver(
+                    sinceThen(otherwise.get()) + (lost.isPresent() ? "" : " The laps are not clearly slower for it."));
         }
         if (finding.balance() != BalanceSign.OVERSTEER) {
             return finding;

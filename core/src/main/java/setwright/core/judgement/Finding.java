@@ -2,6 +2,7 @@ package setwright.core.judgement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import setwright.core.handling.Phase;
@@ -110,15 +111,6 @@ public record Finding(
 
     /** Returns the same problem as the driver's doing, with one more reason. */
     Finding ofTheDriver(String reason) {
-        return with(Cause.DRIVER, price, reason);
-    }
-
-    /** Returns the same problem at another price, with one more reason. */
-    Finding costing(Price other, String reason) {
-        return with(cause, other, reason);
-    }
-
-    private Finding with(Cause otherCause, Price otherPrice, String reason) {
         List<String> reasons = new ArrayList<>(why);
         reasons.add(reason);
         return new Finding(
@@ -127,7 +119,7 @@ public record Finding(
                 balance,
                 trigger,
                 triggers,
-                otherCause,
+                Cause.DRIVER,
                 corners,
                 lapShare,
                 lapWide,
@@ -135,7 +127,7 @@ public record Finding(
                 sizeRad,
                 sizeLowRad,
                 sizeHighRad,
-                otherPrice,
+                price,
                 dependence,
                 reasons);
     }
@@ -160,9 +152,26 @@ public record Finding(
     /**
      * Time lost a lap.
      *
-     * @param seconds  best estimate, s
+     * @param seconds  best estimate, s; below zero where the laps are quicker than in the baseline all the same
      * @param low      lower end of the 90 % interval, s
      * @param high     upper end, s
      */
-    public record Price(double seconds, double low, double high) {}
+    public record Price(double seconds, double low, double high) {
+        /** Tells whether the laps lose nothing by it. */
+        public boolean isGain() {
+            return seconds < 0.0;
+        }
+
+        /** Returns it as {@code 0.52 s a lap (0.31 to 0.73)}. */
+        String words() {
+            return isGain()
+                    ? String.format(
+                            Locale.ROOT,
+                            "the laps are %.2f s quicker than in the baseline all the same (%.2f to %.2f)",
+                            -seconds,
+                            -high,
+                            -low)
+                    : String.format(Locale.ROOT, "%.2f s a lap (%.2f to %.2f)", seconds, low, high);
+        }
+    }
 }

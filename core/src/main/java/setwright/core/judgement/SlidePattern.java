@@ -136,6 +136,11 @@ final class SlidePattern {
                 : corners.size() < 2
                         ? since(phase, corners.iterator().next())
                         : worthAChange(phase, speed, Robust.median(sizes));
+        boolean ofTheCar = lapWide && cause == Cause.CAR;
+        List<String> why = why(phase, showing, there, sizes, evidence, cause, counts.size(), corners.size());
+        if (ofTheCar) {
+            prices.since().ifPresent(time -> why.add(time.sentence()));
+        }
         Finding finding = new Finding(
                 phase,
                 speed,
@@ -150,8 +155,10 @@ final class SlidePattern {
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
-                prices.slide(phase, corners, share, Robust.median(sizes)),
-                why(phase, showing, there, sizes, evidence, cause, counts.size(), corners.size()));
+                ofTheCar
+                        ? prices.slidesOfTheCar(phase, corners, share, Robust.median(sizes))
+                        : prices.slide(phase, corners, share, Robust.median(sizes)),
+                why);
         return Optional.of(finding);
     }
 

@@ -14,11 +14,11 @@ import setwright.core.standing.TimeCost;
 /** The price of a problem: what the car itself loses, and an interval that holds what the driver makes of it. */
 final class TimePrice {
     /** What is left, in units of one per cent of grip: 5 % and 95 % quantile over the tuning cases. */
-    private static final double OVERSTEER_LOW = -3.0;
+    private static final double OVERSTEER_LOW = -1.0;
 
-    private static final double OVERSTEER_HIGH = 14.0;
-    private static final double UNDERSTEER_LOW = -9.0;
-    private static final double UNDERSTEER_HIGH = 6.5;
+    private static final double OVERSTEER_HIGH = 19.5;
+    private static final double UNDERSTEER_LOW = -14.5;
+    private static final double UNDERSTEER_HIGH = 7.0;
 
     private TimePrice() {}
 
@@ -31,7 +31,7 @@ final class TimePrice {
      * @param sizeRad  of the problem, rad, &gt;= 0
      */
     static Finding.Price of(TimeCost car, double unitS, BalanceSign sign, double sizeRad) {
-        double whole = Math.min(1.0, sizeRad / LevelPattern.LEAST_RAD);
+        double whole = charged(sizeRad);
         double seconds = whole * Math.max(0.0, car.meanS());
         double driver = whole * unitS;
         boolean loose = sign == BalanceSign.OVERSTEER;
@@ -39,6 +39,11 @@ final class TimePrice {
                 seconds,
                 seconds + driver * (loose ? OVERSTEER_LOW : UNDERSTEER_LOW),
                 seconds + driver * (loose ? OVERSTEER_HIGH : UNDERSTEER_HIGH));
+    }
+
+    /** Share of a loss that a problem of some size can be charged with: one that is worth no change counts in proportion. */
+    static double charged(double sizeRad) {
+        return Math.min(1.0, sizeRad / LevelPattern.LEAST_RAD);
     }
 
     /**

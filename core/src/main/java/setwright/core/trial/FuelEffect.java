@@ -2,21 +2,10 @@ package setwright.core.trial;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import setwright.core.car.FuelCost;
 
-/*
- * Design note. A trial cannot estimate what fuel costs: within a run it burns as the laps go by, like everything else that goes by with them.
- * It is known from elsewhere. Common practice says 0.03 s a kilogram on a lap of 90 s, for cars of about 750 kg: a quarter of the share by which
- * the mass grows. A point-mass lap, whose tyres grip in proportion to their load, gives 0.06 to 0.12 of it. The middle and half the distance
- * between the two stand below; what that leaves open is added to the error of the change.
- */
-
-/** Takes out of lap times what the fuel on board makes of them. */
+/** Takes out of lap times what the fuel on board makes of them; what stays open of that is added to the error of the change. */
 final class FuelEffect {
-    /** Share of the lap time for a share of the mass. */
-    private static final double SHARE = 0.16;
-    /** Its standard deviation. */
-    private static final double DOUBT = 0.08;
-
     private final boolean recorded;
     private final double perKg;
     private final double doubtPerKg;
@@ -50,7 +39,7 @@ final class FuelEffect {
         double mass = runs.stream().mapToDouble(TrialRun::massKg).average().orElse(Double.NaN) + middle;
         double kilogram = lapS / mass;
         return Double.isFinite(kilogram)
-                ? new FuelEffect(recorded, SHARE * kilogram, DOUBT * kilogram, middle)
+                ? new FuelEffect(recorded, FuelCost.SHARE * kilogram, FuelCost.DOUBT * kilogram, middle)
                 : new FuelEffect(recorded, 0.0, 0.0, 0.0);
     }
 
