@@ -101,6 +101,7 @@ public record ChainView(int rank, String title, List<Link> links, List<Item> ite
             case AXLE -> "Which axle";
             case SETUP -> "The setup";
             case DRIVING -> "The driving";
+            case PRICE -> "What it costs";
             case CERTAINTY -> "How sure";
             case LOOKED_AT -> "What was looked at";
             case MOST_SEEN -> "The most seen";

@@ -41,6 +41,13 @@ public final class FindingWords {
                 : "costs " + figures.seconds(price.seconds(), 2) + " a lap";
     }
 
+    /** Returns the same with its interval. */
+    static String costsAbout(Finding finding, Figures figures) {
+        return finding.price().isGain()
+                ? "though the laps are " + price(finding, figures)
+                : "costs " + price(finding, figures);
+    }
+
     private static String quicker(Finding.Price price, Figures figures) {
         return figures.seconds(-price.seconds(), 2) + " quicker than in the baseline";
     }

@@ -26,7 +26,7 @@ final class PatternWords {
 
     private static String sentence(Finding finding, Figures figures) {
         String sentence = Figures.sentence(FindingWords.name(finding) + ": " + Figures.corners(finding.corners()) + ", "
-                + figures.percent(finding.lapShare()) + " of the laps, costs " + FindingWords.price(finding, figures)
+                + figures.percent(finding.lapShare()) + " of the laps, " + FindingWords.costsAbout(finding, figures)
                 + ", probability " + figures.probability(finding.probability()));
         return finding.lapWide()
                 ? sentence

@@ -2,11 +2,13 @@ package setwright.core.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 import setwright.core.advice.Advice.Move;
 import setwright.core.advice.AdviceReview.Silent;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.ItemRange;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.slip.WheelEvent;
 import setwright.core.slip.WheelEvidence;
@@ -73,10 +75,9 @@ final class BrakeAdviser {
 
     /** A front that locks wants less of the brake force, and the other way round. */
     private static Optional<Move> move(SetupItem item, boolean front) {
-        double to = item.value() + (front ? -item.step() : item.step());
-        double rounding = 1.0e-9 * item.step();
-        return to >= item.min() - rounding && to <= item.max() + rounding
-                ? Optional.of(new Move(item.name(), item.value(), to, item.unit()))
+        OptionalDouble to = new ItemRange(item).stepsAway(front ? -1 : 1);
+        return to.isPresent()
+                ? Optional.of(new Move(item.name(), item.value(), to.getAsDouble(), item.unit()))
                 : Optional.empty();
     }
 }

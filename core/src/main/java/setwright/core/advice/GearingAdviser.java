@@ -14,6 +14,7 @@ import setwright.core.advice.AdviceReview.Silent;
 import setwright.core.advice.GearingAdvice.Place;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupItem;
+import setwright.core.car.setup.ItemRange;
 import setwright.core.car.sums.Gearing;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
@@ -160,12 +161,11 @@ final class GearingAdviser {
                 .max()
                 .orElse(0.0);
         double wanted = Gearing.finalDriveFor(limit, atLimit + missed, ratio, sheet.tyreRadiusM());
-        double steps = Math.max(1.0, Math.ceil((finalDrive.value() - wanted) / finalDrive.step()));
-        double to = finalDrive.value() - steps * finalDrive.step();
+        long steps = (long) Math.max(1.0, Math.ceil((finalDrive.value() - wanted) / finalDrive.step()));
         return advice(
                 true,
                 finalDrive,
-                Math.max(to, lowest(finalDrive)),
+                new ItemRange(finalDrive).asFarAs(-steps),
                 places,
                 atLimit,
                 ratio,
@@ -180,23 +180,16 @@ final class GearingAdviser {
 
     private Advice neverNear(SetupItem finalDrive, double atLimit, double ratio, double highest, Set<Integer> inTop) {
         double wanted = finalDrive.value() * WANTED / highest;
-        double steps = Math.max(1.0, Math.floor((wanted - finalDrive.value()) / finalDrive.step()));
-        double highestSetting = finalDrive.value()
-                + Math.floor((finalDrive.max() - finalDrive.value()) / finalDrive.step() + 1.0e-9) * finalDrive.step();
-        double to = Math.min(finalDrive.value() + steps * finalDrive.step(), highestSetting);
+        long steps = (long) Math.max(1.0, Math.floor((wanted - finalDrive.value()) / finalDrive.step()));
         return advice(
                 false,
                 finalDrive,
-                to,
+                new ItemRange(finalDrive).asFarAs(steps),
                 List.of(),
                 atLimit,
                 ratio,
                 highest,
                 inTop.stream().sorted().toList());
-    }
-
-    private static double lowest(SetupItem item) {
-        return item.value() - Math.floor((item.value() - item.min()) / item.step() + 1.0e-9) * item.step();
     }
 
     private GearingAdvice advice(

@@ -9,6 +9,7 @@ import setwright.core.car.BalancedCar;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
+import setwright.core.circuit.CornerTimes;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
@@ -46,6 +47,7 @@ public final class Baseline {
     private final RoadBalance shown;
     private final RoadBalance reckoned;
     private final List<Double> lapsS;
+    private final Map<Integer, List<Double>> cornersS;
     private final List<CornerPass> passes;
 
     private Baseline(String name, CarSheet sheet, Stint stint, HandlingTrace trace) {
@@ -56,6 +58,7 @@ public final class Baseline {
         this.shown = RoadBalance.of(stint, trace, trace.balance());
         this.reckoned = RoadBalance.of(stint, trace, trace.reference());
         this.lapsS = stint.goodLaps().stream().map(Lap::timeS).toList();
+        this.cornersS = CornerTimes.of(stint);
         this.passes = CornerPasses.of(stint, trace, sheet);
     }
 
@@ -88,6 +91,11 @@ public final class Baseline {
     /** Returns the times of its laps, s. */
     public List<Double> lapsS() {
         return lapsS;
+    }
+
+    /** Returns what each corner took with the straight behind it, s. */
+    public Map<Integer, List<Double>> cornersS() {
+        return cornersS;
     }
 
     /** Returns the trace with what the baseline's car would show in the same motion, were it balanced, as its reference. */

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import setwright.core.recording.Channel;
 
 /**
  * Three parts of a lap, cut on straights, so that no corner falls into two of them.
@@ -71,42 +70,6 @@ public record Sectors(List<Double> cutsM, List<List<Integer>> corners) {
      * @return empty where the lap is not placed around a cut
      */
     public List<Double> timesS(Stint stint, Lap lap) {
-        double step = stint.recording().stepS();
-        double begin = begin(stint, lap);
-        List<Double> times = new ArrayList<>();
-        double sum = 0.0;
-        for (double cut : cutsM) {
-            double at = crossing(stint.station(), lap, cut);
-            if (!Double.isFinite(at)) {
-                return List.of();
-            }
-            times.add((at - begin) * step - sum);
-            sum = (at - begin) * step;
-        }
-        times.add(lap.timeS() - sum);
-        return times;
-    }
-
-    /** The sample, with its fraction, at which the line was crossed. */
-    private static double begin(Stint stint, Lap lap) {
-        if (lap.from() == 0) {
-            return 0.0;
-        }
-        double after = stint.station().get(lap.from());
-        double before = stint.circuit().line().lengthM() - stint.station().get(lap.from() - 1);
-        return before >= 0.0 && after >= 0.0 && before + after > 0.0
-                ? lap.from() - after / (before + after)
-                : lap.from();
-    }
-
-    private static double crossing(Channel station, Lap lap, double cut) {
-        for (int i = lap.from(); i + 1 < lap.to(); i++) {
-            double here = station.get(i);
-            double next = station.get(i + 1);
-            if (here < cut && next >= cut && next - here < cut) {
-                return i + (cut - here) / (next - here);
-            }
-        }
-        return Double.NaN;
+        return new LapCuts(cutsM).timesS(stint, lap);
     }
 }

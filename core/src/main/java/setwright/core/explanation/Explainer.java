@@ -18,6 +18,7 @@ import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.PassEvidence;
+import setwright.core.judgement.TimeSince;
 import setwright.core.judgement.Trigger;
 import setwright.core.numerics.Robust;
 
@@ -58,6 +59,7 @@ public final class Explainer {
             reasons.add(SetupReasons.of(diagnosis.grounds().standing(), finding));
         }
         since(diagnosis, finding).map(Explainer::driving).ifPresent(reasons::add);
+        reasons.add(explainer.price());
         reasons.add(explainer.certainty());
         return new Explanation(reasons, Alternatives.of(diagnosis, finding, explainer.evidence));
     }
@@ -80,6 +82,20 @@ public final class Explainer {
                                 fault.kind(), fault.corners().size()),
                         Figure.of("more than in the baseline", fault.size(), fault.unit()))
                 .on(List.of(), fault.corners(), Optional.empty());
+    }
+
+    private Reason price() {
+        Finding.Price price = finding.price();
+        String sentence = diagnosis
+                .grounds()
+                .time()
+                .filter(time -> time.prices(finding))
+                .map(TimeSince::sentence)
+                .orElse(
+                        "The price is reckoned from the grip that one axle leaves unused"
+                                + (level ? " and from what the items of the setup cost" : "")
+                                + "; its interval holds what a driver makes of another car, which only laps of the car in good order would tell.");
+        return Reason.of(Kind.PRICE, sentence, new Figure("price", price.seconds(), price.low(), price.high(), "s"));
     }
 
     private Reason laps() {

@@ -42,6 +42,7 @@ public record Reason(
         AXLE("axle"),
         SETUP("setup"),
         DRIVING("driving"),
+        PRICE("price"),
         CERTAINTY("certainty"),
         LOOKED_AT("looked at"),
         MOST_SEEN("most seen"),
@@ -65,7 +66,7 @@ public record Reason(
      *
      * @param name   what it is
      * @param value  in {@code unit}
-     * @param low    lower end of its 95 % interval; NaN where there is none
+     * @param low    lower end of its 95 % interval, of a price 90 %; NaN where there is none
      * @param high   upper end; NaN likewise
      * @param unit   such as {@code deg}, {@code laps}; empty for shares and probabilities
      */

@@ -96,7 +96,7 @@ public final class Diagnostician {
                 belief.levels(),
                 level,
                 baseline,
-                lost,
+                time,
                 findings.stream()
                         .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                         .toList());

@@ -14,7 +14,7 @@ import setwright.core.standing.SetupStanding;
  * @param levels      what is believed of the balance in each place, in driving order
  * @param level       the largest level, whether it became a finding or not
  * @param baseline    a stint of the same car in good order that the balance is held against; empty where there is none
- * @param lost        time that the laps lost against the baseline; empty where they are not clearly slower
+ * @param time        what the laps take more than those of the baseline; empty without one
  * @param considered  everything that was weighed, the surest first, whether it became a finding or not
  */
 public record Grounds(
@@ -23,7 +23,7 @@ public record Grounds(
         List<BelievedLevel> levels,
         Optional<Finding> level,
         Optional<Baseline> baseline,
-        Optional<LostTime> lost,
+        Optional<TimeSince> time,
         List<Finding> considered) {
     /** Nothing was looked at. */
     public static final Grounds NONE = new Grounds(
@@ -40,9 +40,14 @@ public record Grounds(
         considered = List.copyOf(considered);
     }
 
+    /** Returns the time that the laps lost against the baseline; empty where they are not clearly slower. */
+    public Optional<LostTime> lost() {
+        return time.flatMap(TimeSince::lost);
+    }
+
     /** Tells whether laps are slower than the baseline's and the setup is another: that may be why. */
     public boolean losesTimeSinceAChange() {
-        return lost.isPresent() && !standing.changed().isEmpty();
+        return lost().isPresent() && !standing.changed().isEmpty();
     }
 
     /** Tells whether a finding is a level of balance rather than an axle that lets go. */

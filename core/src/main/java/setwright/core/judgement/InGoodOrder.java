@@ -15,8 +15,16 @@ final class InGoodOrder {
                 .map(good -> "The car does what it did in " + good.name() + ", when it was in good order"
                         + grounds.lost()
                                 .map(lost -> ", though the laps are " + lost.words()
-                                        + " with the same setup: tyres, fuel, track or driver.")
+                                        + " with the same setup: tyres, fuel, track or driver."
+                                        + where(grounds))
                                 .orElse("."));
+    }
+
+    private static String where(Grounds grounds) {
+        return grounds.time()
+                .flatMap(TimeSince::where)
+                .map(places -> " " + places)
+                .orElse("");
     }
 
     /** Returns that its laps are slower and the setup is another. */
@@ -25,7 +33,7 @@ final class InGoodOrder {
                 + grounds.baseline().map(Baseline::name).orElse("the baseline")
                 + ", when the car was in good order, but the laps are "
                 + grounds.lost().map(LostTime::words).orElse("slower")
-                + ": a driver holds back what he cannot use. Changed since: "
+                + ": a driver holds back what he cannot use." + where(grounds) + " Changed since: "
                 + grounds.standing().changed().stream()
                         .map(SetupDifference::words)
                         .collect(Collectors.joining(", "))

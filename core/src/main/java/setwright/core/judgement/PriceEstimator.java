@@ -94,8 +94,7 @@ final class PriceEstimator {
 
     /** Prices a level of balance of which the car itself loses so much. */
     Finding.Price level(TimeCost car, BalanceSign sign, double sizeRad) {
-        return since.map(time -> time.price(TimePrice.charged(sizeRad)))
-                .orElseGet(() -> TimePrice.of(car, unitS(), sign, sizeRad));
+        return since.map(time -> time.price(sizeRad)).orElseGet(() -> TimePrice.of(car, unitS(), sign, sizeRad));
     }
 
     /**
@@ -112,8 +111,7 @@ final class PriceEstimator {
 
     /** The same of slides all round the lap that a car does more of than in its baseline, where there is one. */
     Finding.Price slidesOfTheCar(Phase phase, Set<Integer> corners, double lapShare, double sizeRad) {
-        return since.map(time -> time.price(TimePrice.charged(sizeRad)))
-                .orElseGet(() -> slide(phase, corners, lapShare, sizeRad));
+        return since.map(time -> time.price(sizeRad)).orElseGet(() -> slide(phase, corners, lapShare, sizeRad));
     }
 
     /** What one per cent of grip is worth a lap, s. */

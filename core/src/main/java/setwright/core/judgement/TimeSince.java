@@ -1,10 +1,16 @@
 package setwright.core.judgement;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.car.FuelCost;
+import setwright.core.circuit.CornerTimes;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.numerics.Robust;
@@ -18,29 +24,65 @@ import setwright.core.numerics.Robust;
 /**
  * What laps take more than those of the baseline.
  *
- * @param seconds     a lap, s, below zero where they are quicker
- * @param deviationS  standard deviation of what chance and another run make of it, s
+ * @param whole    a lap
+ * @param corners  each corner with the straight behind it, by its number; empty where too few laps are placed all round
  */
-record TimeSince(double seconds, double deviationS) {
+public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
     private static final double NORMAL_95 = 1.96;
     private static final double NORMAL_90 = 1.645;
     private static final String FUEL = "fuel_start_kg";
+    private static final int MOST_NAMED = 4;
+
+    public TimeSince {
+        corners = Map.copyOf(corners);
+    }
+
+    /**
+     * Time now less time then.
+     *
+     * @param seconds     below zero where the laps are quicker now
+     * @param deviationS  standard deviation of what chance, another run and the fuel make of it
+     */
+    public record Difference(double seconds, double deviationS) {
+        /** Tells whether it is more than chance, at 95 %. */
+        public boolean clear() {
+            return Math.abs(seconds) > NORMAL_95 * deviationS;
+        }
+    }
 
     /** Holds the laps of a stint against those of a baseline; empty where there are too few. */
     static Optional<TimeSince> of(Stint stint, CarSheet sheet, Baseline baseline) {
-        double[] now = stint.goodLaps().stream().mapToDouble(Lap::timeS).toArray();
-        double[] then =
-                baseline.lapsS().stream().mapToDouble(Double::doubleValue).toArray();
-        if (now.length < Baseline.FEWEST_LAPS || then.length < Baseline.FEWEST_LAPS) {
+        double heavier = heavier(sheet, baseline.sheet());
+        List<Double> now = stint.goodLaps().stream().map(Lap::timeS).toList();
+        Map<Integer, List<Double>> then = baseline.cornersS();
+        return difference(now, baseline.lapsS(), heavier)
+                .map(whole -> new TimeSince(
+                        whole,
+                        CornerTimes.of(stint).entrySet().stream()
+                                .flatMap(corner -> difference(
+                                        corner.getValue(), then.getOrDefault(corner.getKey(), List.of()), heavier)
+                                        .map(found -> Map.entry(corner.getKey(), found))
+                                        .stream())
+                                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue))));
+    }
+
+    private static Optional<Difference> difference(List<Double> now, List<Double> then, double heavier) {
+        if (now.size() < Baseline.FEWEST_LAPS || then.size() < Baseline.FEWEST_LAPS) {
             return Optional.empty();
         }
-        double usual = Robust.median(then);
-        double heavier = usual * heavier(sheet, baseline.sheet());
-        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * usual;
-        double chance = Math.hypot(Robust.medianError(now), Robust.medianError(then));
-        return Optional.of(new TimeSince(
-                Robust.median(now) - usual - FuelCost.SHARE * heavier,
-                Math.hypot(FuelCost.DOUBT * heavier, Math.hypot(runs, chance))));
+        double[] times = array(now);
+        double[] usual = array(then);
+        double usually = Robust.median(usual);
+        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * usually;
+        double chance = Math.hypot(Robust.medianError(times), Robust.medianError(usual));
+        double fuel = usually * heavier;
+        return Optional.of(new Difference(
+                Robust.median(times) - usually - FuelCost.SHARE * fuel,
+                Math.hypot(FuelCost.DOUBT * fuel, Math.hypot(runs, chance))));
+    }
+
+    private static double[] array(List<Double> times) {
+        return times.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** By what share of its mass a car is heavier than then by its fuel, where both sheets say. */
@@ -52,28 +94,55 @@ record TimeSince(double seconds, double deviationS) {
 
     /** Returns it where it is clearly a loss. */
     Optional<LostTime> lost() {
-        double half = NORMAL_95 * deviationS;
-        return seconds > half ? Optional.of(new LostTime(seconds, seconds - half, seconds + half)) : Optional.empty();
+        double half = NORMAL_95 * whole.deviationS();
+        return whole.seconds() > 0.0 && whole.clear()
+                ? Optional.of(new LostTime(whole.seconds(), whole.seconds() - half, whole.seconds() + half))
+                : Optional.empty();
     }
 
-    /**
-     * Returns it as the price of what came since.
-     *
-     * @param share  of it that the problem can be charged with, 0..1
-     */
-    Finding.Price price(double share) {
-        double half = NORMAL_90 * deviationS;
-        return new Finding.Price(share * seconds, share * (seconds - half), share * (seconds + half));
+    /** Returns it as the price of a problem that came since; one that is worth no change is charged in proportion. */
+    Finding.Price price(double sizeRad) {
+        double share = TimePrice.charged(sizeRad);
+        double half = NORMAL_90 * whole.deviationS();
+        return new Finding.Price(
+                share * whole.seconds(), share * (whole.seconds() - half), share * (whole.seconds() + half));
     }
 
-    /** Returns why it is the price, in a sentence. */
-    String sentence() {
+    /** Tells whether it is what a finding is priced by. */
+    public boolean prices(Finding finding) {
+        return finding.price().equals(price(finding.sizeRad()));
+    }
+
+    /** Returns why it is the price. */
+    public String sentence() {
         return String.format(
-                Locale.ROOT,
-                "The laps are %.2f s %s than in the baseline, give or take %.2f s: that is the price, and all else that came since,"
-                        + " such as tyres or weather, is in it.",
-                Math.abs(seconds),
-                seconds < 0.0 ? "quicker" : "slower",
-                NORMAL_90 * deviationS);
+                        Locale.ROOT,
+                        "The laps are %.2f s %s than in the baseline, give or take %.2f s: %s, and all else that came since,"
+                                + " such as tyres or weather, is in it.",
+                        Math.abs(whole.seconds()),
+                        whole.seconds() < 0.0 ? "quicker" : "slower",
+                        NORMAL_90 * whole.deviationS(),
+                        whole.seconds() < 0.0 ? "so it costs nothing that shows" : "that is the price")
+                + where().map(places -> " " + places).orElse("");
+    }
+
+    /** Returns where it is lost and gained, the most first; empty where no corner is clear of chance. */
+    public Optional<String> where() {
+        List<Map.Entry<Integer, Difference>> clear = new ArrayList<>(corners.entrySet().stream()
+                .filter(corner -> corner.getValue().clear())
+                .sorted(Comparator.comparingDouble(
+                        corner -> -Math.abs(corner.getValue().seconds())))
+                .limit(MOST_NAMED)
+                .toList());
+        return clear.isEmpty()
+                ? Optional.empty()
+                : Optional.of(clear.stream()
+                        .map(corner -> String.format(
+                                Locale.ROOT,
+                                "%.2f s are %s in corner %d",
+                                Math.abs(corner.getValue().seconds()),
+                                corner.getValue().seconds() > 0.0 ? "lost" : "gained",
+                                corner.getKey()))
+                        .collect(Collectors.joining(", ", "Most clearly ", ", each with the straight behind it.")));
     }
 }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,14 +60,14 @@ final class TimeSinceTest {
     void isWhatTheLapsTakeMore(long seed) {
         TimeSince since = of(new Drive(seed).top(46.0), Drive.sheet(), new Drive(seed + 50L), Drive.sheet());
         double lost = medianS(new Drive(seed).top(46.0).stint()) - medianS(new Drive(seed + 50L).stint());
-        assertThat(since.seconds()).isCloseTo(lost, within(1.0e-9)).isPositive();
+        assertThat(since.whole().seconds()).isCloseTo(lost, within(1.0e-9)).isPositive();
         assertThat(since.lost()).isPresent();
         assertThat(since.sentence()).contains("s slower than in the baseline");
 
         TimeSince back = of(new Drive(seed + 50L), Drive.sheet(), new Drive(seed).top(46.0), Drive.sheet());
-        assertThat(back.seconds()).isCloseTo(-lost, within(1.0e-9));
+        assertThat(back.whole().seconds()).isCloseTo(-lost, within(1.0e-9));
         assertThat(back.lost()).isEmpty();
-        assertThat(back.price(1.0).isGain()).isTrue();
+        assertThat(back.price(PUSHES).isGain()).isTrue();
         assertThat(back.sentence()).contains("s quicker than in the baseline");
     }
 
@@ -78,11 +78,12 @@ final class TimeSinceTest {
         TimeSince heavier = of(new Drive(1), with(50.0), new Drive(2), with(20.0));
         double usual = medianS(new Drive(2).stint());
         double practice = 0.03 * 30.0 * usual / 90.0 * 750.0 / (Drive.sheet().massKg() + 20.0);
-        double taken = alike.seconds() - heavier.seconds();
+        double taken = alike.whole().seconds() - heavier.whole().seconds();
         assertThat(taken).isBetween(0.25 * practice, practice);
-        assertThat(heavier.deviationS()).isGreaterThan(alike.deviationS());
+        assertThat(heavier.whole().deviationS()).isGreaterThan(alike.whole().deviationS());
         // what is left open reaches to either
-        double doubt = Math.sqrt(heavier.deviationS() * heavier.deviationS() - alike.deviationS() * alike.deviationS());
+        double doubt = Math.sqrt(heavier.whole().deviationS() * heavier.whole().deviationS()
+                - alike.whole().deviationS() * alike.whole().deviationS());
         assertThat(taken + 1.96 * doubt).isGreaterThan(practice);
         assertThat(taken - 1.96 * doubt).isLessThan(0.25 * practice);
     }
@@ -128,12 +129,42 @@ final class TimeSinceTest {
     /** A problem that is worth no change is not charged with all that the laps lose. */
     @Test
     void aSmallProblemIsChargedInProportion() {
-        TimeSince since = new TimeSince(1.0, 0.1);
+        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of());
         for (double share : List.of(0.0, 0.25, 1.0)) {
-            Finding.Price price = since.price(share);
-            assertThat(price.seconds()).isEqualTo(share);
+            Finding.Price price = since.price(share * LevelPattern.LEAST_RAD);
+            assertThat(price.seconds()).isCloseTo(share, within(1.0e-12));
             assertThat(price.high() - price.low()).isCloseTo(share * 2.0 * 1.645 * 0.1, within(1.0e-12));
         }
-        assertThat(Set.of(TimePrice.charged(0.0), TimePrice.charged(1.0))).containsExactlyInAnyOrder(0.0, 1.0);
+        assertThat(since.price(2.0 * LevelPattern.LEAST_RAD)).isEqualTo(since.price(LevelPattern.LEAST_RAD));
+    }
+
+    @Test
+    void theCornersThatLoseAreNamedTheMostFirst() {
+        TimeSince since = new TimeSince(
+                new TimeSince.Difference(0.5, 0.1),
+                Map.of(
+                        1, new TimeSince.Difference(0.11, 0.02),
+                        2, new TimeSince.Difference(0.30, 0.02),
+                        3, new TimeSince.Difference(-0.15, 0.02),
+                        4, new TimeSince.Difference(0.03, 0.02)));
+        assertThat(since.where())
+                .contains("Most clearly 0.30 s are lost in corner 2, 0.15 s are gained in corner 3,"
+                        + " 0.11 s are lost in corner 1, each with the straight behind it.");
+        assertThat(new TimeSince(new TimeSince.Difference(0.5, 0.1), Map.of()).where())
+                .isEmpty();
+    }
+
+    /** Slower straights lose time behind every corner alike. */
+    @Test
+    void whatIsLostAllRoundIsLostBehindEveryCorner() {
+        TimeSince since = of(new Drive(1).top(46.0), Drive.sheet(), new Drive(51), Drive.sheet());
+        assertThat(since.corners()).hasSize(Drive.CORNERS);
+        double sum = since.corners().values().stream()
+                .mapToDouble(TimeSince.Difference::seconds)
+                .sum();
+        assertThat(sum)
+                .isCloseTo(since.whole().seconds(), within(0.2 * since.whole().seconds()));
+        assertThat(since.corners().values())
+                .allSatisfy(corner -> assertThat(corner.clear()).isTrue());
     }
 }

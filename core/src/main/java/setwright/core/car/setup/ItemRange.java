@@ -49,6 +49,15 @@ public record ItemRange(SetupItem item) {
         return holds(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
+    /** Returns the value so many steps away, or fewer where the range ends before. */
+    public double asFarAs(long steps) {
+        long left = steps;
+        while (left != 0 && stepsAway(left).isEmpty()) {
+            left -= Long.signum(left);
+        }
+        return stepsAway(left).orElse(item.value());
+    }
+
     /** Returns which values below and above can be reached, in words; the present one is no choice. */
     public String nearest(double value) {
         long below = (long) Math.floor((value - item.value()) / item.step());
