@@ -17,6 +17,8 @@ import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.Slide;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
+import setwright.core.judgement.TimeSince;
+import setwright.core.judgement.TimeSince.Difference;
 
 /**
  * Balance by corner and phase, over the judged laps.
@@ -24,13 +26,16 @@ import setwright.core.judgement.Diagnosis;
  * @param rows         one per corner that was driven, in driving order
  * @param yardstickRad what one typical setup change does to the balance, rad: what sizes are compared with
  * @param baseline     name of the laps that they are held against; empty where that is a reckoned car
+ * @param since        by corner, what it takes more than in the baseline with the straight behind it; empty without one
  */
-public record BalanceTable(List<Row> rows, double yardstickRad, Optional<String> baseline) {
+public record BalanceTable(
+        List<Row> rows, double yardstickRad, Optional<String> baseline, Map<Integer, Difference> since) {
     /** Used where the diagnosis has no yardstick of its own, rad: common practice, about one step of a bar. */
     private static final double USUAL_YARDSTICK_RAD = Math.toRadians(0.15);
 
     public BalanceTable {
         rows = List.copyOf(rows);
+        since = Map.copyOf(since);
     }
 
     /**
@@ -113,12 +118,18 @@ public record BalanceTable(List<Row> rows, double yardstickRad, Optional<String>
         return new BalanceTable(
                 rows,
                 step > 0.0 && Double.isFinite(step) ? step : USUAL_YARDSTICK_RAD,
-                diagnosis.grounds().baseline().map(Baseline::name));
+                diagnosis.grounds().baseline().map(Baseline::name),
+                diagnosis.grounds().time().map(TimeSince::corners).orElse(Map.of()));
     }
 
     /** Returns what balances are held against, in words. */
     public String against() {
         return baseline.map(name -> "the baseline, " + name).orElse("a balanced car of the same dimensions");
+    }
+
+    /** Returns what a corner takes more than in the baseline, with the straight behind it. */
+    public Optional<Difference> since(Row row) {
+        return Optional.ofNullable(since.get(row.corner().number()));
     }
 
     /** Returns the row of a corner. */

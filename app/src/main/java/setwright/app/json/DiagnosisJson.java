@@ -25,10 +25,22 @@ record DiagnosisJson(
         Car car,
         List<ExplanationJson.Reason> reasons,
         ExplanationJson.Setup setup,
+        @JsonProperty("time_since_baseline") Optional<TimeSince> timeSinceBaseline,
         Optional<AxlesJson> axles,
         AdviceJson advice,
         SensorsJson sensors,
         @JsonProperty("more_laps") OptionalInt moreLaps) {
+
+    /** What laps take more than those of the baseline. */
+    record TimeSince(Longer lap, List<LongerAt> corners) {}
+
+    record Longer(
+            @JsonProperty("time_s") OptionalDouble timeS,
+            @JsonProperty("time_s_low") OptionalDouble timeSLow,
+            @JsonProperty("time_s_high") OptionalDouble timeSHigh,
+            boolean clear) {}
+
+    record LongerAt(int corner, Longer longer) {}
 
     record Recording(
             String name,

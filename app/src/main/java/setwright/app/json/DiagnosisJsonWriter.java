@@ -33,6 +33,7 @@ import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
 import setwright.core.judgement.SpeedDependence;
+import setwright.core.judgement.TimeSince;
 import setwright.core.judgement.Trigger;
 import setwright.core.judgement.driving.DrivingReview;
 import setwright.core.judgement.driving.DrivingReviewer;
@@ -108,10 +109,25 @@ public final class DiagnosisJsonWriter {
                 new DiagnosisJson.Car(answer.car().description(), answer.car().assumed()),
                 ExplanationJsonWriter.reasons(VerdictExplainer.explain(diagnosis)),
                 ExplanationJsonWriter.setup(diagnosis.grounds()),
+                diagnosis.grounds().time().map(DiagnosisJsonWriter::since),
                 diagnosis.axles().map(AxlesJsonWriter::of),
                 AdviceJsonWriter.of(answer),
                 SensorsJsonWriter.of(answer),
                 LapsNeeded.forVerdict(diagnosis));
+    }
+
+    private static DiagnosisJson.TimeSince since(TimeSince time) {
+        return new DiagnosisJson.TimeSince(
+                longer(time.whole()),
+                time.corners().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(corner -> new DiagnosisJson.LongerAt(corner.getKey(), longer(corner.getValue())))
+                        .toList());
+    }
+
+    private static DiagnosisJson.Longer longer(TimeSince.Difference since) {
+        return new DiagnosisJson.Longer(
+                known(since.seconds()), known(since.lowS()), known(since.highS()), since.clear());
     }
 
     private static DiagnosisJson.Recording recording(Answer answer) {

@@ -12,6 +12,7 @@ import setwright.app.plot.Markup;
 import setwright.app.story.Story;
 import setwright.app.units.Figures;
 import setwright.core.handling.Phase;
+import setwright.core.judgement.TimeSince;
 
 /**
  * What the balance link shows: the circuit coloured by balance and the table of corners and phases.
@@ -21,6 +22,7 @@ import setwright.core.handling.Phase;
  * @param rows    in driving order
  * @param legend  what the colours mean
  * @param against what balances are held against, in words
+ * @param timed   whether the rows say what a corner takes more than in the baseline
  * @param axles   grip curves of both axles, where known
  */
 public record BalanceView(
@@ -29,10 +31,27 @@ public record BalanceView(
         List<CornerRow> rows,
         List<LegendItem> legend,
         String against,
+        boolean timed,
         Optional<AxleView> axles) {
 
     /** One corner of the table; {@code phases} has one entry per phase, in driving order. */
-    public record CornerRow(int corner, String place, String speed, boolean steady, int laps, List<PhaseCell> phases) {}
+    public record CornerRow(
+            int corner,
+            String place,
+            String speed,
+            boolean steady,
+            int laps,
+            List<PhaseCell> phases,
+            Optional<TimeCell> time) {}
+
+    /**
+     * What a corner takes more than in the baseline, with the straight behind it.
+     *
+     * @param value     signed, in s
+     * @param css       style classes
+     * @param label     all in words
+     */
+    public record TimeCell(String value, String css, String label) {}
 
     /**
      * One phase of one corner.
@@ -64,6 +83,7 @@ public record BalanceView(
                 table.rows().stream().map(row -> row(row, table, span, figures)).toList(),
                 legend(table, figures),
                 table.against(),
+                !table.since().isEmpty(),
                 axles);
     }
 
@@ -77,7 +97,18 @@ public record BalanceView(
                 row.passes().size(),
                 Arrays.stream(Phase.values())
                         .map(phase -> cell(phase, row.cell(phase), row.repeatable(), table, span, figures))
-                        .toList());
+                        .toList(),
+                table.since(row).map(since -> time(since, figures)));
+    }
+
+    private static TimeCell time(TimeSince.Difference since, Figures figures) {
+        String value = figures.signed(since.seconds(), 2);
+        return new TimeCell(
+                value,
+                since.clear() ? "" : "unclear",
+                "with the straight behind it " + value + " s against the baseline, 95 % interval "
+                        + figures.signed(since.lowS(), 2) + " to " + figures.signed(since.highS(), 2)
+                        + (since.clear() ? "" : ", not clear of chance"));
     }
 
     private static PhaseCell cell(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import setwright.app.evidence.Answer;
 import setwright.app.evidence.BalanceTable;
 import setwright.app.evidence.BalanceTable.Cell;
@@ -16,6 +17,7 @@ import setwright.app.text.TextTable.Style;
 import setwright.app.units.Figures;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.Phase;
+import setwright.core.judgement.TimeSince;
 
 /** The chain of reasoning as lines of text, the verdict last: it is what stays in view. */
 public final class TextReport {
@@ -47,7 +49,10 @@ public final class TextReport {
             lines.table(table(table));
             lines.note("Balance in deg against "
                     + table.baseline().map(name -> "the baseline").orElse("a balanced car")
-                    + ", median of the laps; + understeer, - oversteer; in brackets: not clear of chance.");
+                    + ", median of the laps; + understeer, - oversteer; in brackets: not clear of chance."
+                    + (table.since().isEmpty()
+                            ? ""
+                            : " Time in s more than in the baseline, with the straight behind the corner."));
         }
         link("Cause", story.cause());
         link("Pattern", story.pattern());
@@ -76,20 +81,24 @@ public final class TextReport {
     }
 
     private TextTable table(BalanceTable table) {
-        List<Column> columns = List.of(
+        List<Column> columns = new ArrayList<>(List.of(
                 new Column("corner", true, 9),
                 new Column("turn", false, 3),
                 new Column("slowest, " + figures.units().speedUnit(), true, 2),
                 new Column("braking", true, 8),
                 new Column("entry", true, 8),
                 new Column("mid", true, 8),
-                new Column("exit", true, 8),
-                new Column("laps", true, 1),
-                new Column("driving", false, 4));
-        return new TextTable(columns, table.rows().stream().map(this::cells).toList());
+                new Column("exit", true, 8)));
+        if (!table.since().isEmpty()) {
+            columns.add(new Column("time", true, 7));
+        }
+        columns.add(new Column("laps", true, 1));
+        columns.add(new Column("driving", false, 4));
+        return new TextTable(
+                columns, table.rows().stream().map(row -> cells(row, table)).toList());
     }
 
-    private List<TextTable.Cell> cells(Row row) {
+    private List<TextTable.Cell> cells(Row row, BalanceTable table) {
         List<TextTable.Cell> cells = new ArrayList<>();
         cells.add(TextTable.Cell.of(String.valueOf(row.corner().number())));
         cells.add(TextTable.Cell.of(row.corner().direction().name().toLowerCase(Locale.ROOT) + ", "
@@ -101,9 +110,22 @@ public final class TextReport {
                         .map(cell -> value(cell, row.repeatable()))
                         .orElse(TextTable.Cell.of("")))
                 .forEach(cells::add);
+        if (!table.since().isEmpty()) {
+            cells.add(time(table.since(row)));
+        }
         cells.add(TextTable.Cell.of(String.valueOf(row.passes().size())));
         cells.add(TextTable.Cell.of(row.repeatable() ? "steady" : "left out"));
         return cells;
+    }
+
+    private TextTable.Cell time(Optional<TimeSince.Difference> since) {
+        return since.map(found -> {
+                    String value = figures.signed(found.seconds(), 2);
+                    return found.clear()
+                            ? TextTable.Cell.of(value + " ")
+                            : new TextTable.Cell("(" + value + ")", Style.FAINT);
+                })
+                .orElse(TextTable.Cell.of(""));
     }
 
     private TextTable.Cell value(Cell cell, boolean judged) {

@@ -2,6 +2,7 @@ package setwright.app.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -28,6 +30,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Diagnostician;
+import setwright.core.judgement.TimeSince;
 import setwright.core.numerics.Robust;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -101,6 +104,57 @@ final class BaselineTest {
         assertThat(all.length).isGreaterThanOrEqualTo(20);
         assertThat(Robust.median(all)).as("typical error, deg").isLessThan(0.08);
         assertThat(Robust.quantile(all, 0.75)).as("upper quarter, deg").isLessThan(2.0 * Math.hypot(0.08, 0.1));
+    }
+
+    /** The lap times that the other simulation wrote down; its driver loses most of the difference in one corner. */
+    @Test
+    void whatTheLapsLostIsWhatTheTruthSays() throws IOException {
+        JsonNode truth = JsonMapper.shared().readTree(Files.readString(CASE.resolve("truth.json")));
+        Diagnosis held = held();
+        TimeSince time = held.grounds().time().orElseThrow();
+        assertThat(medianS(truth, 0) - medianS(truth, 1))
+                .isBetween(time.whole().lowS(), time.whole().highS());
+        assertThat(truth.at("/back_to_back/true_lap_time_delta_s").asDouble()).isNegative();
+        assertThat(time.whole().lowS()).isPositive();
+        assertThat(time.corners()).hasSameSizeAs(held.stint().circuit().corners());
+        assertThat(held.findings().get(0).price().seconds())
+                .isEqualTo(time.whole().seconds());
+        assertThat(time.where().orElseThrow()).contains("in corner 4");
+    }
+
+    private static double medianS(JsonNode truth, int stint) {
+        return Robust.median(truth.get("stints")
+                .get(stint)
+                .get("laps")
+                .valueStream()
+                .filter(lap -> lap.get("kind").asString().equals("flying"))
+                .mapToDouble(lap -> lap.get("time_s").asDouble())
+                .toArray());
+    }
+
+    @Test
+    void everyCornerSaysWhatItTakesMore() throws IOException {
+        Object[] call = {"diagnose", LAPS, "--car", SHEET, "--baseline", GOOD, "--baseline-car", GOOD_SHEET};
+        Program text = new Program();
+        text.run(call);
+        assertThat(text.said().replaceAll("\\s+", " "))
+                .contains(" time driving ", "more than in the baseline, with the straight behind the corner");
+        Program alone = new Program();
+        alone.run("diagnose", LAPS, "--car", SHEET);
+        assertThat(alone.said().replaceAll("\\s+", " "))
+                .doesNotContain(" time laps driving", " time driving", "Time in s more");
+
+        Program json = new Program();
+        json.run(Stream.concat(Stream.of(call), Stream.of("--json")).toArray());
+        mustKeepTheSchema(json);
+        JsonNode since = json.tree().at("/time_since_baseline");
+        double sum = since.get("corners")
+                .valueStream()
+                .mapToDouble(corner -> corner.at("/longer/time_s").asDouble())
+                .sum();
+        assertThat(sum).isCloseTo(since.at("/lap/time_s").asDouble(), within(0.3));
+        assertThat(since.at("/lap/time_s_low").asDouble())
+                .isLessThan(since.at("/lap/time_s_high").asDouble());
     }
 
     @Test

@@ -44,9 +44,19 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
      * @param deviationS  standard deviation of what chance, another run and the fuel make of it
      */
     public record Difference(double seconds, double deviationS) {
-        /** Tells whether it is more than chance, at 95 %. */
+        /** Returns the lower end of its 95 % interval, s. */
+        public double lowS() {
+            return seconds - NORMAL_95 * deviationS;
+        }
+
+        /** Returns the upper end, s. */
+        public double highS() {
+            return seconds + NORMAL_95 * deviationS;
+        }
+
+        /** Tells whether it is more than chance. */
         public boolean clear() {
-            return Math.abs(seconds) > NORMAL_95 * deviationS;
+            return lowS() > 0.0 || highS() < 0.0;
         }
     }
 
@@ -55,25 +65,27 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
         double heavier = heavier(sheet, baseline.sheet());
         List<Double> now = stint.goodLaps().stream().map(Lap::timeS).toList();
         Map<Integer, List<Double>> then = baseline.cornersS();
-        return difference(now, baseline.lapsS(), heavier)
+        double lap = Robust.median(array(baseline.lapsS()));
+        return difference(now, baseline.lapsS(), heavier, lap)
                 .map(whole -> new TimeSince(
                         whole,
                         CornerTimes.of(stint).entrySet().stream()
                                 .flatMap(corner -> difference(
-                                        corner.getValue(), then.getOrDefault(corner.getKey(), List.of()), heavier)
+                                        corner.getValue(), then.getOrDefault(corner.getKey(), List.of()), heavier, lap)
                                         .map(found -> Map.entry(corner.getKey(), found))
                                         .stream())
                                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue))));
     }
 
-    private static Optional<Difference> difference(List<Double> now, List<Double> then, double heavier) {
+    /** What another run makes of a lap comes together from all parts of it, in proportion to their time, each by itself. */
+    private static Optional<Difference> difference(List<Double> now, List<Double> then, double heavier, double lapS) {
         if (now.size() < Baseline.FEWEST_LAPS || then.size() < Baseline.FEWEST_LAPS) {
             return Optional.empty();
         }
         double[] times = array(now);
         double[] usual = array(then);
         double usually = Robust.median(usual);
-        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * usually;
+        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * Math.sqrt(usually * lapS);
         double chance = Math.hypot(Robust.medianError(times), Robust.medianError(usual));
         double fuel = usually * heavier;
         return Optional.of(new Difference(
@@ -94,9 +106,8 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
 
     /** Returns it where it is clearly a loss. */
     Optional<LostTime> lost() {
-        double half = NORMAL_95 * whole.deviationS();
-        return whole.seconds() > 0.0 && whole.clear()
-                ? Optional.of(new LostTime(whole.seconds(), whole.seconds() - half, whole.seconds() + half))
+        return whole.lowS() > 0.0
+                ? Optional.of(new LostTime(whole.seconds(), whole.lowS(), whole.highS()))
                 : Optional.empty();
     }
 
