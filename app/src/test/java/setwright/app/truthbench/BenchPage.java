@@ -47,7 +47,8 @@ final class BenchPage {
             too, and so is "all" where neither end of the speeds goes the other way. A problem is weak, and not counted, below twice the standard error
             over the laps or below 0.19 degrees (a third of what a tenth of roll stiffness share does). The trigger is that of the
             mechanism, and counts where the histories bear it out: in half of the affected corners the difference has half its size
-            while that input acts; a steady fault, where it lasts into the middle. The price is the mean difference of lap
+            while that input acts; a steady fault, where it lasts into the middle. What wings do is to be found in the fast corners, and
+            counts as steady where the truth's name is all corners or the slow ones. The price is the mean difference of lap
             time. A driver is steady below 0.8 %% of scatter over the laps. Any finding on a steady driver's balanced car is a false
             alarm. The judge who knows the car is told its true parameters and the balanced setup, replays both on the recorded laps
             and names the largest difference: where he is wrong, the label lies in how the driver answers the fault.

@@ -52,7 +52,7 @@ final class CaseRun {
         if (goodDay.isPresent()) {
             good = Optional.of(logged(driven.last().inGoodOrder(), goodDay.get(), folder));
         }
-        CaseAnswer answer = CaseAnswer.of(files, good, benchCase.trigger());
+        CaseAnswer answer = CaseAnswer.of(files, good, truth.named(benchCase.trigger()));
         Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
         Outcome outcome =
                 Outcome.of(driven, truth, answer, proposed, Reading.faults(answer, table, benchCase.logger()));

@@ -3,6 +3,7 @@ package setwright.app.truthbench;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import setwright.core.judgement.SpeedRange;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.truth.BalanceTable;
 import setwright.core.simulation.truth.FlyingLaps;
@@ -13,6 +14,7 @@ import setwright.core.simulation.truth.TriggerWitness.Moment;
 import setwright.core.simulation.truth.TrueDriving;
 import setwright.core.simulation.truth.TruePrice;
 import setwright.core.simulation.truth.TrueProblem;
+import setwright.core.simulation.truth.TrueTrigger;
 
 /**
  * What is really going on in a case.
@@ -62,5 +64,18 @@ record CaseTruth(
                                 lapsWithout,
                                 found))
                         .orElse(Map.of()));
+    }
+
+    /**
+     * Returns the trigger that is to be named. What wings do is asked for in the fast corners where the truth lies there; where it
+     * calls for all corners, or the slow ones, a finding cannot have both names, and it is as steady as what tyres do.
+     */
+    TrueTrigger named(TrueTrigger mechanism) {
+        return named(mechanism, problem);
+    }
+
+    static TrueTrigger named(TrueTrigger mechanism, Optional<TrueProblem> problem) {
+        boolean fast = problem.filter(found -> found.speed() == SpeedRange.HIGH).isPresent();
+        return mechanism == TrueTrigger.SPEED && !fast ? TrueTrigger.STEADY : mechanism;
     }
 }
