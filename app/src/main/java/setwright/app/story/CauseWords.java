@@ -2,9 +2,11 @@ package setwright.app.story;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import setwright.app.units.Figures;
@@ -12,6 +14,7 @@ import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandsEvent;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.SpeedDependence;
 import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
 
@@ -23,7 +26,12 @@ final class CauseWords {
     private CauseWords() {}
 
     static Story.Link tell(Diagnosis diagnosis, Figures figures) {
-        List<String> details = new ArrayList<>(hands(diagnosis.passes()));
+        List<String> details = new ArrayList<>();
+        diagnosis.findings().stream()
+                .findFirst()
+                .flatMap(finding -> overSpeed(finding, diagnosis.passes(), figures))
+                .ifPresent(details::add);
+        details.addAll(hands(diagnosis.passes()));
         String answer = diagnosis.findings().isEmpty()
                 ? diagnosis.verdict() == Verdict.NOT_ENOUGH_EVIDENCE
                         ? "No problem is sure enough yet to look for its cause."
@@ -57,6 +65,40 @@ final class CauseWords {
                                 : entry.getKey().words()) + " ("
                         + figures.probability(entry.getValue()) + ").")
                 .orElse("");
+    }
+
+    private static Optional<String> overSpeed(Finding finding, List<CornerPass> passes, Figures figures) {
+        DoubleSummaryStatistics speeds = passes.stream()
+                .mapToDouble(CornerPass::lowestSpeedMps)
+                .filter(Double::isFinite)
+                .summaryStatistics();
+        return finding.dependence()
+                .filter(found -> speeds.getCount() > 0)
+                .map(found -> overSpeed(found, speeds.getMin(), speeds.getMax(), figures));
+    }
+
+    /** Where the loads come from that make a problem: which items to look at first. */
+    static String overSpeed(SpeedDependence found, double slowestMps, double fastestMps, Figures figures) {
+        double aero = found.probabilityAero();
+        String kind = switch (found.kind()) {
+            case AERODYNAMIC ->
+                "It grows with speed as aerodynamic loads do (probability " + figures.probability(aero)
+                        + "): wings and ride heights first.";
+            case MECHANICAL ->
+                "It is mechanical, much the same at all speeds or less in fast corners (probability "
+                        + figures.probability(1.0 - aero) + "): springs, bars, tyres first.";
+            case OPEN ->
+                "Mechanical or aerodynamic, the corners do not tell (probability of aerodynamic "
+                        + figures.probability(aero) + ").";
+        };
+        double squares = fastestMps * fastestMps - slowestMps * slowestMps;
+        return kind + " From " + figures.speed(slowestMps) + " to " + figures.speed(fastestMps)
+                + " its size changes by " + degrees(squares * found.slopeRadPerM2S2(), figures) + " deg ("
+                + degrees(squares * found.low(), figures) + " to " + degrees(squares * found.high(), figures) + ").";
+    }
+
+    private static String degrees(double rad, Figures figures) {
+        return figures.signed(Math.toDegrees(rad), 2);
     }
 
     private static List<String> hands(List<CornerPass> passes) {
