@@ -7,6 +7,8 @@ import setwright.core.judgement.Finding;
 
 /** Short names for findings. */
 public final class FindingWords {
+    private static final String NO_LOSS = "no time that shows";
+
     private FindingWords() {}
 
     /** Returns what is wrong and where: {@code entry oversteer in the slower corners}. */
@@ -26,26 +28,29 @@ public final class FindingWords {
         if (!Double.isFinite(price.seconds())) {
             return "price unknown";
         }
-        return price.isGain()
-                ? quicker(price, figures) + " (" + figures.number(-price.high(), 2) + " to "
-                        + figures.number(-price.low(), 2) + ")"
-                : figures.seconds(price.seconds(), 2) + " a lap (" + figures.number(price.low(), 2) + " to "
-                        + figures.number(price.high(), 2) + ")";
+        if (price.isGain()) {
+            return quicker(price, figures) + " (" + interval(-price.high(), -price.low(), figures) + ")";
+        }
+        return (price.isNoLoss() ? NO_LOSS : figures.seconds(price.seconds(), 2) + " a lap") + " ("
+                + interval(price.low(), price.high(), figures) + ")";
     }
 
     /** Returns what a finding costs, to be said after its name: {@code costs 0.31 s a lap}. */
     static String costs(Finding finding, Figures figures) {
         Finding.Price price = finding.price();
-        return price.isGain()
-                ? "shows, yet the laps are " + quicker(price, figures)
-                : "costs " + figures.seconds(price.seconds(), 2) + " a lap";
+        if (price.isGain()) {
+            return "shows, yet the laps are " + quicker(price, figures);
+        }
+        return "costs " + (price.isNoLoss() ? NO_LOSS : figures.seconds(price.seconds(), 2) + " a lap");
     }
 
     /** Returns the same with its interval. */
     static String costsAbout(Finding finding, Figures figures) {
-        return finding.price().isGain()
-                ? "though the laps are " + price(finding, figures)
-                : "costs " + price(finding, figures);
+        return (finding.price().isGain() ? "though the laps are " : "costs ") + price(finding, figures);
+    }
+
+    private static String interval(double low, double high, Figures figures) {
+        return figures.number(low, 2) + " to " + figures.number(high, 2);
     }
 
     private static String quicker(Finding.Price price, Figures figures) {

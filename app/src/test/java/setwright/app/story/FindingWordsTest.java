@@ -53,6 +53,15 @@ final class FindingWordsTest {
     }
 
     @Test
+    void aGainThatMayBeChanceIsNone() {
+        Finding finding = at(-0.03, -0.28, 0.22);
+        assertThat(plain(FindingWords.price(finding, FIGURES))).isEqualTo("no time that shows (\u22120.28 to 0.22)");
+        assertThat(plain(FindingWords.costs(finding, FIGURES))).isEqualTo("costs no time that shows");
+        assertThat(plain(FindingWords.costsAbout(finding, FIGURES)))
+                .isEqualTo("costs no time that shows (\u22120.28 to 0.22)");
+    }
+
+    @Test
     void nothingKnownIsSaid() {
         assertThat(FindingWords.price(at(Double.NaN, Double.NaN, Double.NaN), FIGURES))
                 .isEqualTo("price unknown");

@@ -58,7 +58,7 @@ public final class Baseline {
         this.shown = RoadBalance.of(stint, trace, trace.balance());
         this.reckoned = RoadBalance.of(stint, trace, trace.reference());
         this.lapsS = stint.goodLaps().stream().map(Lap::timeS).toList();
-        this.cornersS = CornerTimes.of(stint);
+        this.cornersS = Map.copyOf(CornerTimes.of(stint));
         this.passes = CornerPasses.of(stint, trace, sheet);
     }
 

@@ -157,20 +157,28 @@ public record Finding(
      * @param high     upper end, s
      */
     public record Price(double seconds, double low, double high) {
-        /** Tells whether the laps lose nothing by it. */
+        /** Tells whether the laps are quicker in spite of it, beyond chance. */
         public boolean isGain() {
-            return seconds < 0.0;
+            return high < 0.0;
+        }
+
+        /** Tells whether the laps do not show that it costs anything, nor that they gain. */
+        public boolean isNoLoss() {
+            return seconds < 0.0 && !isGain();
         }
 
         /** Returns it as {@code 0.52 s a lap (0.31 to 0.73)}. */
         String words() {
-            return isGain()
-                    ? String.format(
-                            Locale.ROOT,
-                            "the laps are %.2f s quicker than in the baseline all the same (%.2f to %.2f)",
-                            -seconds,
-                            -high,
-                            -low)
+            if (isGain()) {
+                return String.format(
+                        Locale.ROOT,
+                        "the laps are %.2f s quicker than in the baseline all the same (%.2f to %.2f)",
+                        -seconds,
+                        -high,
+                        -low);
+            }
+            return isNoLoss()
+                    ? String.format(Locale.ROOT, "no loss of time that shows (%.2f to %.2f)", low, high)
                     : String.format(Locale.ROOT, "%.2f s a lap (%.2f to %.2f)", seconds, low, high);
         }
     }
