@@ -26,7 +26,7 @@ import setwright.core.judgement.TimeSince.Difference;
  * @param rows         one per corner that was driven, in driving order
  * @param yardstickRad what one typical setup change does to the balance, rad: what sizes are compared with
  * @param baseline     name of the laps that they are held against; empty where that is a reckoned car
- * @param since        by corner, what it takes more than in the baseline with the straight behind it; empty without one
+ * @param since        by corner, what it takes more than in the baseline with the straight after it; empty without one
  */
 public record BalanceTable(
         List<Row> rows, double yardstickRad, Optional<String> baseline, Map<Integer, Difference> since) {
@@ -127,7 +127,7 @@ public record BalanceTable(
         return baseline.map(name -> "the baseline, " + name).orElse("a balanced car of the same dimensions");
     }
 
-    /** Returns what a corner takes more than in the baseline, with the straight behind it. */
+    /** Returns what a corner takes more than in the baseline, with the straight after it. */
     public Optional<Difference> since(Row row) {
         return Optional.ofNullable(since.get(row.corner().number()));
     }

@@ -69,7 +69,7 @@ final class FindingsTable implements Table<Of<Ranked>> {
                 number(
                         "price",
                         Measure.TIME,
-                        "what it costs a lap",
+                        "what it costs a lap, below zero where the laps are quicker than in the baseline",
                         finding -> finding.price().seconds()),
                 number(
                         "price low",

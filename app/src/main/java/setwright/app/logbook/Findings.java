@@ -41,14 +41,15 @@ final class Findings {
     static String words(FindingRow finding) {
         return String.format(
                 Locale.ROOT,
-                "%s, %s, %s speed, set off by %s, the %s's, probability %.2f, %.2f s a lap",
+                "%s, %s, %s speed, set off by %s, the %s's, probability %.2f, %.2f s a lap%s",
                 finding.balance(),
                 finding.phase(),
                 finding.speed(),
                 finding.setOffBy(),
                 finding.cause(),
                 finding.probability(),
-                finding.priceS());
+                Math.abs(finding.priceS()),
+                finding.priceS() < 0.0 ? " quicker than in the baseline" : "");
     }
 
     static ProposalRow row(Proposal proposal, long stint) {

@@ -45,7 +45,7 @@ public record BalanceView(
             Optional<TimeCell> time) {}
 
     /**
-     * What a corner takes more than in the baseline, with the straight behind it.
+     * What a corner takes more than in the baseline, with the straight after it.
      *
      * @param value     signed, in s
      * @param css       style classes
@@ -106,7 +106,7 @@ public record BalanceView(
         return new TimeCell(
                 value,
                 since.clear() ? "" : "unclear",
-                "with the straight behind it " + value + " s against the baseline, 95 % interval "
+                "with the straight after it " + value + " s against the baseline, 95 % interval "
                         + figures.signed(since.lowS(), 2) + " to " + figures.signed(since.highS(), 2)
                         + (since.clear() ? "" : ", not clear of chance"));
     }

@@ -97,6 +97,8 @@ public record PatternView(Story.Link link, List<Card> cards) {
         String zero = Svg.percent(x.at(0.0));
         double low = x.within(price.low());
         double high = x.within(price.high());
+        // the longer side says how long it is; both ticks beside each other could not be read
+        double end = (-x.low() > x.high() ? x.low() : x.high()) / 1.1;
         return new Svg()
                 .open("svg", "class", "interval price-bar", "width", "100%", "height", "30", "aria-hidden", "true")
                 .add("line", "class", "zero", "x1", zero, "x2", zero, "y1", "0", "y2", "16")
@@ -105,11 +107,11 @@ public record PatternView(Story.Link link, List<Card> cards) {
                 .text("text", "0", "class", "tick middle", "x", zero, "y", "28")
                 .text(
                         "text",
-                        figures.number(x.high() / 1.1, 2) + " s",
+                        figures.number(end, 2) + " s",
                         "class",
                         "tick middle",
                         "x",
-                        Svg.percent(x.at(x.high() / 1.1)),
+                        Svg.percent(x.at(end)),
                         "y",
                         "28")
                 .close()

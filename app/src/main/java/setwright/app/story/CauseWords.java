@@ -29,6 +29,7 @@ final class CauseWords {
         List<String> details = new ArrayList<>();
         diagnosis.findings().stream()
                 .findFirst()
+                .filter(finding -> diagnosis.verdict() == Verdict.CHANGE_THE_CAR)
                 .flatMap(finding -> overSpeed(finding, diagnosis.passes(), figures))
                 .ifPresent(details::add);
         details.addAll(hands(diagnosis.passes()));

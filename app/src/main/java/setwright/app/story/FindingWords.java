@@ -35,17 +35,28 @@ public final class FindingWords {
                 + interval(price.low(), price.high(), figures) + ")";
     }
 
+    /** Returns what a finding costs, without its interval: {@code 0.31 s}. */
+    public static String brief(Finding finding, Figures figures) {
+        Finding.Price price = finding.price();
+        return price.isGain()
+                ? figures.seconds(-price.seconds(), 2) + " quicker"
+                : price.isNoLoss() ? "none shows" : figures.seconds(price.seconds(), 2);
+    }
+
     /** Returns what a finding costs, to be said after its name: {@code costs 0.31 s a lap}. */
     static String costs(Finding finding, Figures figures) {
         Finding.Price price = finding.price();
         if (price.isGain()) {
-            return "shows, yet the laps are " + quicker(price, figures);
+            return "shows, yet the laps are " + quicker(price, figures) + ": only back to back";
         }
         return "costs " + (price.isNoLoss() ? NO_LOSS : figures.seconds(price.seconds(), 2) + " a lap");
     }
 
     /** Returns the same with its interval. */
     static String costsAbout(Finding finding, Figures figures) {
+        if (!Double.isFinite(finding.price().seconds())) {
+            return price(finding, figures);
+        }
         return (finding.price().isGain() ? "though the laps are " : "costs ") + price(finding, figures);
     }
 

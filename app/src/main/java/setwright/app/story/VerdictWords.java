@@ -55,8 +55,11 @@ final class VerdictWords {
         if (!diagnosis.repeatability().repeatable()) {
             return "Coach the driver first: these laps differ too much to judge the car.";
         }
-        return top.map(finding -> "Coach the driver: " + FindingWords.name(finding) + " comes from the driving and "
-                        + FindingWords.costs(finding, figures) + ".")
+        return top.map(finding -> "Coach the driver: " + FindingWords.name(finding) + " comes from the driving"
+                        + (finding.price().isGain()
+                                ? ", though the laps are " + FindingWords.price(finding, figures)
+                                : " and " + FindingWords.costs(finding, figures))
+                        + ".")
                 .or(() -> diagnosis.faults().stream()
                         .filter(DrivingFault::habit)
                         .findFirst()

@@ -52,7 +52,7 @@ public final class TextReport {
                     + ", median of the laps; + understeer, - oversteer; in brackets: not clear of chance."
                     + (table.since().isEmpty()
                             ? ""
-                            : " Time in s more than in the baseline, with the straight behind the corner."));
+                            : " Time in s more than in the baseline, with the straight after the corner."));
         }
         link("Cause", story.cause());
         link("Pattern", story.pattern());

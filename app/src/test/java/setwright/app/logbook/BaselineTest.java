@@ -138,7 +138,7 @@ final class BaselineTest {
         Program text = new Program();
         text.run(call);
         assertThat(text.said().replaceAll("\\s+", " "))
-                .contains(" time driving ", "more than in the baseline, with the straight behind the corner");
+                .contains(" time driving ", "more than in the baseline, with the straight after the corner");
         Program alone = new Program();
         alone.run("diagnose", LAPS, "--car", SHEET);
         assertThat(alone.said().replaceAll("\\s+", " "))

@@ -73,7 +73,7 @@ final class TimeSinceInBrowserTest {
                 .isEqualTo(1);
         assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
                 .isEqualTo(true);
-        assertThat(page.locator("body").textContent()).contains("What it costs", "s are lost in corner 4");
+        assertThat(page.locator("body").textContent()).contains("What it costs", " s lost in corner 4");
         assertThat(chromium.faults()).isEmpty();
     }
 

@@ -48,6 +48,7 @@ public final class Baseline {
     private final RoadBalance reckoned;
     private final List<Double> lapsS;
     private final Map<Integer, List<Double>> cornersS;
+    private final List<Double> fuelKg;
     private final List<CornerPass> passes;
 
     private Baseline(String name, CarSheet sheet, Stint stint, HandlingTrace trace) {
@@ -58,6 +59,7 @@ public final class Baseline {
         this.shown = RoadBalance.of(stint, trace, trace.balance());
         this.reckoned = RoadBalance.of(stint, trace, trace.reference());
         this.lapsS = stint.goodLaps().stream().map(Lap::timeS).toList();
+        this.fuelKg = fuelKg(stint);
         this.cornersS = Map.copyOf(CornerTimes.of(stint));
         this.passes = CornerPasses.of(stint, trace, sheet);
     }
@@ -93,7 +95,20 @@ public final class Baseline {
         return lapsS;
     }
 
-    /** Returns what each corner took with the straight behind it, s. */
+    /** Returns the fuel on board in its laps as far as it was recorded, kg. */
+    public List<Double> fuelKg() {
+        return fuelKg;
+    }
+
+    /** Returns the same of another stint. */
+    public static List<Double> fuelKg(Stint stint) {
+        return stint.goodLaps().stream()
+                .flatMapToDouble(lap -> stint.fuelKg(lap).stream())
+                .boxed()
+                .toList();
+    }
+
+    /** Returns what each corner took with the straight after it, s. */
     public Map<Integer, List<Double>> cornersS() {
         return cornersS;
     }

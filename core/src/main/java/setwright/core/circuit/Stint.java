@@ -1,7 +1,10 @@
 package setwright.core.circuit;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import setwright.core.numerics.Robust;
 import setwright.core.recording.Channel;
+import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
 
 /**
@@ -24,5 +27,14 @@ public record Stint(Recording recording, Circuit circuit, List<Lap> laps, Channe
     /** Returns the laps that are judged. */
     public List<Lap> goodLaps() {
         return laps.stream().filter(Lap::good).toList();
+    }
+
+    /** Returns the fuel on board in a lap, kg, its median; empty where none was recorded. */
+    public OptionalDouble fuelKg(Lap lap) {
+        if (!recording.has(Quantity.FUEL_MASS)) {
+            return OptionalDouble.empty();
+        }
+        double median = Robust.median(recording.channel(Quantity.FUEL_MASS).slice(lap.from(), lap.to()));
+        return Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty();
     }
 }

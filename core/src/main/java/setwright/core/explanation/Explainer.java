@@ -18,7 +18,6 @@ import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.PassEvidence;
-import setwright.core.judgement.TimeSince;
 import setwright.core.judgement.Trigger;
 import setwright.core.numerics.Robust;
 
@@ -90,12 +89,21 @@ public final class Explainer {
                 .grounds()
                 .time()
                 .filter(time -> time.prices(finding))
-                .map(TimeSince::sentence)
-                .orElse(
-                        "The price is reckoned from the grip that one axle leaves unused"
-                                + (level ? " and from what the items of the setup cost" : "")
-                                + "; its interval holds what a driver makes of another car, which only laps of the car in good order would tell.");
+                .map(time -> time.sentence(finding))
+                .orElseGet(this::reckoned);
         return Reason.of(Kind.PRICE, sentence, new Figure("price", price.seconds(), price.low(), price.high(), "s"));
+    }
+
+    private String reckoned() {
+        boolean setup = level && !diagnosis.grounds().standing().isUnknown();
+        return "The price is reckoned from the grip that one axle leaves unused"
+                + (setup ? " and from what the items of the setup cost" : "")
+                + "; its interval holds what a driver makes of another car"
+                + (diagnosis.grounds().time().isEmpty()
+                        ? ", which only laps of the car in good order would tell."
+                        : finding.lapWide()
+                                ? ". He does it in the baseline as well, so the laps cannot tell."
+                                : ". What one corner does is not read off whole laps.");
     }
 
     private Reason laps() {

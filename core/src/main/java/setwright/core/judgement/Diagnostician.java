@@ -80,7 +80,7 @@ public final class Diagnostician {
                         .orElseGet(() -> SetupStanding.unknown(sheet)));
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         Optional<TimeSince> time = baseline.flatMap(good -> TimeSince.of(stint, sheet, good));
-        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet), time);
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, since, sheet.drivenAxle());
         List<Finding> findings = new ArrayList<>(SlidePattern.find(
                 trusted, baseline.map(Baseline::passes).orElse(List.of()), habits, belief, triggers, prices));
@@ -113,6 +113,7 @@ public final class Diagnostician {
                         finding -> finding.probability() * finding.price().seconds())
                 .reversed());
         findings.replaceAll(finding -> DriverCause.judge(finding, habits, since, lost, standing));
+        time.ifPresent(longer -> findings.replaceAll(finding -> longer.priced(finding, since)));
         List<DrivingFault> faults = DriverCause.withHarmful(habits, since, findings, grounds);
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, grounds, laps)
                 .on(grounds)

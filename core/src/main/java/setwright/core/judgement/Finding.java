@@ -111,6 +111,15 @@ public record Finding(
 
     /** Returns the same problem as the driver's doing, with one more reason. */
     Finding ofTheDriver(String reason) {
+        return with(Cause.DRIVER, price, reason);
+    }
+
+    /** Returns the same problem at another price, with one more reason. */
+    Finding costing(Price other, String reason) {
+        return with(cause, other, reason);
+    }
+
+    private Finding with(Cause otherCause, Price otherPrice, String reason) {
         List<String> reasons = new ArrayList<>(why);
         reasons.add(reason);
         return new Finding(
@@ -119,7 +128,7 @@ public record Finding(
                 balance,
                 trigger,
                 triggers,
-                Cause.DRIVER,
+                otherCause,
                 corners,
                 lapShare,
                 lapWide,
@@ -127,7 +136,7 @@ public record Finding(
                 sizeRad,
                 sizeLowRad,
                 sizeHighRad,
-                price,
+                otherPrice,
                 dependence,
                 reasons);
     }

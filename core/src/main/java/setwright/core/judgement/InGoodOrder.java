@@ -15,9 +15,14 @@ final class InGoodOrder {
                 .map(good -> "The car does what it did in " + good.name() + ", when it was in good order"
                         + grounds.lost()
                                 .map(lost -> ", though the laps are " + lost.words()
-                                        + " with the same setup: tyres, fuel, track or driver."
+                                        + " with the same setup: tyres, " + (fuelIsKnown(grounds) ? "" : "fuel, ")
+                                        + "track or driver."
                                         + where(grounds))
                                 .orElse("."));
+    }
+
+    private static boolean fuelIsKnown(Grounds grounds) {
+        return grounds.time().flatMap(TimeSince::fuel).isPresent();
     }
 
     private static String where(Grounds grounds) {

@@ -110,7 +110,7 @@ final class LevelPattern {
                 size + 1.96 * place.estimate().deviationRad(),
                 prices.level(car, place.sign(), size),
                 dependence,
-                new LevelReasons(belief, standing, prices.since()).why(place, dependence, evidence, car));
+                new LevelReasons(belief, standing).why(place, dependence, evidence, car));
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */

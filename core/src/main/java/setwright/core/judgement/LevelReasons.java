@@ -20,12 +20,10 @@ final class LevelReasons {
 
     private final BalanceBelief belief;
     private final SetupStanding standing;
-    private final Optional<TimeSince> since;
 
-    LevelReasons(BalanceBelief belief, SetupStanding standing, Optional<TimeSince> since) {
+    LevelReasons(BalanceBelief belief, SetupStanding standing) {
         this.belief = belief;
         this.standing = standing;
-        this.since = since;
     }
 
     /** Returns it, one sentence each. */
@@ -76,16 +74,12 @@ final class LevelReasons {
                 Math.toDegrees(1.96 * place.estimate().deviationRad())));
         why.add(TriggerWords.sentence(evidence));
         dependence.ifPresent(found -> why.add(found.sentence()));
-        why.add(
-                String.format(
-                        Locale.ROOT,
-                        "By balance and setup the car itself loses %.2f s a lap at the same use of its grip, give or take %.2f s%s.",
-                        Math.max(0.0, car.meanS()),
-                        1.645 * car.deviationS(),
-                        since.isPresent()
-                                ? ""
-                                : "; the interval of the price also holds what a driver makes of another car, which differs by more"));
-        since.ifPresent(time -> why.add(time.sentence()));
+        why.add(String.format(
+                Locale.ROOT,
+                "By balance and setup the car itself loses %.2f s a lap at the same use of its grip, give or take %.2f s; what a"
+                        + " driver makes of another car differs by more.",
+                Math.max(0.0, car.meanS()),
+                1.645 * car.deviationS()));
         return why;
     }
 

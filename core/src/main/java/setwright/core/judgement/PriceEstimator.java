@@ -1,7 +1,6 @@
 package setwright.core.judgement;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import setwright.core.handling.CornerPass;
@@ -16,8 +15,8 @@ import setwright.core.standing.TimeCost;
  * its limit, the other leaves force unused; shared out between them, both could corner harder by half of that, and the gain in speed is
  * followed round the lap as for a change of setup, to the end of the next straight. The setup: what the items that push the
  * balance that way cost in time by the replay, against the middle of their ranges; it also hears of grip that both axles lose,
- * and of drag. They are averaged by precision. What the driver makes of it comes on top: where a baseline tells, from the laps, else
- * in TimePrice.
+ * and of drag. They are averaged by precision. What the driver makes of it comes on top, in TimePrice; what a
+ * baseline tells of it, in TimeSince.
  *
  * A third witness was tried and left out: the time of a corner against its balance, lap by lap. In 577 corners of 50 tuning cases the
  * slope has either sign (57 % positive), adds up to 2.7 s in the median and follows the true price with a correlation of -0.08: the
@@ -40,29 +39,12 @@ final class PriceEstimator {
     private final BalanceBelief belief;
     private final SetupStanding standing;
     private final GripWorth worth;
-    private final Optional<TimeSince> since;
 
-    /**
-     * Prepares.
-     *
-     * @param since  what the laps take more than in the baseline; empty without one
-     */
-    PriceEstimator(
-            List<CornerPass> passes,
-            BalanceBelief belief,
-            SetupStanding standing,
-            GripWorth worth,
-            Optional<TimeSince> since) {
+    PriceEstimator(List<CornerPass> passes, BalanceBelief belief, SetupStanding standing, GripWorth worth) {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
         this.worth = worth;
-        this.since = since;
-    }
-
-    /** Returns what the laps take more than in the baseline: the price of what came since, all round the lap. */
-    Optional<TimeSince> since() {
-        return since;
     }
 
     /**
@@ -94,7 +76,7 @@ final class PriceEstimator {
 
     /** Prices a level of balance of which the car itself loses so much. */
     Finding.Price level(TimeCost car, BalanceSign sign, double sizeRad) {
-        return since.map(time -> time.price(sizeRad)).orElseGet(() -> TimePrice.of(car, unitS(), sign, sizeRad));
+        return TimePrice.of(car, unitS(), sign, sizeRad);
     }
 
     /**
@@ -107,11 +89,6 @@ final class PriceEstimator {
     Finding.Price slide(Phase phase, Set<Integer> corners, double lapShare, double sizeRad) {
         double seconds = lapShare * worthS(phase, corners, Yardstick.gripShare(sizeRad));
         return TimePrice.of(new TimeCost(seconds, 0.0), unitS(), BalanceSign.OVERSTEER, sizeRad);
-    }
-
-    /** The same of slides all round the lap that a car does more of than in its baseline, where there is one. */
-    Finding.Price slidesOfTheCar(Phase phase, Set<Integer> corners, double lapShare, double sizeRad) {
-        return since.map(time -> time.price(sizeRad)).orElseGet(() -> slide(phase, corners, lapShare, sizeRad));
     }
 
     /** What one per cent of grip is worth a lap, s. */

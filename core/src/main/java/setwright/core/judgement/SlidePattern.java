@@ -136,11 +136,6 @@ final class SlidePattern {
                 : corners.size() < 2
                         ? since(phase, corners.iterator().next())
                         : worthAChange(phase, speed, Robust.median(sizes));
-        boolean ofTheCar = lapWide && cause == Cause.CAR;
-        List<String> why = why(phase, showing, there, sizes, evidence, cause, counts.size(), corners.size());
-        if (ofTheCar) {
-            prices.since().ifPresent(time -> why.add(time.sentence()));
-        }
         Finding finding = new Finding(
                 phase,
                 speed,
@@ -155,10 +150,8 @@ final class SlidePattern {
                 Robust.median(sizes),
                 Robust.quantile(sizes, 0.025),
                 Robust.quantile(sizes, 0.975),
-                ofTheCar
-                        ? prices.slidesOfTheCar(phase, corners, share, Robust.median(sizes))
-                        : prices.slide(phase, corners, share, Robust.median(sizes)),
-                why);
+                prices.slide(phase, corners, share, Robust.median(sizes)),
+                why(phase, showing, there, sizes, evidence, cause, counts.size(), corners.size()));
         return Optional.of(finding);
     }
 

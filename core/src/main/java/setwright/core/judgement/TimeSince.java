@@ -1,6 +1,5 @@
 package setwright.core.judgement;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -13,24 +12,26 @@ import setwright.core.car.FuelCost;
 import setwright.core.circuit.CornerTimes;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
+import setwright.core.judgement.Finding.Cause;
 import setwright.core.numerics.Robust;
 
 /*
  * Design note. What a problem costs a driver, who learns to live with it, no model of the car tells: drivers of the same car with and without a
  * fault differ by seconds, either way (judgement.md, section 9). The laps of the same driver in the car in good order do tell. What else may have
- * come since, tyres and weather, is in the figure as well: it is said, not guessed at. Fuel is taken out where both sheets give it.
+ * come since, tyres and weather, is in the figure as well: it is said, not guessed at. Fuel is taken out where recordings or sheets give it.
+ * It prices what came since all round the lap, not what one corner does, nor what the driver does on both days.
  */
 
 /**
  * What laps take more than those of the baseline.
  *
  * @param whole    a lap
- * @param corners  each corner with the straight behind it, by its number; empty where too few laps are placed all round
+ * @param corners  each corner with the straight after it, by its number; empty where too few laps are placed all round
+ * @param fuel     what was taken out for it; empty where it is not known
  */
-public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
+public record TimeSince(Difference whole, Map<Integer, Difference> corners, Optional<Fuel> fuel) {
     private static final double NORMAL_95 = 1.96;
     private static final double NORMAL_90 = 1.645;
-    private static final String FUEL = "fuel_start_kg";
     private static final int MOST_NAMED = 4;
 
     public TimeSince {
@@ -60,21 +61,54 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
         }
     }
 
+    /**
+     * Fuel on board now less fuel then.
+     *
+     * @param kg     more than then
+     * @param share  of the mass of the car then
+     */
+    public record Fuel(double kg, double share) {
+        private static final String KEY = "fuel_start_kg";
+        /** Less moves no lap by a hundredth of a second. */
+        private static final double LEAST_KG = 0.5;
+
+        /** As recorded in both, else as both sheets give it for the start; empty where neither is so. */
+        static Optional<Fuel> of(Stint stint, CarSheet sheet, Baseline baseline) {
+            CarSheet then = baseline.sheet();
+            List<Double> recorded = Baseline.fuelKg(stint);
+            if (!recorded.isEmpty() && !baseline.fuelKg().isEmpty()) {
+                double usual = median(baseline.fuelKg());
+                double more = median(recorded) - usual;
+                return Optional.of(new Fuel(more, more / (then.massKg() + usual)));
+            }
+            double more = sheet.fuelStartKg() - then.fuelStartKg();
+            return sheet.assumes(KEY) || then.assumes(KEY)
+                    ? Optional.empty()
+                    : Optional.of(new Fuel(more, more / (then.massKg() + then.fuelStartKg())));
+        }
+
+        private String words() {
+            return Math.abs(kg) < LEAST_KG
+                    ? ""
+                    : String.format(
+                            Locale.ROOT, " (%.0f kg %s fuel allowed for)", Math.abs(kg), kg > 0.0 ? "more" : "less");
+        }
+    }
+
     /** Holds the laps of a stint against those of a baseline; empty where there are too few. */
     static Optional<TimeSince> of(Stint stint, CarSheet sheet, Baseline baseline) {
-        double heavier = heavier(sheet, baseline.sheet());
-        List<Double> now = stint.goodLaps().stream().map(Lap::timeS).toList();
+        Optional<Fuel> fuel = Fuel.of(stint, sheet, baseline);
+        double heavier = fuel.map(Fuel::share).orElse(0.0);
+        double lap = median(baseline.lapsS());
         Map<Integer, List<Double>> then = baseline.cornersS();
-        double lap = Robust.median(array(baseline.lapsS()));
-        return difference(now, baseline.lapsS(), heavier, lap)
-                .map(whole -> new TimeSince(
-                        whole,
-                        CornerTimes.of(stint).entrySet().stream()
-                                .flatMap(corner -> difference(
-                                        corner.getValue(), then.getOrDefault(corner.getKey(), List.of()), heavier, lap)
-                                        .map(found -> Map.entry(corner.getKey(), found))
-                                        .stream())
-                                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue))));
+        Map<Integer, Difference> corners = CornerTimes.of(stint).entrySet().stream()
+                .flatMap(corner ->
+                        difference(corner.getValue(), then.getOrDefault(corner.getKey(), List.of()), heavier, lap)
+                                .map(found -> Map.entry(corner.getKey(), found))
+                                .stream())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        return difference(stint.goodLaps().stream().map(Lap::timeS).toList(), baseline.lapsS(), heavier, lap)
+                .map(whole -> new TimeSince(whole, corners, fuel));
     }
 
     /** What another run makes of a lap comes together from all parts of it, in proportion to their time, each by itself. */
@@ -82,26 +116,21 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
         if (now.size() < Baseline.FEWEST_LAPS || then.size() < Baseline.FEWEST_LAPS) {
             return Optional.empty();
         }
-        double[] times = array(now);
-        double[] usual = array(then);
-        double usually = Robust.median(usual);
-        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * Math.sqrt(usually * lapS);
-        double chance = Math.hypot(Robust.medianError(times), Robust.medianError(usual));
-        double fuel = usually * heavier;
+        double usual = median(then);
+        double runs = Math.sqrt(2.0) * Yardstick.RUN_TIME_SHARE * Math.sqrt(usual * lapS);
+        double chance = Math.hypot(Robust.medianError(array(now)), Robust.medianError(array(then)));
+        double fuel = usual * heavier;
         return Optional.of(new Difference(
-                Robust.median(times) - usually - FuelCost.SHARE * fuel,
+                median(now) - usual - FuelCost.SHARE * fuel,
                 Math.hypot(FuelCost.DOUBT * fuel, Math.hypot(runs, chance))));
     }
 
-    private static double[] array(List<Double> times) {
-        return times.stream().mapToDouble(Double::doubleValue).toArray();
+    private static double median(List<Double> values) {
+        return Robust.median(array(values));
     }
 
-    /** By what share of its mass a car is heavier than then by its fuel, where both sheets say. */
-    private static double heavier(CarSheet now, CarSheet then) {
-        return now.assumes(FUEL) || then.assumes(FUEL)
-                ? 0.0
-                : (now.fuelStartKg() - then.fuelStartKg()) / (then.massKg() + then.fuelStartKg());
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Returns it where it is clearly a loss. */
@@ -111,12 +140,27 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
                 : Optional.empty();
     }
 
-    /** Returns it as the price of a problem that came since; one that is worth no change is charged in proportion. */
+    /**
+     * Returns a finding at the price that the laps give it, where it came since and holds round the lap; else as it is.
+     *
+     * @param feet  what the driver's feet ask that they did not ask in the baseline
+     */
+    Finding priced(Finding finding, FeetSince feet) {
+        boolean since =
+                finding.cause() == Cause.CAR || feet.behind(finding.phase()).isPresent();
+        return finding.lapWide() && since ? finding.costing(price(finding.sizeRad()), sentence(finding)) : finding;
+    }
+
+    /** A problem that is worth no change is charged with a loss in proportion. */
     Finding.Price price(double sizeRad) {
-        double share = TimePrice.charged(sizeRad);
+        double share = charged(sizeRad);
         double half = NORMAL_90 * whole.deviationS();
         return new Finding.Price(
                 share * whole.seconds(), share * (whole.seconds() - half), share * (whole.seconds() + half));
+    }
+
+    private double charged(double sizeRad) {
+        return whole.seconds() > 0.0 ? TimePrice.charged(sizeRad) : 1.0;
     }
 
     /** Tells whether it is what a finding is priced by. */
@@ -124,36 +168,44 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners) {
         return finding.price().equals(price(finding.sizeRad()));
     }
 
-    /** Returns why it is the price. */
-    public String sentence() {
+    /** Returns why it is the price of a finding. */
+    public String sentence(Finding finding) {
+        double share = charged(finding.sizeRad());
+        String cost = whole.seconds() < 0.0
+                ? "it costs nothing that shows"
+                : share < 1.0
+                        ? String.format(Locale.ROOT, "%.0f %% of that is its price, as it is small", 100.0 * share)
+                        : "that is its price";
         return String.format(
                         Locale.ROOT,
-                        "The laps are %.2f s %s than in the baseline, give or take %.2f s: %s, and all else that came since,"
-                                + " such as tyres or weather, is in it.",
+                        "The laps are %.2f s %s than in the baseline%s, give or take %.2f s: %s. The difference also holds all else that"
+                                + " came since, such as tyres%s or weather.",
                         Math.abs(whole.seconds()),
                         whole.seconds() < 0.0 ? "quicker" : "slower",
+                        fuel.map(Fuel::words).orElse(""),
                         NORMAL_90 * whole.deviationS(),
-                        whole.seconds() < 0.0 ? "so it costs nothing that shows" : "that is the price")
+                        cost,
+                        fuel.isPresent() ? "" : ", fuel")
                 + where().map(places -> " " + places).orElse("");
     }
 
     /** Returns where it is lost and gained, the most first; empty where no corner is clear of chance. */
     public Optional<String> where() {
-        List<Map.Entry<Integer, Difference>> clear = new ArrayList<>(corners.entrySet().stream()
+        List<Map.Entry<Integer, Difference>> clear = corners.entrySet().stream()
                 .filter(corner -> corner.getValue().clear())
                 .sorted(Comparator.comparingDouble(
                         corner -> -Math.abs(corner.getValue().seconds())))
                 .limit(MOST_NAMED)
-                .toList());
+                .toList();
         return clear.isEmpty()
                 ? Optional.empty()
                 : Optional.of(clear.stream()
                         .map(corner -> String.format(
                                 Locale.ROOT,
-                                "%.2f s are %s in corner %d",
+                                "%.2f s %s in corner %d",
                                 Math.abs(corner.getValue().seconds()),
                                 corner.getValue().seconds() > 0.0 ? "lost" : "gained",
                                 corner.getKey()))
-                        .collect(Collectors.joining(", ", "Most clearly ", ", each with the straight behind it.")));
+                        .collect(Collectors.joining(", ", "By corner, with the straight after it: ", ".")));
     }
 }

@@ -33,8 +33,7 @@ public final class TriggerStudy {
                 .orElse(SetupStanding.unknown());
         BalanceBelief belief = BalanceBelief.of(passes, standing);
         TriggerJudge triggers = new TriggerJudge(passes, belief, standing, FeetSince.NONE, sheet.drivenAxle());
-        PriceEstimator prices =
-                new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet), Optional.empty());
+        PriceEstimator prices = new PriceEstimator(passes, belief, standing, GripWorth.of(stint, driven, sheet));
         return LevelPattern.find(passes, belief, standing, triggers, prices)
                 .map(found -> triggers.ofLevel(found.phase(), found.speed(), found.balance()));
     }

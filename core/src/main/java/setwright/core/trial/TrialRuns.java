@@ -9,14 +9,11 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Sectors;
-import setwright.core.circuit.Stint;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Diagnosis;
-import setwright.core.numerics.Robust;
-import setwright.core.recording.Quantity;
 import setwright.core.replay.Pool;
 
 /*
@@ -105,7 +102,7 @@ public final class TrialRuns {
                     lap.timeS(),
                     sectors.map(parts -> parts.timesS(run.diagnosis().stint(), lap))
                             .orElse(List.of()),
-                    fuel(run.diagnosis().stint(), lap),
+                    run.diagnosis().stint().fuelKg(lap),
                     balance,
                     target.map(wanted -> mean(
                                     passes,
@@ -114,15 +111,6 @@ public final class TrialRuns {
                             .orElse(OptionalDouble.empty())));
         }
         return new TrialRun(run.name(), run.changed(), run.conditions(), run.massKg(), laps);
-    }
-
-    private static OptionalDouble fuel(Stint stint, Lap lap) {
-        if (!stint.recording().has(Quantity.FUEL_MASS)) {
-            return OptionalDouble.empty();
-        }
-        double median =
-                Robust.median(stint.recording().channel(Quantity.FUEL_MASS).slice(lap.from(), lap.to()));
-        return Double.isFinite(median) ? OptionalDouble.of(median) : OptionalDouble.empty();
     }
 
     /** Weighted with time, as the corners' own means are not. */

@@ -70,16 +70,7 @@ final class CornerTimesTest {
         Stint stint = stint(50.0);
         Circuit circuit = stint.circuit();
         List<Corner> corners = circuit.corners().stream()
-                .map(corner -> corner.number() == 1
-                        ? new Corner(
-                                1,
-                                corner.direction(),
-                                3.0,
-                                corner.turnInM(),
-                                corner.apexM(),
-                                corner.turnOutM(),
-                                corner.endM())
-                        : corner)
+                .map(corner -> corner.number() == 1 ? from(corner, 3.0) : corner)
                 .toList();
         assertThat(corners.get(0).turnInM()).isGreaterThan(3.0);
         Stint moved = StintBuilder.build(
@@ -94,5 +85,42 @@ final class CornerTimesTest {
                             .sum())
                     .isCloseTo(moved.goodLaps().get(lap).timeS(), within(1e-9));
         }
+    }
+
+    /** Of two corners on either side of the line the one after it has the way to the next. */
+    @Test
+    void cornersOnBothSidesOfTheLineKeepTheirOrder() {
+        Circuit circuit = stint(50.0).circuit();
+        double length = circuit.line().lengthM();
+        int last = circuit.corners().size();
+        List<Corner> corners = circuit.corners().stream()
+                .map(corner -> corner.number() == 1
+                        ? from(corner, 3.0)
+                        : corner.number() == last
+                                ? new Corner(
+                                        last,
+                                        corner.direction(),
+                                        length - 15.0,
+                                        length - 12.0,
+                                        length - 10.0,
+                                        length - 5.0,
+                                        length - 1.0)
+                                : corner)
+                .toList();
+        Stint moved = StintBuilder.build(
+                new Laps(Shape.road(), 1).count(6).drive().recording(),
+                new Circuit(circuit.name(), circuit.line(), corners, circuit.anchor()));
+        assertThat(CornerTimes.of(moved)).hasSize(last - 1).containsKey(1).doesNotContainKey(last);
+    }
+
+    private static Corner from(Corner corner, double startM) {
+        return new Corner(
+                corner.number(),
+                corner.direction(),
+                startM,
+                corner.turnInM(),
+                corner.apexM(),
+                corner.turnOutM(),
+                corner.endM());
     }
 }

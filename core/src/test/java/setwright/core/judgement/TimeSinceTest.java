@@ -13,6 +13,7 @@ import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
+import setwright.core.handling.Phase;
 import setwright.core.numerics.Robust;
 
 final class TimeSinceTest {
@@ -51,6 +52,25 @@ final class TimeSinceTest {
                 .orElseThrow();
     }
 
+    private static Finding finding(double sizeRad) {
+        return new Finding(
+                Phase.MID,
+                SpeedRange.ALL,
+                BalanceSign.UNDERSTEER,
+                Trigger.NONE,
+                Map.of(Trigger.NONE, 1.0),
+                Finding.Cause.CAR,
+                List.of(1, 2),
+                1.0,
+                true,
+                0.9,
+                sizeRad,
+                0.5 * sizeRad,
+                1.5 * sizeRad,
+                new Finding.Price(0.1, -1.0, 3.0),
+                List.of());
+    }
+
     private static double medianS(Stint stint) {
         return Robust.median(stint.goodLaps().stream().mapToDouble(Lap::timeS).toArray());
     }
@@ -62,13 +82,14 @@ final class TimeSinceTest {
         double lost = medianS(new Drive(seed).top(46.0).stint()) - medianS(new Drive(seed + 50L).stint());
         assertThat(since.whole().seconds()).isCloseTo(lost, within(1.0e-9)).isPositive();
         assertThat(since.lost()).isPresent();
-        assertThat(since.sentence()).contains("s slower than in the baseline");
+        assertThat(since.sentence(finding(PUSHES))).contains("s slower than in the baseline", "that is its price");
 
         TimeSince back = of(new Drive(seed + 50L), Drive.sheet(), new Drive(seed).top(46.0), Drive.sheet());
         assertThat(back.whole().seconds()).isCloseTo(-lost, within(1.0e-9));
         assertThat(back.lost()).isEmpty();
         assertThat(back.price(PUSHES).isGain()).isTrue();
-        assertThat(back.sentence()).contains("s quicker than in the baseline");
+        assertThat(back.sentence(finding(PUSHES)))
+                .contains("s quicker than in the baseline", "it costs nothing that shows");
     }
 
     /** Common practice: 0.03 s a kilogram on a lap of 90 s, for a car of about 750 kg; a point mass gives a quarter of it and more. */
@@ -114,7 +135,7 @@ final class TimeSinceTest {
                 .orElseThrow()
                 .price();
         assertThat(first.price().high() - first.price().low()).isLessThan(0.5 * (reckoned.high() - reckoned.low()));
-        assertThat(first.why()).anyMatch(why -> why.contains("that is the price"));
+        assertThat(first.why()).anyMatch(why -> why.contains("that is its price"));
     }
 
     @Test
@@ -129,13 +150,39 @@ final class TimeSinceTest {
     /** A problem that is worth no change is not charged with all that the laps lose. */
     @Test
     void aSmallProblemIsChargedInProportion() {
-        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of());
+        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
         for (double share : List.of(0.0, 0.25, 1.0)) {
             Finding.Price price = since.price(share * LevelPattern.LEAST_RAD);
             assertThat(price.seconds()).isCloseTo(share, within(1.0e-12));
             assertThat(price.high() - price.low()).isCloseTo(share * 2.0 * 1.645 * 0.1, within(1.0e-12));
         }
         assertThat(since.price(2.0 * LevelPattern.LEAST_RAD)).isEqualTo(since.price(LevelPattern.LEAST_RAD));
+        assertThat(since.sentence(finding(0.25 * LevelPattern.LEAST_RAD))).contains("25 % of that is its price");
+        TimeSince quicker = new TimeSince(new TimeSince.Difference(-1.0, 0.1), Map.of(), Optional.empty());
+        assertThat(quicker.price(0.25 * LevelPattern.LEAST_RAD).seconds())
+                .as("a gain is not the problem's")
+                .isEqualTo(-1.0);
+    }
+
+    @Test
+    void onlyWhatCameSinceAllRoundTheLapIsPricedByIt() {
+        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
+        Finding car = finding(PUSHES);
+        assertThat(since.prices(since.priced(car, FeetSince.NONE))).isTrue();
+        Finding habit = car.ofTheDriver("a habit of both days");
+        assertThat(since.priced(habit, FeetSince.NONE)).isEqualTo(habit);
+        assertThat(since.prices(habit)).isFalse();
+    }
+
+    @Test
+    void theFuelIsSaidToBeAllowedFor() {
+        TimeSince heavier = of(new Drive(1), with(50.0), new Drive(2), with(20.0));
+        assertThat(heavier.sentence(finding(PUSHES)))
+                .contains("(30 kg more fuel allowed for)", "such as tyres or weather");
+        TimeSince unknown = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
+        assertThat(unknown.sentence(finding(PUSHES)))
+                .contains("such as tyres, fuel or weather")
+                .doesNotContain("allowed for");
     }
 
     @Test
@@ -146,11 +193,12 @@ final class TimeSinceTest {
                         1, new TimeSince.Difference(0.11, 0.02),
                         2, new TimeSince.Difference(0.30, 0.02),
                         3, new TimeSince.Difference(-0.15, 0.02),
-                        4, new TimeSince.Difference(0.03, 0.02)));
+                        4, new TimeSince.Difference(0.03, 0.02)),
+                Optional.empty());
         assertThat(since.where())
-                .contains("Most clearly 0.30 s are lost in corner 2, 0.15 s are gained in corner 3,"
-                        + " 0.11 s are lost in corner 1, each with the straight behind it.");
-        assertThat(new TimeSince(new TimeSince.Difference(0.5, 0.1), Map.of()).where())
+                .contains(
+                        "By corner, with the straight after it: 0.30 s lost in corner 2, 0.15 s gained in corner 3, 0.11 s lost in corner 1.");
+        assertThat(new TimeSince(new TimeSince.Difference(0.5, 0.1), Map.of(), Optional.empty()).where())
                 .isEmpty();
     }
 

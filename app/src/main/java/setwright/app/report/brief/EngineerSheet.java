@@ -55,7 +55,7 @@ final class EngineerSheet {
                 finding.trigger().words(),
                 finding.cause().words(),
                 figures.probability(finding.probability()),
-                figures.seconds(finding.price().seconds(), 2));
+                FindingWords.brief(finding, figures));
     }
 
     private static String refused(Candidate candidate) {
