@@ -47,7 +47,7 @@ public final class FindingWords {
     static String costs(Finding finding, Figures figures) {
         Finding.Price price = finding.price();
         if (price.isGain()) {
-            return "shows, yet the laps are " + quicker(price, figures) + ": only back to back";
+            return "shows, yet the laps are " + quicker(price, figures) + ": try it back to back only";
         }
         return "costs " + (price.isNoLoss() ? NO_LOSS : figures.seconds(price.seconds(), 2) + " a lap");
     }

@@ -49,7 +49,7 @@ final class FindingWordsTest {
         assertThat(plain(FindingWords.price(finding, FIGURES)))
                 .isEqualTo("1.40 s quicker than in the baseline (1.20 to 1.60)");
         assertThat(plain(FindingWords.costs(finding, FIGURES)))
-                .isEqualTo("shows, yet the laps are 1.40 s quicker than in the baseline: only back to back");
+                .isEqualTo("shows, yet the laps are 1.40 s quicker than in the baseline: try it back to back only");
         assertThat(plain(FindingWords.brief(finding, FIGURES))).isEqualTo("1.40 s quicker");
     }
 
