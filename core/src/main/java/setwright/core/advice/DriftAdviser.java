@@ -18,7 +18,6 @@ import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Yardstick;
 import setwright.core.numerics.Robust;
 import setwright.core.numerics.SlopeInterval;
-import setwright.core.recording.Quantity;
 
 /*
  * Design note. The balance of a lap is the median, over all corners and phases, of how far it lies from that corner's and phase's own
@@ -110,26 +109,22 @@ final class DriftAdviser {
     }
 
     private static double burnt(Stint stint) {
-        if (!stint.recording().has(Quantity.FUEL_MASS)) {
-            return Double.NaN;
-        }
         List<Lap> laps = stint.goodLaps();
         return fuel(stint, laps.get(0)) - fuel(stint, laps.get(laps.size() - 1));
     }
 
     private static double fuel(Stint stint, Lap lap) {
-        return Robust.median(stint.recording().channel(Quantity.FUEL_MASS).slice(lap.from(), lap.to()));
+        return stint.fuelKg(lap).orElse(Double.NaN);
     }
 
     /** Lap times as if the fuel of the first judged lap were still on board, where it was recorded, s. */
     private static double[] times(Diagnosis diagnosis, CarSheet sheet) {
         Stint stint = diagnosis.stint();
         List<Lap> laps = stint.goodLaps();
-        boolean known = stint.recording().has(Quantity.FUEL_MASS);
-        double first = known ? fuel(stint, laps.get(0)) : 0.0;
+        double first = fuel(stint, laps.get(0));
         return laps.stream()
                 .mapToDouble(lap -> {
-                    double lighter = known ? (first - fuel(stint, lap)) / (sheet.massKg() + first) : 0.0;
+                    double lighter = (first - fuel(stint, lap)) / (sheet.massKg() + first);
                     double gained = MASS_POWER * lighter * open(diagnosis.trace(), lap) * lap.timeS();
                     return lap.timeS() + (Double.isFinite(gained) ? gained : 0.0);
                 })

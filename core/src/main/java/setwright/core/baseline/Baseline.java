@@ -59,7 +59,7 @@ public final class Baseline {
         this.shown = RoadBalance.of(stint, trace, trace.balance());
         this.reckoned = RoadBalance.of(stint, trace, trace.reference());
         this.lapsS = stint.goodLaps().stream().map(Lap::timeS).toList();
-        this.fuelKg = fuelKg(stint);
+        this.fuelKg = stint.fuelKg();
         this.cornersS = Map.copyOf(CornerTimes.of(stint));
         this.passes = CornerPasses.of(stint, trace, sheet);
     }
@@ -98,14 +98,6 @@ public final class Baseline {
     /** Returns the fuel on board in its laps as far as it was recorded, kg. */
     public List<Double> fuelKg() {
         return fuelKg;
-    }
-
-    /** Returns the same of another stint. */
-    public static List<Double> fuelKg(Stint stint) {
-        return stint.goodLaps().stream()
-                .flatMapToDouble(lap -> stint.fuelKg(lap).stream())
-                .boxed()
-                .toList();
     }
 
     /** Returns what each corner took with the straight after it, s. */

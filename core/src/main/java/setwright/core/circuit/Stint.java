@@ -29,6 +29,14 @@ public record Stint(Recording recording, Circuit circuit, List<Lap> laps, Channe
         return laps.stream().filter(Lap::good).toList();
     }
 
+    /** Returns the fuel on board in the judged laps as far as it was recorded, kg. */
+    public List<Double> fuelKg() {
+        return goodLaps().stream()
+                .flatMapToDouble(lap -> fuelKg(lap).stream())
+                .boxed()
+                .toList();
+    }
+
     /** Returns the fuel on board in a lap, kg, its median; empty where none was recorded. */
     public OptionalDouble fuelKg(Lap lap) {
         if (!recording.has(Quantity.FUEL_MASS)) {

@@ -23,6 +23,7 @@ import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.Finding.Cause;
 import setwright.core.judgement.Repeatability.AtCorner;
+import setwright.core.judgement.TimeSince.Difference;
 import setwright.core.replay.DrivenLap;
 import setwright.core.replay.GripWorth;
 import setwright.core.replay.Predictor;
@@ -89,7 +90,7 @@ public final class Diagnostician {
         Optional<Finding> suspicion = findings.stream()
                 .filter(finding -> finding.lapWide() && finding.probability() >= Certainty.SUSPECTED)
                 .max(Comparator.comparingDouble(Finding::probability));
-        Optional<LostTime> lost = time.flatMap(TimeSince::lost);
+        Optional<Difference> lost = time.flatMap(TimeSince::lost);
         Grounds grounds = new Grounds(
                 car,
                 standing,

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Finding.Cause;
+import setwright.core.judgement.TimeSince.Difference;
 import setwright.core.standing.SetupStanding;
 
 /*
@@ -46,7 +47,7 @@ final class DriverCause {
             Finding finding,
             List<DrivingFault> faults,
             FeetSince since,
-            Optional<LostTime> lost,
+            Optional<Difference> lost,
             SetupStanding standing) {
         if (finding.cause() == Cause.DRIVER) {
             return finding;
@@ -138,13 +139,13 @@ final class DriverCause {
                 .toList();
     }
 
-    static String words(DrivingFault habit, Optional<LostTime> lost) {
+    static String words(DrivingFault habit, Optional<Difference> lost) {
         if (habit.sinceTheBaseline() && lost.isPresent()) {
             return String.format(
                     Locale.ROOT,
                     "No problem of the car repeats, but the laps are %s than in the baseline, and in %d corners the %s. Technique comes"
                             + " first.",
-                    lost.get().words(),
+                    lost.get().slower(),
                     habit.corners().size(),
                     habit.kind());
         }

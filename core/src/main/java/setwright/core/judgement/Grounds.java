@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.model.CarBelief;
+import setwright.core.judgement.TimeSince.Difference;
 import setwright.core.standing.SetupStanding;
 
 /**
@@ -41,7 +42,7 @@ public record Grounds(
     }
 
     /** Returns the time that the laps lost against the baseline; empty where they are not clearly slower. */
-    public Optional<LostTime> lost() {
+    public Optional<Difference> lost() {
         return time.flatMap(TimeSince::lost);
     }
 

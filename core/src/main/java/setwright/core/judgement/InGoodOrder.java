@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.baseline.Baseline;
 import setwright.core.car.setup.SetupDifference;
+import setwright.core.judgement.TimeSince.Difference;
 
 /** What is said of a car that shows the balance of its baseline. */
 final class InGoodOrder {
@@ -14,7 +15,7 @@ final class InGoodOrder {
         return grounds.baseline()
                 .map(good -> "The car does what it did in " + good.name() + ", when it was in good order"
                         + grounds.lost()
-                                .map(lost -> ", though the laps are " + lost.words()
+                                .map(lost -> ", though the laps are " + lost.slower()
                                         + " with the same setup: tyres, " + (fuelIsKnown(grounds) ? "" : "fuel, ")
                                         + "track or driver."
                                         + where(grounds))
@@ -37,7 +38,7 @@ final class InGoodOrder {
         return "The balance is that of "
                 + grounds.baseline().map(Baseline::name).orElse("the baseline")
                 + ", when the car was in good order, but the laps are "
-                + grounds.lost().map(LostTime::words).orElse("slower")
+                + grounds.lost().map(Difference::slower).orElse("slower")
                 + ": a driver holds back what he cannot use." + where(grounds) + " Changed since: "
                 + grounds.standing().changed().stream()
                         .map(SetupDifference::words)

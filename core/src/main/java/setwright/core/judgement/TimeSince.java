@@ -20,6 +20,10 @@ import setwright.core.numerics.Robust;
  * fault differ by seconds, either way (judgement.md, section 9). The laps of the same driver in the car in good order do tell. What else may have
  * come since, tyres and weather, is in the figure as well: it is said, not guessed at. Fuel is taken out where recordings or sheets give it.
  * It prices what came since all round the lap, not what one corner does, nor what the driver does on both days.
+ *
+ * A driver holds back what he cannot use: a car that has become loose may show the balance that it showed in good order, in slower laps. So
+ * the same balance in clearly slower laps is no proof of the same car. Nor is the time a proof of a fault: tyres, fuel and track differ from
+ * run to run. It only asks for a run back to back.
  */
 
 /**
@@ -59,6 +63,11 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners, Opti
         public boolean clear() {
             return lowS() > 0.0 || highS() < 0.0;
         }
+
+        /** Returns a loss as {@code 0.52 s slower (0.31 to 0.73)}. */
+        String slower() {
+            return String.format(Locale.ROOT, "%.2f s slower (%.2f to %.2f)", seconds, lowS(), highS());
+        }
     }
 
     /**
@@ -75,7 +84,7 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners, Opti
         /** As recorded in both, else as both sheets give it for the start; empty where neither is so. */
         static Optional<Fuel> of(Stint stint, CarSheet sheet, Baseline baseline) {
             CarSheet then = baseline.sheet();
-            List<Double> recorded = Baseline.fuelKg(stint);
+            List<Double> recorded = stint.fuelKg();
             if (!recorded.isEmpty() && !baseline.fuelKg().isEmpty()) {
                 double usual = median(baseline.fuelKg());
                 double more = median(recorded) - usual;
@@ -134,10 +143,8 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners, Opti
     }
 
     /** Returns it where it is clearly a loss. */
-    Optional<LostTime> lost() {
-        return whole.lowS() > 0.0
-                ? Optional.of(new LostTime(whole.seconds(), whole.lowS(), whole.highS()))
-                : Optional.empty();
+    Optional<Difference> lost() {
+        return whole.lowS() > 0.0 ? Optional.of(whole) : Optional.empty();
     }
 
     /**

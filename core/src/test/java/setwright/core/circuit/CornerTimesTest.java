@@ -23,13 +23,7 @@ final class CornerTimesTest {
         assertThat(times)
                 .containsOnlyKeys(
                         stint.circuit().corners().stream().map(Corner::number).toList());
-        for (int i = 0; i < stint.goodLaps().size(); i++) {
-            int lap = i;
-            assertThat(times.values().stream()
-                            .mapToDouble(laps -> laps.get(lap))
-                            .sum())
-                    .isCloseTo(stint.goodLaps().get(lap).timeS(), within(1e-9));
-        }
+        mustMakeTheLaps(times, stint);
         assertThat(times.values())
                 .allSatisfy(laps ->
                         assertThat(laps).allSatisfy(time -> assertThat(time).isNotNegative()));
@@ -78,13 +72,7 @@ final class CornerTimesTest {
                 new Circuit(circuit.name(), circuit.line(), corners, circuit.anchor()));
         Map<Integer, List<Double>> times = CornerTimes.of(moved);
         assertThat(times).hasSize(corners.size());
-        for (int i = 0; i < moved.goodLaps().size(); i++) {
-            int lap = i;
-            assertThat(times.values().stream()
-                            .mapToDouble(laps -> laps.get(lap))
-                            .sum())
-                    .isCloseTo(moved.goodLaps().get(lap).timeS(), within(1e-9));
-        }
+        mustMakeTheLaps(times, moved);
     }
 
     /** Of two corners on either side of the line the one after it has the way to the next. */
@@ -122,5 +110,15 @@ final class CornerTimesTest {
                 corner.apexM(),
                 corner.turnOutM(),
                 corner.endM());
+    }
+
+    private static void mustMakeTheLaps(Map<Integer, List<Double>> times, Stint stint) {
+        for (int i = 0; i < stint.goodLaps().size(); i++) {
+            int lap = i;
+            assertThat(times.values().stream()
+                            .mapToDouble(laps -> laps.get(lap))
+                            .sum())
+                    .isCloseTo(stint.goodLaps().get(lap).timeS(), within(1e-9));
+        }
     }
 }
