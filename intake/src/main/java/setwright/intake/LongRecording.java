@@ -3,6 +3,14 @@ package setwright.intake;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import setwright.core.car.CarSheet;
 import setwright.intake.gather.Gatherer;
@@ -12,6 +20,9 @@ import setwright.intake.table.Table;
 
 /** Files of any length, read part by part, each as if the file held nothing else. Most have one part. */
 public final class LongRecording {
+    /** One is read while another is written: both cores are busy, and memory stays bounded. */
+    private static final int AT_ONCE = 2;
+
     private final Table table;
     private final Optional<ChannelMap> map;
     private final Optional<CarSheet> car;
@@ -50,7 +61,47 @@ public final class LongRecording {
     }
 
     /**
-     * Reads a part; whoever reads many should let go of each before the next.
+     * Works on all parts, two at a time: so many are in memory. Where one fails, no later one is begun.
+     *
+     * @param work  for a part, counted from 0; on a thread of its own when there are many
+     * @return what came of each, in order
+     */
+    public <T> List<T> each(IntFunction<T> work) {
+        if (count() == 1) {
+            return List.of(work.apply(0));
+        }
+        ExecutorService threads = Executors.newFixedThreadPool(AT_ONCE);
+        AtomicInteger failed = new AtomicInteger(count());
+        List<CompletableFuture<T>> coming = IntStream.range(0, count())
+                .mapToObj(k -> CompletableFuture.supplyAsync(() -> unless(failed, work, k), threads))
+                .toList();
+        threads.shutdown();
+        coming.forEach(one -> one.exceptionally(failure -> null).join());
+        try {
+            return coming.stream().map(CompletableFuture::join).toList();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof Error own) {
+                throw own;
+            }
+            throw e.getCause() instanceof RuntimeException own ? own : e;
+        }
+    }
+
+    /** Unless an earlier part has failed: so the first that did is found first. */
+    private static <T> T unless(AtomicInteger failed, IntFunction<T> work, int part) {
+        if (failed.get() < part) {
+            throw new CancellationException();
+        }
+        try {
+            return work.apply(part);
+        } catch (RuntimeException | Error e) {
+            failed.accumulateAndGet(part, Math::min);
+            throw e;
+        }
+    }
+
+    /**
+     * Reads a part; whoever reads many goes by {@link #each}.
      *
      * @param index  counted from 0
      * @throws setwright.intake.problem.InputProblem when it cannot be used

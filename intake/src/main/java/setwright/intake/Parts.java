@@ -14,7 +14,8 @@ import setwright.intake.table.Table;
 import setwright.intake.table.TableColumn;
 
 /**
- * Cuts what was recorded for longer than any stint into parts: as late as the longest stint allows, where the car stands.
+ * Cuts what was recorded for longer than any stint into as few parts as that allows, as even as stops let them be: an even cut leaves no
+ * rest of a few laps that nothing can be told from.
  *
  * <p>Nothing that is judged lasts so long: tyres, fuel and often the driver are others after a stop. And what is held in memory at a
  * time stays bounded.
@@ -120,28 +121,48 @@ final class Parts {
         List<Part> parts = new ArrayList<>();
         int from = 0;
         while (from < table.rowCount()) {
-            int end = behind(from, longestS);
-            OptionalInt stop =
-                    end == table.rowCount() || speed.isEmpty() ? OptionalInt.empty() : lastStop(from, end, speed.get());
-            int to = stop.orElse(end);
+            int latest = behind(from, longestS);
+            int even = latest == table.rowCount() ? latest : behind(from, evenS(from));
+            OptionalInt stop = latest == table.rowCount() || speed.isEmpty()
+                    ? OptionalInt.empty()
+                    : stopNearest(even, from, latest, speed.get());
+            int to = stop.orElse(even);
             parts.add(new Part(from, to, to == table.rowCount() || stop.isPresent()));
             from = to;
         }
         return parts;
     }
 
-    /** The middle of the last stop in some rows that is not at their beginning. */
-    private OptionalInt lastStop(int from, int to, MapEntry entry) {
+    /** How long each part would last if what follows a row were cut evenly, s; the longest where the clock does not tell. */
+    private double evenS(int from) {
+        double begin = Double.NaN;
+        for (int i = from; Double.isNaN(begin) && i < table.rowCount(); i++) {
+            begin = time.get(i) * secondsPerUnit;
+        }
+        double end = Double.NaN;
+        for (int i = table.rowCount() - 1; Double.isNaN(end) && i >= from; i--) {
+            end = time.get(i) * secondsPerUnit;
+        }
+        double restS = end - begin;
+        return restS > longestS ? restS / Math.ceil(restS / longestS) : longestS;
+    }
+
+    /** The middle of that stop in some rows, not at their beginning, that is nearest to a row. */
+    private OptionalInt stopNearest(int row, int from, int to, MapEntry entry) {
         TableColumn speed = table.column(entry.column()).orElseThrow();
+        OptionalInt nearest = OptionalInt.empty();
         int end = to;
         for (int i = to - 1; i >= from; i--) {
             if (!(Math.abs(entry.toSi(speed.get(i))) < STANDING_MPS)) {
                 if (end > i + 1 && (time.get(end - 1) - time.get(i + 1)) * secondsPerUnit >= STOP_S) {
-                    return OptionalInt.of((i + 1 + end) >>> 1);
+                    int middle = (i + 1 + end) >>> 1;
+                    if (nearest.isEmpty() || Math.abs(middle - row) < Math.abs(nearest.getAsInt() - row)) {
+                        nearest = OptionalInt.of(middle);
+                    }
                 }
                 end = i;
             }
         }
-        return OptionalInt.empty();
+        return nearest;
     }
 }

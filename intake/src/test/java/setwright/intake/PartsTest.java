@@ -1,6 +1,7 @@
 package setwright.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,9 +35,12 @@ class PartsTest {
     @TempDir
     private Path folder;
 
-    /** Stops of 20 and 15 s are stops, one of 5 s is a spin; after the second the car goes on for longer than a part may last. */
+    /**
+     * Stops of 20 and 15 s are stops, one of 5 s is a spin. Four parts of an hour would end at 900 s: the second stop is nearer to that than the
+     * first. Behind it the car goes on for 2692.5 s, three parts.
+     */
     @Test
-    void cutsLateWhereTheCarStands() {
+    void cutsEvenlyAndWhereTheCarStands() {
         double[] speed = driving(3600);
         stand(speed, 0, 30);
         stand(speed, 500, 520);
@@ -41,9 +49,45 @@ class PartsTest {
         assertThat(parts(speed, 1000.0))
                 .containsExactly(
                         new Part(0, 9075, true),
-                        new Part(9075, 19076, false),
-                        new Part(19076, 29077, false),
-                        new Part(29077, 36000, true));
+                        new Part(9075, 18050, false),
+                        new Part(18050, 27025, false),
+                        new Part(27025, 36000, true));
+    }
+
+    /** What is a little longer than a stint does not leave a rest of some seconds. */
+    @Test
+    void leavesNoLittleRest() {
+        assertThat(parts(driving(1010), 1000.0)).containsExactly(new Part(0, 5050, false), new Part(5050, 10100, true));
+    }
+
+    /** In order, two at a time, and none is begun once one has failed. */
+    @Test
+    void worksOnAllPartsInOrder() throws IOException {
+        Path file = folder.resolve("long.csv");
+        Files.writeString(file, new SyntheticRun(5L, 600.0).csv(SyntheticRun.plain(true), ',', false));
+        LongRecording parts = LongRecording.open(RecordingFiles.of(file), Optional.empty(), Optional.empty(), 100.0);
+        AtomicInteger busy = new AtomicInteger();
+        AtomicInteger busiest = new AtomicInteger();
+        assertThat(parts.each(part -> {
+                    busiest.accumulateAndGet(busy.incrementAndGet(), Math::max);
+                    int rows = parts.read(part).recording().sampleCount();
+                    busy.decrementAndGet();
+                    return List.of(part, rows > 0 ? 1 : 0);
+                }))
+                .hasSize(parts.count())
+                .isEqualTo(IntStream.range(0, parts.count())
+                        .mapToObj(part -> List.of(part, 1))
+                        .toList());
+        assertThat(busiest.get()).isBetween(1, 2);
+
+        Set<Integer> begun = ConcurrentHashMap.newKeySet();
+        assertThatThrownBy(() -> parts.each(part -> {
+                    begun.add(part);
+                    throw new IllegalStateException("part " + part);
+                }))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("part 0");
+        assertThat(begun).hasSizeLessThanOrEqualTo(2).contains(0);
     }
 
     @Test
@@ -87,8 +131,8 @@ class PartsTest {
         assertThat(parts.count()).isEqualTo(3);
         assertThat(parts.suffix(1)).isEqualTo(", part 2 of 3");
         for (int k = 0; k < 3; k++) {
-            int from = 1 + k * 12_501;
-            int to = Math.min(lines.size(), from + 12_501);
+            int from = 1 + k * 10_000;
+            int to = Math.min(lines.size(), from + 10_000);
             Path alone = folder.resolve("alone.csv");
             Files.write(
                     alone,

@@ -63,7 +63,7 @@ public final class Adding {
         DrivenCar car = DrivenCar.of(logbook, request.sheet(), request.car(), request.setup(), request.name());
         LongRecording parts =
                 LongRecording.open(request.files(), request.map().map(ChannelMapFile::read), Optional.of(car.sheet()));
-        List<Incoming> incoming = new IncomingParts(logbook, request, digest).read(parts, progress);
+        List<Incoming> incoming = new IncomingParts(logbook, request, digest, parts, progress).read();
         return logbook.with(tables -> {
             List<Added> meanwhile = known(tables, digest);
             return meanwhile.isEmpty() ? enter(tables, request, car, incoming) : meanwhile;

@@ -3,6 +3,7 @@ package setwright.app.logbook;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Lap;
 import setwright.core.recording.Calibration;
@@ -32,6 +33,26 @@ record Incoming(
         List<Calibration> calibrations,
         OptionalDouble trackCelsius,
         List<String> remarks) {
+    /**
+     * Returns it as one of several of a file.
+     *
+     * @param file    the file's own digest
+     * @param number  counted from 0, of those that are kept
+     * @param left    what is to be said of parts before it that are not
+     */
+    Incoming numbered(String file, int number, List<String> left) {
+        return new Incoming(
+                number == 0,
+                recording.from(digest(file, number)),
+                circuit,
+                row,
+                told,
+                laps,
+                calibrations,
+                trackCelsius,
+                Stream.concat(left.stream(), remarks.stream()).toList());
+    }
+
     /** What tells a part of a file from all others: the first has the file's own digest. */
     static String digest(String file, int part) {
         return part == 0 ? file : file + "/" + part;

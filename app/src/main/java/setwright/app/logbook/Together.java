@@ -20,11 +20,6 @@ final class Together {
         return CompletableFuture.supplyAsync(work, THREADS);
     }
 
-    /** Begins work when other work is done, well or not. */
-    static <T> CompletableFuture<T> then(CompletableFuture<?> first, Supplier<T> work) {
-        return first.handleAsync((result, failure) -> work.get(), THREADS);
-    }
-
     /** Waits for a result; fails as the work did. */
     static <T> T result(CompletableFuture<T> work) {
         try {

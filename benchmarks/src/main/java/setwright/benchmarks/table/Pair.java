@@ -1,5 +1,7 @@
 package setwright.benchmarks.table;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import setwright.benchmarks.laps.TenLaps;
@@ -7,10 +9,12 @@ import setwright.core.car.CarSheet;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Diagnostician;
 import setwright.core.recording.Recording;
+import setwright.intake.LongRecording;
 import setwright.intake.RecordingReader;
 import setwright.intake.car.CarSheetReader;
 import setwright.intake.columns.RecordingColumns;
 import setwright.intake.csv.CsvReader;
+import setwright.intake.gather.RecordingFiles;
 
 /** Two things that are done in turn in one warm process: ours and what it is compared with. */
 interface Pair {
@@ -69,7 +73,7 @@ interface Pair {
                 }
                 case IMPORT -> {
                     Duck duck = new Duck(threads);
-                    yield of(() -> RecordingColumns.write(kept, recording(file, car)), () -> duck.copy(file, copied));
+                    yield of(() -> keep(file, car, folder), () -> duck.copy(file, copied));
                 }
                 case SCAN -> {
                     RecordingColumns.write(kept, recording(file, car));
@@ -86,6 +90,21 @@ interface Pair {
                 case REPLAY -> new ReplayPair();
                 case LAP -> new LapPair();
             };
+        }
+
+        /** As `add` does: part by part, when it lasts longer than a stint. */
+        private static void keep(Path file, CarSheet car, Path folder) {
+            LongRecording parts = LongRecording.open(RecordingFiles.of(file), Optional.empty(), Optional.of(car));
+            parts.each(part -> {
+                try {
+                    RecordingColumns.write(
+                            folder.resolve("kept-" + part + ".parquet"),
+                            parts.read(part).recording());
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+                return part;
+            });
         }
 
         private static Recording recording(Path file, CarSheet car) {

@@ -24,4 +24,9 @@ public record RecordingRow(
         long samples,
         String channels,
         String remarks,
-        Instant addedAt) {}
+        Instant addedAt) {
+    /** Returns the same from a file of another digest. */
+    public RecordingRow from(String digest) {
+        return new RecordingRow(id, name, digest, file, fileDigest, rateHz, samples, channels, remarks, addedAt);
+    }
+}
