@@ -56,7 +56,8 @@ final class PositionMapper {
                 unwrapped = node * line.stepM();
             } else {
                 node = near(i, unwrapped + travelled, 8.0 + 3.0 * track.noiseM() + 0.15 * travelled);
-                if (distance(i, node) > LOST_M + 4.0 * track.noiseM()) {
+                double lost = LOST_M + 4.0 * track.noiseM();
+                if (square(i, node) > lost * lost) {
                     node = search(i);
                 }
             }
@@ -83,8 +84,10 @@ final class PositionMapper {
         return new Placement(station, offset);
     }
 
-    private double distance(int sample, int node) {
-        return Math.hypot(track.x(sample) - line.x(node), track.y(sample) - line.y(node));
+    private double square(int sample, int node) {
+        double dx = track.x(sample) - line.x(node);
+        double dy = track.y(sample) - line.y(node);
+        return dx * dx + dy * dy;
     }
 
     private int near(int sample, double expectedM, double reachM) {
@@ -95,9 +98,7 @@ final class PositionMapper {
         double nearest = Double.POSITIVE_INFINITY;
         for (int k = low; k <= high; k++) {
             int node = Math.floorMod(k, nodes);
-            double dx = track.x(sample) - line.x(node);
-            double dy = track.y(sample) - line.y(node);
-            double square = dx * dx + dy * dy;
+            double square = square(sample, node);
             if (square < nearest) {
                 nearest = square;
                 best = node;

@@ -253,37 +253,32 @@ public final class Robust {
             throw new IllegalArgumentException(
                     "a regression on " + width + " predictors needs more than " + use.length + " samples");
         }
+        double[] norms = norms(predictors, use);
         double[] weights = new double[use.length];
         Arrays.fill(weights, 1.0);
-        double[] coefficients = weighted(predictors, y, use, weights);
+        double[] coefficients = weighted(predictors, y, use, weights, norms);
+        double[] sizes = new double[use.length];
         double scale = 0.0;
         for (int iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
-            double[] residuals = residuals(predictors, y, use, coefficients);
-            double newScale = MAD_TO_SIGMA * median(absolute(residuals));
+            residualSizes(predictors, y, use, coefficients, sizes);
+            double newScale = MAD_TO_SIGMA * median(sizes);
             for (int i = 0; i < use.length; i++) {
-                weights[i] = huber(residuals[i], newScale);
+                weights[i] = huber(sizes[i], newScale);
             }
             if (newScale == 0.0 || Math.abs(newScale - scale) < 1.0e-9 * newScale) {
                 scale = newScale;
                 break;
             }
             scale = newScale;
-            coefficients = weighted(predictors, y, use, weights);
+            coefficients = weighted(predictors, y, use, weights, norms);
         }
-        return new Fit(coefficients, standardErrors(predictors, y, use, weights, scale), scale, use.length);
+        double[] errors = standardErrors(predictors, y, use, weights, norms, scale);
+        return new Fit(coefficients, errors, scale, use.length);
     }
 
     private static double huber(double residual, double scale) {
         double size = Math.abs(residual);
         return size <= HUBER_K * scale ? 1.0 : HUBER_K * scale / size;
-    }
-
-    private static double[] absolute(double[] values) {
-        double[] sizes = new double[values.length];
-        for (int i = 0; i < sizes.length; i++) {
-            sizes[i] = Math.abs(values[i]);
-        }
-        return sizes;
     }
 
     private static int[] finiteRows(double[][] predictors, double[] y) {
@@ -301,16 +296,16 @@ public final class Robust {
         return Arrays.copyOf(rows, count);
     }
 
-    private static double[] residuals(double[][] predictors, double[] y, int[] use, double[] coefficients) {
-        double[] residuals = new double[use.length];
+    private static void residualSizes(
+            double[][] predictors, double[] y, int[] use, double[] coefficients, double[] sizes) {
         for (int i = 0; i < use.length; i++) {
-            double sum = y[use[i]];
+            int row = use[i];
+            double sum = y[row];
             for (int j = 0; j < coefficients.length; j++) {
-                sum -= coefficients[j] * predictors[j][use[i]];
+                sum -= coefficients[j] * predictors[j][row];
             }
-            residuals[i] = sum;
+            sizes[i] = Math.abs(sum);
         }
-        return residuals;
     }
 
     /** Column norms, so that predictors in unlike units are equally well conditioned. */
@@ -354,8 +349,7 @@ public final class Robust {
         return sums;
     }
 
-    private static double[] weighted(double[][] predictors, double[] y, int[] use, double[] weights) {
-        double[] norms = norms(predictors, use);
+    private static double[] weighted(double[][] predictors, double[] y, int[] use, double[] weights, double[] norms) {
         int width = predictors.length;
         double[][] sums = normal(predictors, y, use, weights, norms);
         RealMatrix matrix = new Array2DRowRealMatrix(Arrays.copyOf(sums, width));
@@ -390,8 +384,7 @@ public final class Robust {
     }
 
     private static double[] standardErrors(
-            double[][] predictors, double[] y, int[] use, double[] weights, double scale) {
-        double[] norms = norms(predictors, use);
+            double[][] predictors, double[] y, int[] use, double[] weights, double[] norms, double scale) {
         double[][] sums = normal(predictors, y, use, weights, norms);
         RealMatrix covariance = new SingularValueDecomposition(
                         new Array2DRowRealMatrix(Arrays.copyOf(sums, predictors.length)))

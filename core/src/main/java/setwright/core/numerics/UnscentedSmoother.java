@@ -141,12 +141,14 @@ public final class UnscentedSmoother {
                 means[vector + i] += sum;
             }
             // covariance: P + G (Ps - P-) G'
+            for (int k = 0; k < n * n; k++) {
+                root[k] = covariances[matrix + n * n + k] - predictedCovariances[matrix + n * n + k];
+            }
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < n; j++) {
                     double sum = 0.0;
                     for (int k = 0; k < n; k++) {
-                        int at = matrix + n * n + k * n + j;
-                        sum += work[i * n + k] * (covariances[at] - predictedCovariances[at]);
+                        sum += work[i * n + k] * root[j * n + k]; // it is symmetric
                     }
                     covariance[i * n + j] = sum;
                 }
@@ -210,16 +212,20 @@ public final class UnscentedSmoother {
                 crossCovariances[at + i * n + j] = mixed;
             }
         }
-        for (int p = 0; p < 2 * n; p++) {
+        // state by state, as they are added up
+        int count = 2 * n;
+        for (int p = 0; p < count; p++) {
             for (int i = 0; i < n; i++) {
-                moved[p * n + i] -= mean[i];
+                points[i * count + p] = moved[p * n + i] - mean[i];
             }
         }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
                 double own = 0.0;
-                for (int p = 0; p < 2 * n; p++) {
-                    own += moved[p * n + i] * moved[p * n + j];
+                int ofI = i * count;
+                int ofJ = j * count;
+                for (int p = 0; p < count; p++) {
+                    own += points[ofI + p] * points[ofJ + p];
                 }
                 covariance[i * n + j] = own / (2 * n);
                 covariance[j * n + i] = covariance[i * n + j];
