@@ -29,7 +29,18 @@ record DiagnosisJson(
         Optional<AxlesJson> axles,
         AdviceJson advice,
         SensorsJson sensors,
-        @JsonProperty("more_laps") OptionalInt moreLaps) {
+        @JsonProperty("more_laps") OptionalInt moreLaps,
+        @JsonProperty("in_one_corner") List<Seen> inOneCorner) {
+
+    /** What shows in one corner alone. */
+    record Seen(
+            int corner,
+            String phase,
+            String balance,
+            @JsonProperty("lap_share") OptionalDouble lapShare,
+            @JsonProperty("size_deg") OptionalDouble sizeDeg,
+            @JsonProperty("size_deg_low") OptionalDouble sizeDegLow,
+            @JsonProperty("size_deg_high") OptionalDouble sizeDegHigh) {}
 
     /** What laps take more than those of the baseline. */
     record TimeSince(Longer lap, List<LongerAt> corners) {}

@@ -113,7 +113,19 @@ public final class DiagnosisJsonWriter {
                 diagnosis.axles().map(AxlesJsonWriter::of),
                 AdviceJsonWriter.of(answer),
                 SensorsJsonWriter.of(answer),
-                LapsNeeded.forVerdict(diagnosis));
+                LapsNeeded.forVerdict(diagnosis),
+                diagnosis.inOneCorner().stream().map(DiagnosisJsonWriter::seen).toList());
+    }
+
+    private static DiagnosisJson.Seen seen(Finding slide) {
+        return new DiagnosisJson.Seen(
+                slide.corners().get(0),
+                slide.phase().words(),
+                slide.balance().words(),
+                known(slide.lapShare()),
+                degrees(slide.sizeRad()),
+                degrees(slide.sizeLowRad()),
+                degrees(slide.sizeHighRad()));
     }
 
     private static DiagnosisJson.TimeSince since(TimeSince time) {

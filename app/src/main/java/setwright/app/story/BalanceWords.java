@@ -43,6 +43,7 @@ final class BalanceWords {
                         finding -> details.add("That is its size while the axle slides; over the whole phase, which the"
                                 + " table shows, the balance is milder or even the other way."));
         places.forEach(place -> details.add(sentence(place, figures)));
+        diagnosis.inOneCorner().forEach(seen -> details.add(seen(seen, figures)));
         details.add("Sizes are angles: how much more the front tyres slip than the rear ones, compared with "
                 + table.against()
                 + ". One typical setup change moves it by about "
@@ -90,6 +91,15 @@ final class BalanceWords {
                 + finding.balance().words() + " of " + figures.degreesSize(finding.sizeRad()) + " ("
                 + figures.number(Math.toDegrees(finding.sizeLowRad()), 2) + " to "
                 + figures.number(Math.toDegrees(finding.sizeHighRad()), 2) + ")");
+    }
+
+    private static String seen(Finding slide, Figures figures) {
+        return Figures.sentence(
+                        "In " + Figures.corners(slide.corners()) + " alone the rear lets go " + when(slide.phase())
+                                + " on " + figures.percent(slide.lapShare()) + " of the laps, by "
+                                + figures.degreesSize(slide.sizeRad()))
+                + " A car in good order does that in one corner or another, so that it says nothing of this one; a"
+                + " baseline would.";
     }
 
     private static List<Place> places(BalanceTable table) {

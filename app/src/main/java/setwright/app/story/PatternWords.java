@@ -18,10 +18,20 @@ final class PatternWords {
         }
         return new Story.Link(
                 "What repeats, and what does it cost?",
-                findings.isEmpty()
-                        ? "No problem repeats beyond chance in these laps."
-                        : sentence(findings.get(0), figures),
+                findings.isEmpty() ? nothing(diagnosis) : sentence(findings.get(0), figures),
                 details);
+    }
+
+    private static String nothing(Diagnosis diagnosis) {
+        List<Integer> alone = diagnosis.inOneCorner().stream()
+                .flatMap(seen -> seen.corners().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        return alone.isEmpty()
+                ? "No problem repeats beyond chance in these laps."
+                : "No problem repeats round the lap; the rear lets go in " + Figures.corners(alone)
+                        + (alone.size() == 1 ? " alone." : ", in each by itself.");
     }
 
     private static String sentence(Finding finding, Figures figures) {

@@ -24,6 +24,7 @@ import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.Grounds;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.AtCorner;
 import setwright.core.judgement.Repeatability.Measure;
@@ -103,6 +104,44 @@ public final class Example {
                 answer.car(),
                 List.of(),
                 List.of());
+    }
+
+    /** Returns the answer without findings, but with a rear that lets go on entry of corner 5 alone. */
+    public static Answer seenInOneCorner() {
+        Answer answer = without(Verdict.NOTHING_TO_CHANGE, "balanced");
+        Diagnosis d = answer.diagnosis();
+        Finding slow = entry(List.of(5));
+        Finding seen = new Finding(
+                slow.phase(),
+                slow.speed(),
+                slow.balance(),
+                slow.trigger(),
+                slow.triggers(),
+                slow.cause(),
+                slow.corners(),
+                0.92,
+                false,
+                0.49,
+                slow.sizeRad(),
+                slow.sizeLowRad(),
+                slow.sizeHighRad(),
+                slow.price(),
+                slow.why());
+        Grounds none = Grounds.NONE;
+        Grounds grounds = new Grounds(
+                none.car(), none.standing(), none.levels(), none.level(), none.baseline(), none.time(), List.of(seen));
+        Diagnosis one = new Diagnosis(
+                d.stint(),
+                d.trace(),
+                d.passes(),
+                d.repeatability(),
+                d.faults(),
+                d.findings(),
+                d.verdict(),
+                d.reason(),
+                grounds,
+                d.axles());
+        return new Answer(one, answer.car(), answer.channels(), answer.remarks());
     }
 
     private static Repeatability repeatability(Circuit circuit) {

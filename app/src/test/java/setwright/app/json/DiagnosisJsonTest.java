@@ -136,6 +136,23 @@ final class DiagnosisJsonTest {
     }
 
     @Test
+    void aSlideInOneCornerAloneIsNoFindingButSeen() {
+        String json = DiagnosisJsonWriter.write(Example.seenInOneCorner());
+        assertThat(faults(json)).isEmpty();
+        assertThat(read(json).at("/findings").size()).isZero();
+        JsonNode seen = read(json).at("/in_one_corner");
+        assertThat(seen.size()).isEqualTo(1);
+        assertThat(seen.at("/0/corner").asInt()).isEqualTo(5);
+        assertThat(seen.at("/0/balance").asString()).isEqualTo("oversteer");
+        assertThat(seen.at("/0/lap_share").asDouble()).isEqualTo(0.92);
+        assertThat(seen.at("/0/size_deg").asDouble()).isEqualTo(0.46);
+        assertThat(read(DiagnosisJsonWriter.write(Example.answer()))
+                        .at("/in_one_corner")
+                        .size())
+                .isZero();
+    }
+
+    @Test
     void axlesThatWereNotLookedAtAreNull() {
         String json = DiagnosisJsonWriter.write(Example.without(Verdict.NOTHING_TO_CHANGE, "because"));
         assertThat(read(json).at("/axles").isNull()).isTrue();

@@ -44,6 +44,20 @@ final class StorytellerTest {
         assertThat(story.next().get(0)).startsWith("Leave the car as it is");
     }
 
+    /** It is told, and that it says nothing of the car. */
+    @Test
+    void aSlideInOneCornerAloneIsSeenButNoProblem() {
+        Story story = Storyteller.tell(Example.seenInOneCorner(), FIGURES);
+        assertThat(story.balance().answer()).startsWith("No fault stands out beyond doubt");
+        assertThat(story.balance().details())
+                .anySatisfy(detail -> assertThat(detail.replace(Figures.KEPT_TOGETHER, ' '))
+                        .startsWith("In corner 5 alone the rear lets go on entry on 92 % of the laps, by 0.46 deg.")
+                        .contains("says nothing of this one"));
+        assertThat(story.pattern().answer().replace(Figures.KEPT_TOGETHER, ' '))
+                .isEqualTo("No problem repeats round the lap; the rear lets go in corner 5 alone.");
+        assertThat(story.next().get(0)).startsWith("Leave the car as it is");
+    }
+
     @Test
     void whatWasTakenOtherwiseThanItsHeaderSaysIsTold() {
         Answer answer = Example.answer();

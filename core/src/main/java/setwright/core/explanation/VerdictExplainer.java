@@ -147,9 +147,12 @@ public final class VerdictExplainer {
                                         ? "something else stands in the way of a verdict."
                                         : "it belongs to " + Words.corners(finding.corners())
                                                 + " alone: a change for it would be felt all round the lap.")
-                        : Words.format(
-                                "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
-                                Words.probability(finding.probability()), Words.probability(least));
+                        : diagnosis.inOneCorner().contains(finding)
+                                ? "It happens, but it says nothing of the car: one in good order does that in one corner or another as"
+                                        + " often as one with a fault."
+                                : Words.format(
+                                        "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
+                                        Words.probability(finding.probability()), Words.probability(least));
         return Reason.of(
                 Kind.WHY_NOT,
                 sentence,
@@ -195,7 +198,8 @@ public final class VerdictExplainer {
                             ? "More laps like these would not make it count; only if it came in more of them."
                                     + witnesses(finding)
                             : "More laps would not make it a reason to change the car; it would have to show in other"
-                                    + " corners too.");
+                                    + " corners too."
+                                    + (against() ? "" : " Whether it came with a change would be told by" + BASELINE));
         }
         return level(finding);
     }

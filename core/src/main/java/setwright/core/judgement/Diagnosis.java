@@ -51,6 +51,23 @@ public record Diagnosis(
         this(stint, trace, passes, repeatability, faults, findings, verdict, reason, Grounds.NONE, Optional.empty());
     }
 
+    /**
+     * Returns what shows in one corner alone, lap after lap, and of which nobody can tell whether it is the car's, the driver's or the
+     * place's, the surest first; empty against a baseline, which tells.
+     */
+    public List<Finding> inOneCorner() {
+        double least = Certainty.ALONE * Certainty.OF_THE_CAR_IN_ONE_CORNER;
+        return grounds.considered().stream()
+                .filter(found -> grounds.baseline().isEmpty() && repeatability.repeatable())
+                .filter(found -> !found.lapWide()
+                        && found.corners().size() == 1
+                        && found.cause() == Finding.Cause.CAR
+                        && !grounds.isLevel(found))
+                .filter(found ->
+                        found.probability() >= least && findings.stream().noneMatch(found::isSamePattern))
+                .toList();
+    }
+
     /** Returns it with its grounds. */
     Diagnosis on(Grounds found) {
         return new Diagnosis(stint, trace, passes, repeatability, faults, findings, verdict, reason, found, axles);

@@ -1,6 +1,5 @@
 package setwright.core.judgement;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,19 +51,11 @@ final class LevelPattern {
             TriggerJudge triggers,
             PriceEstimator prices) {
         LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers, prices);
-        return (belief.measured() ? pattern.named() : pattern.largest()).map(pattern::finding);
+        return pattern.named().map(pattern::finding);
     }
 
-    /** Where the laps tell each place by itself. */
     private Optional<LevelPlace> named() {
-        return LevelName.of(belief.levels()).flatMap(level -> place(level.phase(), level.speed()));
-    }
-
-    /** Where the car is reckoned. */
-    private Optional<LevelPlace> largest() {
-        return BalanceBelief.PHASES.stream()
-                .flatMap(phase -> place(phase, speeds.of(phase)).stream())
-                .max(Comparator.comparingDouble(LevelPlace::sizeRad));
+        return LevelName.of(belief.joint()).flatMap(level -> place(level.phase(), level.speed()));
     }
 
     private Optional<LevelPlace> place(Phase phase, SpeedRange range) {

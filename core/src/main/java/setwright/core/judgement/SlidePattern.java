@@ -134,7 +134,7 @@ final class SlidePattern {
         double car = cause == Cause.DRIVER
                 ? 1.0
                 : corners.size() < 2
-                        ? since(phase, corners.iterator().next())
+                        ? ofTheCar(phase, corners.iterator().next())
                         : worthAChange(phase, speed, Robust.median(sizes));
         Finding finding = new Finding(
                 phase,
@@ -156,12 +156,15 @@ final class SlidePattern {
     }
 
     /**
-     * Probability that the rear did not let go in most passes of the baseline already: a car in good order does, in one corner or other.
-     * What a habit makes it do on both days is to be told as his.
+     * Probability that a rear that lets go in one corner only says something of the car: that it did not in most passes of the baseline
+     * already. A car in good order does, in one corner or other. What a habit makes it do is to be told as his.
      */
-    private double since(Phase phase, int corner) {
+    private double ofTheCar(Phase phase, int corner) {
         if (DriverCause.mayStandBehind(phase, habits)) {
             return 1.0;
+        }
+        if (before.isEmpty()) {
+            return Certainty.OF_THE_CAR_IN_ONE_CORNER;
         }
         List<Shares.Count> then = counts(before, phase);
         return then.stream()

@@ -63,6 +63,8 @@ public final class TechniqueFinder {
             for (int i = 0; i < diagnosis.findings().size(); i++) {
                 aboutFinding(i + 1, diagnosis.findings().get(i)).forEach(questions::add);
             }
+            // no problem of the car, but his feet may spare him the slide
+            diagnosis.inOneCorner().forEach(seen -> aboutFinding(0, seen).forEach(questions::add));
         }
         diagnosis.faults().stream().flatMap(this::aboutFault).forEach(questions::add);
         double[] adjusted = FalseDiscovery.adjusted(

@@ -112,7 +112,9 @@ final class ExplainerTest {
     void oneCornerAloneIsSaidToBeNoReason() {
         Diagnosis diagnosis = diagnose(new Drive(21).rearSteps(CLEAR_STEP, corner -> corner == 3));
         assertThat(reason(VerdictExplainer.explain(diagnosis), Kind.WHY_NOT).sentence())
-                .contains("belongs to corner 3 alone");
+                .contains("says nothing of the car");
+        assertThat(reason(VerdictExplainer.explain(diagnosis), Kind.TO_SETTLE).sentence())
+                .contains("in other corners too", "baseline");
     }
 
     @Test

@@ -3,9 +3,11 @@ package setwright.core.judgement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import setwright.core.baseline.Baseline;
 import setwright.core.handling.HandsEvent;
 import setwright.core.handling.Phase;
 
@@ -57,9 +59,26 @@ final class DiagnosticianTest {
         Diagnosis diagnosis = diagnose(new Drive(21).rearSteps(CLEAR_STEP, corner -> corner == 3));
 
         assertThat(diagnosis.verdict()).isEqualTo(Verdict.NOTHING_TO_CHANGE);
-        assertThat(diagnosis.findings()).allMatch(finding -> !finding.lapWide());
+        assertThat(diagnosis.findings()).isEmpty();
+        assertThat(diagnosis.inOneCorner()).first().satisfies(seen -> {
+            assertThat(seen.corners()).containsExactly(3);
+            assertThat(seen.phase()).isEqualTo(Phase.ENTRY);
+            assertThat(seen.lapShare()).isGreaterThan(0.9);
+            assertThat(seen.probability()).as("as likely not the car's").isLessThanOrEqualTo(0.5);
+        });
+    }
+
+    /** Where laps in good order do not show it, it came since. */
+    @Test
+    void oneCornerCountsWhereItCameSinceTheBaseline() {
+        Drive steps = new Drive(21).rearSteps(CLEAR_STEP, corner -> corner == 3);
+        Baseline good = Baseline.of("stint 7", new Drive(22).stint(), Drive.sheet());
+        Diagnosis diagnosis = Diagnostician.diagnose(steps.stint(), Drive.sheet(), Optional.of(good));
+
         assertThat(diagnosis.findings())
                 .anySatisfy(finding -> assertThat(finding.corners()).containsExactly(3));
+        assertThat(diagnosis.inOneCorner()).isEmpty();
+        assertThat(diagnose(new Drive(1)).inOneCorner()).isEmpty();
     }
 
     @Test
