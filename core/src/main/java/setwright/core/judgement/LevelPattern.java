@@ -25,7 +25,6 @@ final class LevelPattern {
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
-    private final LevelSpeeds speeds;
     private final TriggerJudge triggers;
     private final PriceEstimator prices;
 
@@ -38,7 +37,6 @@ final class LevelPattern {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
-        this.speeds = new LevelSpeeds(passes, belief, standing);
         this.triggers = triggers;
         this.prices = prices;
     }
@@ -83,7 +81,7 @@ final class LevelPattern {
                 .toList();
         TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
         Map<Trigger, Double> probabilities = evidence.probabilities();
-        Optional<SpeedDependence> dependence = speeds.dependence(place.phase());
+        Optional<SpeedDependence> dependence = dependence(place.phase());
         TimeCost car = prices.car(place.phase(), place.speed(), place.sign(), size);
         return new Finding(
                 place.phase(),
@@ -102,6 +100,13 @@ final class LevelPattern {
                 prices.level(car, place.sign(), size),
                 dependence,
                 new LevelReasons(belief, standing).why(place, dependence, evidence, car));
+    }
+
+    /** Tells whether the level of a phase grows with the square of the speed; empty with too few corners to tell. */
+    private Optional<SpeedDependence> dependence(Phase phase) {
+        return belief.at(phase, SpeedRange.ALL)
+                .flatMap(level -> SpeedSlope.of(passes, standing, phase, level))
+                .map(SpeedSlope::dependence);
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */
