@@ -1,7 +1,6 @@
 package setwright.core.judgement;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -10,9 +9,7 @@ import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.LUDecomposition;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import setwright.core.handling.CornerPass;
@@ -160,36 +157,7 @@ public final class BalanceBelief {
         return levels;
     }
 
-    /** Returns the same levels with the doubt that they have in common. */
-    JointLevels joint() {
-        List<BelievedLevel> levels = levels();
-        if (measured.isPresent()) {
-            return JointLevels.measured(levels);
-        }
-        EigenDecompositionSymmetric own = new EigenDecompositionSymmetric(covariance);
-        RealMatrix root = own.getV()
-                .multiply(MatrixUtils.createRealDiagonalMatrix(Arrays.stream(own.getEigenvalues())
-                        .map(value -> Math.sqrt(Math.max(0.0, value)))
-                        .toArray()));
-        return JointLevels.of(
-                levels,
-                levels.stream()
-                        .map(level -> root.preMultiply(shares(cell -> cell.phase() == level.phase()
-                                        && level.speed().takes(cell.speed()))
-                                .orElseThrow()))
-                        .map(RealVector::toArray)
-                        .toArray(double[][]::new));
-    }
-
     private Optional<Estimate> pooled(Predicate<BalanceCell> wanted) {
-        return shares(wanted)
-                .map(shares -> new Estimate(
-                        shares.dotProduct(mean),
-                        Math.sqrt(Math.max(shares.dotProduct(covariance.operate(shares)), 1.0e-12))));
-    }
-
-    /** What each cell counts in the mean of some; empty when there are none. */
-    private Optional<RealVector> shares(Predicate<BalanceCell> wanted) {
         RealVector weights = new ArrayRealVector(cells.size());
         double sum = 0.0;
         for (int i = 0; i < cells.size(); i++) {
@@ -198,7 +166,12 @@ public final class BalanceBelief {
                 sum += cells.get(i).weight();
             }
         }
-        return sum == 0.0 ? Optional.empty() : Optional.of(weights.mapDivide(sum));
+        if (sum == 0.0) {
+            return Optional.empty();
+        }
+        RealVector shares = weights.mapDivide(sum);
+        return Optional.of(new Estimate(
+                shares.dotProduct(mean), Math.sqrt(Math.max(shares.dotProduct(covariance.operate(shares)), 1.0e-12))));
     }
 
     /**

@@ -18,6 +18,8 @@ import setwright.core.handling.Phase;
 
 /** Finds the phase and the corners by which a problem is most probably called rightly. */
 final class LevelName {
+    /** Share of the doubt that slow and fast corners have in common: the reference is that of both (our choice). */
+    private static final double COMMON = 0.5;
     /** A share of right names is then good to a hundredth. */
     private static final int DRAWS = 4_000;
 
@@ -30,21 +32,43 @@ final class LevelName {
     }
 
     /** Returns the level whose place and sign are most probably right names for the problem; empty without levels. */
-    static Optional<BelievedLevel> of(JointLevels joint) {
-        List<BelievedLevel> levels = joint.levels();
+    static Optional<BelievedLevel> of(List<BelievedLevel> levels) {
         if (levels.isEmpty()) {
             return Optional.empty();
         }
         LevelName names = new LevelName(levels);
         Random random = new Random(1); // the same for all, so that the same laps get the same name
         for (int i = 0; i < DRAWS; i++) {
-            names.count(joint.draw(random));
+            names.count(names.draw(random));
         }
         return IntStream.range(0, levels.size())
                 .boxed()
                 .max(Comparator.comparingInt((Integer i) -> names.right[i])
                         .thenComparingDouble(i -> Math.abs(levels.get(i).meanRad())))
                 .map(levels::get);
+    }
+
+    /** What the levels may be: those of one phase go together in part, and all corners go with the ends. */
+    private double[] draw(Random random) {
+        double[] rad = new double[levels.size()];
+        for (Phase phase : BalanceBelief.PHASES) {
+            double common = Math.sqrt(COMMON) * random.nextGaussian();
+            double slow = common + Math.sqrt(1.0 - COMMON) * random.nextGaussian();
+            double fast = common + Math.sqrt(1.0 - COMMON) * random.nextGaussian();
+            double both = (slow + fast) / Math.sqrt(2.0 + 2.0 * COMMON);
+            for (int i = 0; i < rad.length; i++) {
+                BelievedLevel level = levels.get(i);
+                if (level.phase() == phase) {
+                    double off = switch (level.speed()) {
+                        case LOW -> slow;
+                        case HIGH -> fast;
+                        case ALL -> both;
+                    };
+                    rad[i] = level.meanRad() + level.deviationRad() * off;
+                }
+            }
+        }
+        return rad;
     }
 
     /** Counts for each level whether it would be a right name if the levels were these. */

@@ -1,5 +1,6 @@
 package setwright.core.judgement;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ final class LevelPattern {
     private final List<CornerPass> passes;
     private final BalanceBelief belief;
     private final SetupStanding standing;
+    private final LevelSpeeds speeds;
     private final TriggerJudge triggers;
     private final PriceEstimator prices;
 
@@ -37,6 +39,7 @@ final class LevelPattern {
         this.passes = passes;
         this.belief = belief;
         this.standing = standing;
+        this.speeds = new LevelSpeeds(passes, belief, standing);
         this.triggers = triggers;
         this.prices = prices;
     }
@@ -49,11 +52,19 @@ final class LevelPattern {
             TriggerJudge triggers,
             PriceEstimator prices) {
         LevelPattern pattern = new LevelPattern(passes, belief, standing, triggers, prices);
-        return pattern.named().map(pattern::finding);
+        return (belief.measured() ? pattern.named() : pattern.largest()).map(pattern::finding);
     }
 
+    /** Where the laps tell each place by itself. */
     private Optional<LevelPlace> named() {
-        return LevelName.of(belief.joint()).flatMap(level -> place(level.phase(), level.speed()));
+        return LevelName.of(belief.levels()).flatMap(level -> place(level.phase(), level.speed()));
+    }
+
+    /** Where the car is reckoned. */
+    private Optional<LevelPlace> largest() {
+        return BalanceBelief.PHASES.stream()
+                .flatMap(phase -> place(phase, speeds.of(phase)).stream())
+                .max(Comparator.comparingDouble(LevelPlace::sizeRad));
     }
 
     private Optional<LevelPlace> place(Phase phase, SpeedRange range) {
@@ -81,7 +92,7 @@ final class LevelPattern {
                 .toList();
         TriggerEvidence evidence = triggers.ofLevel(place.phase(), place.speed(), place.sign());
         Map<Trigger, Double> probabilities = evidence.probabilities();
-        Optional<SpeedDependence> dependence = dependence(place.phase());
+        Optional<SpeedDependence> dependence = speeds.dependence(place.phase());
         TimeCost car = prices.car(place.phase(), place.speed(), place.sign(), size);
         return new Finding(
                 place.phase(),
@@ -100,13 +111,6 @@ final class LevelPattern {
                 prices.level(car, place.sign(), size),
                 dependence,
                 new LevelReasons(belief, standing).why(place, dependence, evidence, car));
-    }
-
-    /** Tells whether the level of a phase grows with the square of the speed; empty with too few corners to tell. */
-    private Optional<SpeedDependence> dependence(Phase phase) {
-        return belief.at(phase, SpeedRange.ALL)
-                .flatMap(level -> SpeedSlope.of(passes, standing, phase, level))
-                .map(SpeedSlope::dependence);
     }
 
     /** Corners of these speeds in which the setup, or the laps where the sheet tells nothing, show it. */

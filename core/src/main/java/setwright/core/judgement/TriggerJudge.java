@@ -43,12 +43,8 @@ final class TriggerJudge {
         this.driven = driven;
     }
 
-    /**
-     * Returns what speaks for the triggers of a level of balance. Where the car is reckoned all corners speak, by whichever the problem is
-     * called: what is believed of them is evened out between them.
-     */
-    TriggerEvidence ofLevel(Phase phase, SpeedRange named, BalanceSign sign) {
-        SpeedRange speed = belief.measured() ? named : SpeedRange.ALL;
+    /** Returns what speaks for the triggers of a level of balance. */
+    TriggerEvidence ofLevel(Phase phase, SpeedRange speed, BalanceSign sign) {
         Map<Witness, Map<Trigger, Double>> shares = new EnumMap<>(Witness.class);
         setup(phase, speed, sign).ifPresent(found -> shares.put(Witness.SETUP, found));
         phases(speed, sign).ifPresent(found -> shares.put(Witness.PHASE, found));

@@ -35,8 +35,7 @@ final class LevelNameTest {
         "-0.3, 0.5, 0.4, HIGH",
     })
     void whatIsSureIsCalledByTheDefinitions(double low, double high, double all, SpeedRange speed) {
-        BelievedLevel named = LevelName.of(JointLevels.measured(mid(low, high, all, SURE_DEG)))
-                .orElseThrow();
+        BelievedLevel named = LevelName.of(mid(low, high, all, SURE_DEG)).orElseThrow();
         assertThat(named.phase()).isEqualTo(Phase.MID);
         assertThat(named.speed()).isEqualTo(speed);
     }
@@ -48,14 +47,12 @@ final class LevelNameTest {
                 level(Phase.MID, SpeedRange.LOW, 0.22, 0.04),
                 level(Phase.MID, SpeedRange.HIGH, 0.30, 0.25),
                 level(Phase.MID, SpeedRange.ALL, 0.26, 0.04));
-        assertThat(LevelName.of(JointLevels.measured(levels)).orElseThrow().speed())
-                .isEqualTo(SpeedRange.ALL);
+        assertThat(LevelName.of(levels).orElseThrow().speed()).isEqualTo(SpeedRange.ALL);
         List<BelievedLevel> known = List.of(
                 level(Phase.MID, SpeedRange.LOW, 0.22, 0.02),
                 level(Phase.MID, SpeedRange.HIGH, 0.40, 0.02),
                 level(Phase.MID, SpeedRange.ALL, 0.26, 0.02));
-        assertThat(LevelName.of(JointLevels.measured(known)).orElseThrow().speed())
-                .isEqualTo(SpeedRange.HIGH);
+        assertThat(LevelName.of(known).orElseThrow().speed()).isEqualTo(SpeedRange.HIGH);
     }
 
     /** The exit is the largest by a hair; the middle is the larger in most of what may be. */
@@ -63,16 +60,13 @@ final class LevelNameTest {
     void aPhaseThatIsLittleKnownDoesNotTakeTheNameEither() {
         List<BelievedLevel> levels =
                 List.of(level(Phase.MID, SpeedRange.ALL, 0.38, 0.03), level(Phase.EXIT, SpeedRange.ALL, 0.40, 0.25));
-        assertThat(LevelName.of(JointLevels.measured(levels)).orElseThrow().phase())
-                .isEqualTo(Phase.MID);
+        assertThat(LevelName.of(levels).orElseThrow().phase()).isEqualTo(Phase.MID);
     }
 
     @Test
     void theSameLevelsGetTheSameNameAndNoneGetsNone() {
         List<BelievedLevel> levels = mid(0.3, 0.25, 0.2, 0.2);
-        assertThat(LevelName.of(JointLevels.measured(levels)))
-                .isEqualTo(LevelName.of(JointLevels.measured(levels)))
-                .isPresent();
-        assertThat(LevelName.of(JointLevels.measured(List.of()))).isEmpty();
+        assertThat(LevelName.of(levels)).isEqualTo(LevelName.of(levels)).isPresent();
+        assertThat(LevelName.of(List.of())).isEmpty();
     }
 }
