@@ -120,16 +120,13 @@ final class Parts {
     private List<Part> cut(Optional<MapEntry> speed) {
         List<Part> parts = new ArrayList<>();
         int from = 0;
-        while (from < table.rowCount()) {
-            int latest = behind(from, longestS);
-            int even = latest == table.rowCount() ? latest : behind(from, evenS(from));
-            OptionalInt stop = latest == table.rowCount() || speed.isEmpty()
-                    ? OptionalInt.empty()
-                    : stopNearest(even, from, latest, speed.get());
-            int to = stop.orElse(even);
-            parts.add(new Part(from, to, to == table.rowCount() || stop.isPresent()));
-            from = to;
+        for (int latest = behind(from, longestS); latest < table.rowCount(); latest = behind(from, longestS)) {
+            int even = behind(from, evenS(from));
+            OptionalInt stop = speed.isEmpty() ? OptionalInt.empty() : stopNearest(even, from, latest, speed.get());
+            parts.add(new Part(from, stop.orElse(even), stop.isPresent()));
+            from = stop.orElse(even);
         }
+        parts.add(new Part(from, table.rowCount(), true));
         return parts;
     }
 

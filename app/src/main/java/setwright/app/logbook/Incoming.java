@@ -36,14 +36,13 @@ record Incoming(
     /**
      * Returns it as one of several of a file.
      *
-     * @param file    the file's own digest
      * @param number  counted from 0, of those that are kept
      * @param left    what is to be said of parts before it that are not
      */
-    Incoming numbered(String file, int number, List<String> left) {
+    Incoming numbered(int number, List<String> left) {
         return new Incoming(
                 number == 0,
-                recording.from(digest(file, number)),
+                recording.from(digest(recording.sourceDigest(), number)),
                 circuit,
                 row,
                 told,

@@ -76,7 +76,7 @@ final class IncomingParts {
             String suffix = parts.suffix(k);
             one.left().ifPresent(why -> left.add("Left out" + suffix + ": " + why.getMessage()));
             if (one.kept().isPresent()) {
-                read.add(one.kept().get().numbered(digest, read.size(), left));
+                read.add(one.kept().get().numbered(read.size(), left));
                 left.clear();
             }
         }

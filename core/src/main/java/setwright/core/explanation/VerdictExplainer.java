@@ -137,27 +137,33 @@ public final class VerdictExplainer {
 
     private Reason whyNot(Finding finding) {
         double least = least(finding);
-        boolean sure = finding.probability() >= least;
-        String sentence = laps < LapsNeeded.FEWEST
-                ? "Too few laps: what shows in every one of " + Words.count(laps, "lap", "laps")
-                        + " may still be chance."
-                : sure
-                        ? "It is sure enough (probability " + Words.probability(finding.probability()) + "), but "
-                                + (finding.lapWide()
-                                        ? "something else stands in the way of a verdict."
-                                        : "it belongs to " + Words.corners(finding.corners())
-                                                + " alone: a change for it would be felt all round the lap.")
-                        : diagnosis.inOneCorner().contains(finding)
-                                ? "It happens, but it says nothing of the car: one in good order does that in one corner or another as"
-                                        + " often as one with a fault."
-                                : Words.format(
-                                        "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
-                                        Words.probability(finding.probability()), Words.probability(least));
+        String sentence = whyNot(finding, least);
         return Reason.of(
                 Kind.WHY_NOT,
                 sentence,
                 Figure.of("probability", finding.probability(), ""),
                 Figure.of("least probability", least, ""));
+    }
+
+    private String whyNot(Finding finding, double least) {
+        if (laps < LapsNeeded.FEWEST) {
+            return "Too few laps: what shows in every one of " + Words.count(laps, "lap", "laps")
+                    + " may still be chance.";
+        }
+        if (finding.probability() >= least) {
+            return "It is sure enough (probability " + Words.probability(finding.probability()) + "), but "
+                    + (finding.lapWide()
+                            ? "something else stands in the way of a verdict."
+                            : "it belongs to " + Words.corners(finding.corners())
+                                    + " alone: a change for it would be felt all round the lap.");
+        }
+        if (diagnosis.inOneCorner().contains(finding)) {
+            return "It happens, but it says nothing of the car: one in good order does that in one corner or another as"
+                    + " often as one with a fault.";
+        }
+        return Words.format(
+                "Not enough: that it is real and worth a change has a probability of %s; from %s on it would count.",
+                Words.probability(finding.probability()), Words.probability(least));
     }
 
     private Reason toSettle(Optional<Finding> most) {

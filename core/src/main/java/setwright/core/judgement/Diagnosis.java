@@ -56,13 +56,12 @@ public record Diagnosis(
      * place's, the surest first; empty against a baseline, which tells.
      */
     public List<Finding> inOneCorner() {
+        if (grounds.baseline().isPresent() || !repeatability.repeatable()) {
+            return List.of();
+        }
         double least = Certainty.ALONE * Certainty.OF_THE_CAR_IN_ONE_CORNER;
         return grounds.considered().stream()
-                .filter(found -> grounds.baseline().isEmpty() && repeatability.repeatable())
-                .filter(found -> !found.lapWide()
-                        && found.corners().size() == 1
-                        && found.cause() == Finding.Cause.CAR
-                        && !grounds.isLevel(found))
+                .filter(found -> !found.lapWide() && found.corners().size() == 1 && found.cause() == Finding.Cause.CAR)
                 .filter(found ->
                         found.probability() >= least && findings.stream().noneMatch(found::isSamePattern))
                 .toList();
