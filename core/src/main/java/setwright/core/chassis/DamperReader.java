@@ -1,6 +1,5 @@
 package setwright.core.chassis;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -78,22 +77,13 @@ final class DamperReader {
         boolean hop = rate >= DamperSpeed.leastRateHz(DamperSpeed.HOP_HZ);
         int halfWidth = DamperSpeed.halfWidth(hop ? DamperSpeed.HOP_HZ : DamperSpeed.BODY_HZ, rate);
         LocalPolynomial fit = LocalPolynomial.of(halfWidth, Math.min(2, 2 * halfWidth));
-        List<List<LapShares>> shares = new ArrayList<>();
-        List<DamperMotion.OfWheel> wheels = new ArrayList<>();
-        for (Wheel wheel : Wheel.values()) {
-            CarDetail.Axle axle =
-                    wheel.isFront() ? sheet.detail().front() : sheet.detail().rear();
-            double ratio = wheel.isFront() ? sheet.motionRatioFront() : sheet.motionRatioRear();
-            double knee = axle.damper().map(CarDetail.Damper::kneeMps).orElse(USUAL_KNEE_MPS);
-            double[] speed = fit.derivative(
-                    motion.recording().channel(wheel.of("SUSPENSION")).toArray(),
-                    motion.recording().stepS());
-            Arrays.setAll(speed, i -> side * ratio * speed[i]);
-            List<LapShares> perLap =
-                    laps.stream().map(lap -> shares(speed, lap, knee)).toList();
-            shares.add(perLap);
-            wheels.add(wheel(wheel, knee, axle.damper().isPresent(), perLap));
-        }
+        List<Wheel> order = List.of(Wheel.values());
+        List<List<LapShares>> shares = order.parallelStream()
+                .map(wheel -> shares(wheel, fit, sheet, side))
+                .toList();
+        List<DamperMotion.OfWheel> wheels = IntStream.range(0, shares.size())
+                .mapToObj(k -> wheel(order.get(k), sheet, shares.get(k)))
+                .toList();
         return new DamperMotion(
                 rate,
                 (2 * halfWidth + 1) / rate,
@@ -110,6 +100,23 @@ final class DamperReader {
 
     static double[] edges() {
         return EDGES.clone();
+    }
+
+    private static CarDetail.Axle axle(Wheel wheel, CarSheet sheet) {
+        return wheel.isFront() ? sheet.detail().front() : sheet.detail().rear();
+    }
+
+    private static double knee(Wheel wheel, CarSheet sheet) {
+        return axle(wheel, sheet).damper().map(CarDetail.Damper::kneeMps).orElse(USUAL_KNEE_MPS);
+    }
+
+    private List<LapShares> shares(Wheel wheel, LocalPolynomial fit, CarSheet sheet, double side) {
+        double ratio = wheel.isFront() ? sheet.motionRatioFront() : sheet.motionRatioRear();
+        double[] speed = fit.derivative(
+                motion.recording().channel(wheel.of("SUSPENSION")).toArray(),
+                motion.recording().stepS());
+        Arrays.setAll(speed, i -> side * ratio * speed[i]);
+        return laps.stream().map(lap -> shares(speed, lap, knee(wheel, sheet))).toList();
     }
 
     private static LapShares shares(double[] speed, Lap lap, double knee) {
@@ -137,14 +144,14 @@ final class DamperReader {
                 Math.sqrt(squares / all));
     }
 
-    private static DamperMotion.OfWheel wheel(Wheel wheel, double knee, boolean ofSheet, List<LapShares> laps) {
+    private static DamperMotion.OfWheel wheel(Wheel wheel, CarSheet sheet, List<LapShares> laps) {
         List<Double> bins = IntStream.range(0, EDGES.length + 1)
                 .mapToObj(bin -> over(laps, lap -> lap.bins().get(bin)).mean())
                 .toList();
         return new DamperMotion.OfWheel(
                 wheel,
-                knee,
-                ofSheet,
+                knee(wheel, sheet),
+                axle(wheel, sheet).damper().isPresent(),
                 bins,
                 over(laps, LapShares::lowBump),
                 over(laps, LapShares::lowRebound),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.regression.SimpleRegression;
 import setwright.core.car.CarSheet;
 import setwright.core.car.setup.SetupCatalogue;
@@ -101,7 +102,7 @@ final class RideHeightReader {
         double[][] frontOf = new double[CLASSES][laps.size()];
         double[][] rearOf = new double[CLASSES][laps.size()];
         double[][] square = new double[CLASSES][laps.size()];
-        for (int lap = 0; lap < laps.size(); lap++) {
+        IntStream.range(0, laps.size()).parallel().forEach(lap -> {
             for (int speed = 0; speed < CLASSES; speed++) {
                 int[] samples = quiet(laps.get(lap), speed);
                 frontOf[speed][lap] = median(front, samples);
@@ -109,7 +110,7 @@ final class RideHeightReader {
                 double middle = median(speeds, samples);
                 square[speed][lap] = middle * middle;
             }
-        }
+        });
         List<RideHeights.Point> points = new ArrayList<>();
         for (int speed = 0; speed < CLASSES; speed++) {
             double low = speed * CLASS_MPS;

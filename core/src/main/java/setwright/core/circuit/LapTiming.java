@@ -1,6 +1,7 @@
 package setwright.core.circuit;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import setwright.core.numerics.Robust;
 
 /** How long the typical lap takes to each share of its distance. */
@@ -12,19 +13,25 @@ final class LapTiming {
      * there; one value more than there are steps.
      */
     static double[] times(Motion motion, Cuts cuts, List<Integer> laps, int steps) {
-        double[] time = new double[steps + 1];
-        double[] here = new double[laps.size()];
         double[] lengths = new double[laps.size()];
         for (int k = 0; k < lengths.length; k++) {
             lengths[k] = motion.distanceAt(cuts.end(laps.get(k))) - motion.distanceAt(cuts.start(laps.get(k)));
         }
         double step = Robust.median(lengths) / steps;
+        double[] speed = IntStream.range(0, steps)
+                .parallel()
+                .mapToDouble(i -> {
+                    double[] here = new double[lengths.length];
+                    for (int k = 0; k < here.length; k++) {
+                        double start = motion.distanceAt(cuts.start(laps.get(k)));
+                        here[k] = motion.speedAt(motion.sampleAt(start + lengths[k] * (i + 0.5) / steps));
+                    }
+                    return Robust.median(here);
+                })
+                .toArray();
+        double[] time = new double[steps + 1];
         for (int i = 0; i < steps; i++) {
-            for (int k = 0; k < here.length; k++) {
-                double start = motion.distanceAt(cuts.start(laps.get(k)));
-                here[k] = motion.speedAt(motion.sampleAt(start + lengths[k] * (i + 0.5) / steps));
-            }
-            time[i + 1] = time[i] + step / Math.max(1.0, Robust.median(here));
+            time[i + 1] = time[i] + step / Math.max(1.0, speed[i]);
         }
         return time;
     }

@@ -2,6 +2,7 @@ package setwright.core.circuit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import setwright.core.numerics.PlanarCurve;
 import setwright.core.numerics.Robust;
 
@@ -34,6 +35,9 @@ final class PositionLine {
     private final Track track;
     private final Cuts cuts;
     private final List<Integer> laps;
+    /** Where the samples of each lap begin when all are laid behind each other, and at last how many they are. */
+    private final int[] firsts;
+
     private final double[] time;
     private final double period;
     private final double cutoff;
@@ -49,6 +53,10 @@ final class PositionLine {
         this.track = track;
         this.cuts = cuts;
         this.laps = laps;
+        this.firsts = new int[laps.size() + 1];
+        for (int k = 0; k < laps.size(); k++) {
+            firsts[k + 1] = firsts[k] + to(laps.get(k)) - from(laps.get(k));
+        }
         this.time = LapTiming.times(motion, cuts, laps, TIMING_STEPS);
         this.period = time[TIMING_STEPS];
         double density = laps.size() * track.fixesPerS();
@@ -75,11 +83,12 @@ final class PositionLine {
 
     /** Where samples lie before there is a line: at the share of their lap's distance, laps being nearly equal in length. */
     private Samples byDistance() {
-        Samples samples = new Samples(count());
-        int at = 0;
-        for (int lap : laps) {
+        Samples samples = new Samples(firsts[laps.size()]);
+        IntStream.range(0, laps.size()).parallel().forEach(k -> {
+            int lap = laps.get(k);
             double start = motion.distanceAt(cuts.start(lap));
             double length = motion.distanceAt(cuts.end(lap)) - start;
+            int at = firsts[k];
             for (int i = from(lap); i < to(lap); i++) {
                 double share = (motion.distance(i) - start) / length;
                 samples.u[at] = Gaps.between(time, share * (time.length - 1));
@@ -87,40 +96,30 @@ final class PositionLine {
                 samples.y[at] = track.y(i);
                 at++;
             }
-        }
+        });
         return samples;
     }
 
     private Samples byPlace(PlanarCurve.Points points) {
         PositionMapper mapper = new PositionMapper(line(points), motion, track);
-        Samples samples = new Samples(count());
-        List<Placement> placements = laps.parallelStream()
-                .map(lap -> mapper.part(from(lap), to(lap)))
-                .toList();
-        int at = 0;
-        for (int k = 0; k < laps.size(); k++) {
+        Samples samples = new Samples(firsts[laps.size()]);
+        IntStream.range(0, laps.size()).parallel().forEach(k -> {
             int from = from(laps.get(k));
-            Placement placement = placements.get(k);
-            for (int i = from; i < to(laps.get(k)); i++) {
+            int to = to(laps.get(k));
+            Placement placement = mapper.part(from, to);
+            int at = firsts[k];
+            for (int i = from; i < to; i++) {
                 samples.u[at] = parameter(points, placement.station()[i - from]);
                 samples.x[at] = track.x(i);
                 samples.y[at] = track.y(i);
                 samples.offset[at] = placement.offset()[i - from];
                 at++;
             }
-        }
+        });
         return samples;
     }
 
-    private int count() {
-        int total = 0;
-        for (int lap : laps) {
-            total += to(lap) - from(lap);
-        }
-        return total;
-    }
-
-    /** Positions of all laps, the parameter where each lies, and its offset from the line so far. */
+    /** Positions of all laps, one lap behind the other, the parameter where each lies, and its offset from the line so far. */
     private static final class Samples {
         private final double[] u;
         private final double[] x;
@@ -177,11 +176,9 @@ final class PositionLine {
     private PlanarCurve fit(Samples samples) {
         double scale = Math.max(0.3, Math.max(track.noiseM(), 1.4826 * samples.spread()));
         double[] weight = new double[samples.u.length];
-        int at = 0;
-        for (int lap : laps) {
-            weigh(samples.offset, at, at + to(lap) - from(lap), FAR * scale, weight);
-            at += to(lap) - from(lap);
-        }
+        IntStream.range(0, laps.size())
+                .parallel()
+                .forEach(k -> weigh(samples.offset, firsts[k], firsts[k + 1], FAR * scale, weight));
         return curve(samples.u, samples.x, samples.y, weight);
     }
 

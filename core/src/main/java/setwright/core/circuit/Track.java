@@ -1,6 +1,7 @@
 package setwright.core.circuit;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
@@ -32,8 +33,12 @@ final class Track {
         this.y = y;
         this.turnedOver = turnedOver;
         int tenth = Math.max(1, (int) Math.round(0.1 / stepS));
-        double quick = thirdDifference(x, y, 1);
-        this.noiseM = Math.max(quick, thirdDifference(x, y, tenth));
+        double[] noise = IntStream.of(1, tenth)
+                .parallel()
+                .mapToDouble(lag -> thirdDifference(x, y, lag))
+                .toArray();
+        double quick = noise[0];
+        this.noiseM = Math.max(quick, noise[1]);
         // Fixes slower than the samples are joined by lines, whose quick noise is small: their count is what averages.
         double rate = 1.0 / stepS;
         double share = noiseM > 0.0 ? quick / noiseM : 1.0;

@@ -1,7 +1,7 @@
 package setwright.core.numerics;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -17,7 +17,7 @@ import org.hipparchus.linear.RealMatrix;
 public final class LocalPolynomial {
     private final int halfWidth;
     private final int degree;
-    private final Map<Long, double[][]> weightsBySides = new HashMap<>();
+    private final Map<Long, double[][]> weightsBySides = new ConcurrentHashMap<>();
 
     private LocalPolynomial(int halfWidth, int degree) {
         this.halfWidth = halfWidth;
@@ -25,7 +25,7 @@ public final class LocalPolynomial {
     }
 
     /**
-     * Makes a fit over {@code 2 halfWidth + 1} samples. Not to be shared between threads.
+     * Makes a fit over {@code 2 halfWidth + 1} samples.
      *
      * @param halfWidth  samples on either side, at least 1
      * @param degree     of the polynomial, 1 to 5, at most {@code 2 halfWidth}

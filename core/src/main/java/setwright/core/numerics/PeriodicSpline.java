@@ -2,6 +2,7 @@ package setwright.core.numerics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Periodic smoothing spline through scattered, weighted samples. Immutable.
@@ -16,6 +17,8 @@ import java.util.List;
  */
 public final class PeriodicSpline {
     private static final int ORDER = 4;
+    /** Fewer samples are summed up sooner than a second core begins. */
+    private static final int PART = 8_000;
 
     private final double period;
     private final double spacing;
@@ -61,11 +64,63 @@ public final class PeriodicSpline {
                         + y.length + ", " + u.length + ", " + weight.length);
             }
         }
-        double[] products = new double[knots * ORDER];
-        double[][] right = new double[samples.length][knots];
+        // parts of the same size on every machine: sums come out the same to the last digit
+        int parts = Math.max(1, u.length / PART);
+        Sums sums = IntStream.range(0, parts)
+                .parallel()
+                .mapToObj(part -> sums(period, knots, u, samples, weight, (int) ((long) u.length * part / parts), (int)
+                        ((long) u.length * (part + 1) / parts)))
+                .toList()
+                .stream()
+                .reduce(Sums::plus)
+                .orElseThrow();
+        CyclicBand system = new CyclicBand(knots, ORDER - 1);
+        for (int row = 0; row < knots; row++) {
+            for (int back = 0; back < ORDER; back++) {
+                system.add(row, row - back + knots, sums.products[row * ORDER + back]);
+            }
+        }
+        addPenalty(system, knots, roughness * Math.pow(period / knots, -5.0));
+        List<PeriodicSpline> splines = new ArrayList<>();
+        for (double[] one : sums.right) {
+            splines.add(new PeriodicSpline(period, system.solve(one)));
+        }
+        return splines;
+    }
+
+    /** Products of the B-splines with each other, four for each knot, and with the samples of each quantity. */
+    private static final class Sums {
+        private final double[] products;
+        private final double[][] right;
+
+        Sums(int knots, int quantities) {
+            products = new double[knots * ORDER];
+            right = new double[quantities][knots];
+        }
+
+        /** Adds others to these. */
+        Sums plus(Sums other) {
+            add(other.products, products);
+            for (int k = 0; k < right.length; k++) {
+                add(other.right[k], right[k]);
+            }
+            return this;
+        }
+
+        private static void add(double[] more, double[] sums) {
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += more[i];
+            }
+        }
+    }
+
+    /** Over the samples from {@code from} (inclusive) to {@code to} (exclusive). */
+    private static Sums sums(
+            double period, int knots, double[] u, double[][] samples, double[] weight, int from, int to) {
+        Sums sums = new Sums(knots, samples.length);
         double[] basis = new double[ORDER];
         double spacing = period / knots;
-        for (int i = 0; i < u.length; i++) {
+        for (int i = from; i < to; i++) {
             if (Double.isNaN(u[i]) || weight[i] == 0.0 || isMissing(samples, i)) {
                 continue;
             }
@@ -74,25 +129,14 @@ public final class PeriodicSpline {
                 int row = first + p < knots ? first + p : first + p - knots;
                 double weighted = weight[i] * basis[p];
                 for (int k = 0; k < samples.length; k++) {
-                    right[k][row] += weighted * samples[k][i];
+                    sums.right[k][row] += weighted * samples[k][i];
                 }
                 for (int q = 0; q <= p; q++) {
-                    products[row * ORDER + p - q] += weighted * basis[q];
+                    sums.products[row * ORDER + p - q] += weighted * basis[q];
                 }
             }
         }
-        CyclicBand system = new CyclicBand(knots, ORDER - 1);
-        for (int row = 0; row < knots; row++) {
-            for (int back = 0; back < ORDER; back++) {
-                system.add(row, row - back + knots, products[row * ORDER + back]);
-            }
-        }
-        addPenalty(system, knots, roughness * Math.pow(spacing, -5.0));
-        List<PeriodicSpline> splines = new ArrayList<>();
-        for (double[] one : right) {
-            splines.add(new PeriodicSpline(period, system.solve(one)));
-        }
-        return splines;
+        return sums;
     }
 
     private static boolean isMissing(double[][] samples, int index) {

@@ -1,6 +1,7 @@
 package setwright.core.numerics;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A closed curve in the plane, each coordinate a periodic spline of one common parameter. Immutable.
@@ -66,13 +67,16 @@ public record PlanarCurve(PeriodicSpline x, PeriodicSpline y) {
         double period = x.period();
         int fine = Math.max(64, (int) Math.ceil(4.0 * roughLength(period) / stepGoal));
         double du = period / fine;
+        double[] ends = new double[fine + 1];
+        double[] middles = new double[fine];
+        IntStream.range(0, fine).parallel().forEach(i -> {
+            ends[i] = speed(start + i * du);
+            middles[i] = speed(start + (i + 0.5) * du);
+        });
+        ends[fine] = speed(start + fine * du);
         double[] along = new double[fine + 1];
-        double before = speed(start);
-        for (int i = 1; i <= fine; i++) {
-            double middle = speed(start + (i - 0.5) * du);
-            double after = speed(start + i * du);
-            along[i] = along[i - 1] + du * (before + 4.0 * middle + after) / 6.0;
-            before = after;
+        for (int i = 0; i < fine; i++) {
+            along[i + 1] = along[i] + du * (ends[i] + 4.0 * middles[i] + ends[i + 1]) / 6.0;
         }
         int count = Math.max(8, (int) Math.round(along[fine] / stepGoal));
         double step = along[fine] / count;
@@ -84,13 +88,17 @@ public record PlanarCurve(PeriodicSpline x, PeriodicSpline y) {
             while (along[at + 1] < target) {
                 at++;
             }
-            double u = start + du * (at + (target - along[at]) / (along[at + 1] - along[at]));
-            points.parameter[i] = u;
+            points.parameter[i] = start + du * (at + (target - along[at]) / (along[at + 1] - along[at]));
+        }
+        IntStream.range(0, count).parallel().forEach(i -> {
+            double u = points.parameter[i];
             points.x[i] = x.at(u, 0);
             points.y[i] = y.at(u, 0);
             points.curvature[i] = curvature(u);
-            double heading = heading(u);
-            points.heading[i] = i == 0 ? heading : nearest(heading, points.heading[i - 1]);
+            points.heading[i] = heading(u);
+        });
+        for (int i = 1; i < count; i++) {
+            points.heading[i] = nearest(points.heading[i], points.heading[i - 1]);
         }
         return points;
     }

@@ -10,7 +10,6 @@ import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandlingTrace;
 import setwright.core.handling.Phase;
 import setwright.core.handling.PhaseBalance;
-import setwright.core.numerics.LocalPolynomial;
 
 /**
  * One lap as a replay needs it: moments at an even step, each with its place in the evidence table.
@@ -29,8 +28,6 @@ public record DrivenLap(
     /** A car's body follows up to a few hertz; 25 Hz catch it and keep 200 draws affordable. */
     private static final double RATE_HZ = 25.0;
 
-    private static final double DERIVATIVE_WINDOW_S = 0.4;
-
     /** Share of the limit below which no setup change shows in the balance angle, and what is left is noise. */
     private static final double LEAST_LATERAL_USE = 0.1;
 
@@ -46,22 +43,20 @@ public record DrivenLap(
     public static List<DrivenLap> of(Stint stint, HandlingTrace trace, List<CornerPass> passes) {
         double step = stint.recording().stepS();
         int stride = (int) Math.max(1, Math.round(1.0 / (RATE_HZ * step)));
-        double[] yawRise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, step)
-                .derivative(trace.yawRate().toArray(), step);
-        List<DrivenLap> laps = new ArrayList<>();
-        for (Lap lap : stint.goodLaps()) {
-            List<CornerPass> own =
-                    passes.stream().filter(pass -> pass.lap() == lap.number()).toList();
-            DrivenLap driven = of(stint, trace, own, lap, stride, yawRise);
-            if (driven.moments.stream().allMatch(DrivenLap::whole)) {
-                laps.add(driven);
-            }
-        }
-        return laps;
+        return stint.goodLaps().parallelStream()
+                .map(lap -> of(
+                        stint,
+                        trace,
+                        passes.stream()
+                                .filter(pass -> pass.lap() == lap.number())
+                                .toList(),
+                        lap,
+                        stride))
+                .filter(driven -> driven.moments.stream().allMatch(DrivenLap::whole))
+                .toList();
     }
 
-    private static DrivenLap of(
-            Stint stint, HandlingTrace trace, List<CornerPass> passes, Lap lap, int stride, double[] yawRise) {
+    private static DrivenLap of(Stint stint, HandlingTrace trace, List<CornerPass> passes, Lap lap, int stride) {
         int count = (lap.to() - lap.from() + stride - 1) / stride;
         List<Moment> moments = new ArrayList<>(count);
         double[] station = new double[count];
@@ -79,7 +74,7 @@ public record DrivenLap(
                     trace.forward().get(i),
                     trace.lateral().get(i),
                     trace.yawRate().get(i),
-                    yawRise[i],
+                    trace.yawAcceleration().get(i),
                     trace.steer().get(i),
                     trace.throttle().get(i),
                     trace.brake().get(i)));

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class LocalPolynomialTest {
@@ -42,6 +44,28 @@ class LocalPolynomialTest {
                             .isCloseTo(slope[i], within(roundOff));
                 }
             }
+        }
+    }
+
+    @Test
+    void threadsMayShareOne() {
+        long seed = 20_261_128L;
+        Random random = new Random(seed);
+        double[] gappy = new double[4_000];
+        for (int i = 0; i < gappy.length; i++) {
+            gappy[i] = random.nextInt(12) == 0 ? Double.NaN : random.nextGaussian();
+        }
+        for (int trial = 0; trial < 200; trial++) {
+            int halfWidth = 2 + trial % 20; // each asks for many windows, whose weights nobody has worked out yet
+            double[] alone = LocalPolynomial.of(halfWidth, 2).derivative(gappy, 0.01);
+            LocalPolynomial shared = LocalPolynomial.of(halfWidth, 2);
+            List<double[]> together = IntStream.range(0, 4)
+                    .parallel()
+                    .mapToObj(k -> shared.derivative(gappy, 0.01))
+                    .toList();
+            assertThat(together)
+                    .as("seed %d trial %d", seed, trial)
+                    .allSatisfy(each -> assertThat(each).isEqualTo(alone));
         }
     }
 

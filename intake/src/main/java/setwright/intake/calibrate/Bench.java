@@ -6,13 +6,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import setwright.core.numerics.LocalPolynomial;
 import setwright.core.numerics.ZeroPhaseLowPass;
 import setwright.core.recording.Calibration;
 import setwright.core.recording.Quantity;
 
 /**
- * Channels being calibrated: SI units, ISO 8855 signs, one time base. Changed in place by one thread; what was done is noted.
+ * Channels being calibrated: SI units, ISO 8855 signs, one time base. Changed in place by one thread, while no other looks at it; what was done is
+ * noted.
  *
  * <p>Comparisons are made on a slow base (about twenty samples a second behind a 1 Hz zero-phase low-pass): the car's motion
  * passes, sensor noise does not. Of a long recording it holds {@link DrivenTime} only.
@@ -29,7 +31,7 @@ public final class Bench {
     private final double rateHz;
     private final Map<Quantity, double[]> channels = new EnumMap<>(Quantity.class);
     /** What has been asked for on the slow base, as long as its channel stays as it is. */
-    private final Map<Quantity, double[]> slow = new EnumMap<>(Quantity.class);
+    private final Map<Quantity, double[]> slow = new ConcurrentHashMap<>();
 
     private final List<Calibration> calibrations = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();

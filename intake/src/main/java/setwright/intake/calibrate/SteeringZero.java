@@ -2,6 +2,7 @@ package setwright.intake.calibrate;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Consumer;
 import setwright.core.numerics.Robust;
 import setwright.core.recording.Calibration;
 import setwright.core.recording.Quantity;
@@ -23,15 +24,14 @@ final class SteeringZero {
 
     private SteeringZero() {}
 
-    static void apply(Bench bench) {
-        for (Quantity steer : new Quantity[] {Quantity.STEERING_WHEEL_ANGLE, Quantity.ROAD_WHEEL_ANGLE}) {
-            if (bench.has(steer)) {
-                bench.turnRate().ifPresent(turn -> correct(bench, steer, turn));
-            }
-        }
+    /** Returns how the zero of a steering angle is to be corrected. */
+    static Consumer<Bench> of(Bench bench, Quantity steer) {
+        return bench.has(steer)
+                ? bench.turnRate().map(turn -> correction(bench, steer, turn)).orElse(Calibrator.NOTHING)
+                : Calibrator.NOTHING;
     }
 
-    private static void correct(Bench bench, Quantity steer, double[] turn) {
+    private static Consumer<Bench> correction(Bench bench, Quantity steer, double[] turn) {
         double[] v = bench.slow(Quantity.SPEED);
         double[] change = demandChange(bench, turn, v);
         Optional<Robust.Fit> fit = fit(bench.slow(steer), turn, change, v, SLOWEST_MPS);
@@ -39,24 +39,25 @@ final class SteeringZero {
             fit = fit(bench.slow(steer), turn, change, v, Bench.SLOWEST_MPS);
         }
         if (fit.isEmpty()) {
-            bench.remark("There is too little straight running to tell the zero of the " + steer.words() + ".");
-            return;
+            return blind ->
+                    blind.remark("There is too little straight running to tell the zero of the " + steer.words() + ".");
         }
         double zero = fit.get().coefficient(0);
         double error = fit.get().standardError(0) * Math.sqrt(bench.samplesPerIndependent());
-        if (Math.abs(zero) > Calibrator.CLEAR * error) {
-            bench.subtract(steer, zero);
-            bench.note(new Calibration(
+        if (!(Math.abs(zero) > Calibrator.CLEAR * error)) {
+            return Calibrator.NOTHING;
+        }
+        double straightS = fit.get().count() * bench.slowStepS();
+        return corrected -> {
+            corrected.subtract(steer, zero);
+            corrected.note(new Calibration(
                     "steering zero",
                     Math.toDegrees(zero),
                     "deg",
                     Calibrator.text(
                             "in %.0f s of nearly straight running the %s reads %.3f +- %.3f deg where the car does not turn",
-                            fit.get().count() * bench.slowStepS(),
-                            steer.words(),
-                            Math.toDegrees(zero),
-                            Math.toDegrees(error))));
-        }
+                            straightS, steer.words(), Math.toDegrees(zero), Math.toDegrees(error))));
+        };
     }
 
     private static double[] demandChange(Bench bench, double[] turn, double[] v) {

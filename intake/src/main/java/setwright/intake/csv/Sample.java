@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 import setwright.intake.problem.InputProblem;
@@ -106,10 +105,9 @@ record Sample(Charset charset, boolean gzip, List<String> lines, boolean complet
         if (wide && text.indexOf('\0') >= 0) {
             throw notText(name);
         }
-        String[] lines = text.split("\r\n|\n|\r", -1);
-        int use = complete ? lines.length : lines.length - 1;
-        for (int i = 0; i < lines.length; i++) {
-            if (lines[i].length() > LONGEST_LINE) {
+        List<String> lines = text.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).length() > LONGEST_LINE) {
                 throw InputProblem.in(name)
                         .row(i + 1L)
                         .expected(NEEDS_TABLE)
@@ -118,7 +116,8 @@ record Sample(Charset charset, boolean gzip, List<String> lines, boolean complet
                         .problem();
             }
         }
-        return new Sample(charset, gzip, List.of(Arrays.copyOf(lines, use)), complete);
+        boolean whole = complete || text.endsWith("\n") || text.endsWith("\r");
+        return new Sample(charset, gzip, whole ? lines : lines.subList(0, lines.size() - 1), complete);
     }
 
     private static InputProblem notText(String name) {

@@ -67,7 +67,10 @@ final class Sniffer {
             if (columns < 2) {
                 continue;
             }
-            for (boolean comma : new boolean[] {false, true}) {
+            // without a comma in any cell, to read commas as decimal marks makes nothing a number
+            boolean commas = delimiter != ','
+                    || filled.stream().anyMatch(line -> lines.get(line).indexOf('"') >= 0);
+            for (boolean comma : commas ? new boolean[] {false, true} : new boolean[] {false}) {
                 Shape shape = shape(cut, columns, delimiter, comma);
                 double score = shape.numericLines() * (1.0 + Math.log(Math.max(1, shape.columns())));
                 boolean better = score > bestScore + 1.0e-9;
@@ -98,8 +101,15 @@ final class Sniffer {
         int words = 0;
         for (int i = 0; i < cut.size(); i++) {
             if (cut.get(i).size() == columns) {
-                int numbers = numbers(cut.get(i), comma);
-                int wordsHere = words(cut.get(i), comma);
+                int numbers = 0;
+                int wordsHere = 0;
+                for (String cell : cut.get(i)) {
+                    if (Cells.isNumber(cell, comma)) {
+                        numbers++;
+                    } else if (!Cells.isMissing(cell)) {
+                        wordsHere++;
+                    }
+                }
                 if (wordsHere == 0 ? numbers >= 1 : numbers >= 2 && numbers > wordsHere) {
                     numericLines++;
                     words += wordsHere;
@@ -109,16 +119,6 @@ final class Sniffer {
         }
         boolean agrees = firstNumeric >= 0 && numericLines >= AGREEMENT * (cut.size() - firstNumeric);
         return new Shape(delimiter, comma, columns, agrees ? numericLines : 0, Math.max(0, firstNumeric), words);
-    }
-
-    private static int numbers(List<String> cells, boolean comma) {
-        return (int) cells.stream().filter(cell -> Cells.isNumber(cell, comma)).count();
-    }
-
-    private static int words(List<String> cells, boolean comma) {
-        return (int) cells.stream()
-                .filter(cell -> !Cells.isNumber(cell, comma) && !Cells.isMissing(cell))
-                .count();
     }
 
     private static InputProblem noNumbers(String file, List<String> lines, List<Integer> filled) {
