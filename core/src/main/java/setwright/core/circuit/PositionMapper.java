@@ -17,11 +17,19 @@ final class PositionMapper {
     private final ReferenceLine line;
     private final Motion motion;
     private final Track track;
+    private final double[] cosine;
+    private final double[] sine;
 
     PositionMapper(ReferenceLine line, Motion motion, Track track) {
         this.line = line;
         this.motion = motion;
         this.track = track;
+        this.cosine = new double[line.nodeCount()];
+        this.sine = new double[line.nodeCount()];
+        for (int i = 0; i < cosine.length; i++) {
+            cosine[i] = Math.cos(line.heading(i));
+            sine[i] = Math.sin(line.heading(i));
+        }
     }
 
     /** Places the samples from {@code from} (inclusive) to {@code to} (exclusive); others stay NaN. */
@@ -94,15 +102,20 @@ final class PositionMapper {
         int nodes = line.nodeCount();
         int low = (int) Math.floor((expectedM - reachM) / line.stepM());
         int high = (int) Math.ceil((expectedM + reachM) / line.stepM());
-        int best = Math.floorMod(low, nodes);
+        double x = track.x(sample);
+        double y = track.y(sample);
+        int node = Math.floorMod(low, nodes);
+        int best = node;
         double nearest = Double.POSITIVE_INFINITY;
         for (int k = low; k <= high; k++) {
-            int node = Math.floorMod(k, nodes);
-            double square = square(sample, node);
+            double dx = x - line.x(node);
+            double dy = y - line.y(node);
+            double square = dx * dx + dy * dy;
             if (square < nearest) {
                 nearest = square;
                 best = node;
             }
+            node = node + 1 < nodes ? node + 1 : 0;
         }
         return best;
     }
@@ -143,11 +156,9 @@ final class PositionMapper {
     private void project(double x, double y, int node, double[] projected) {
         double px = x - line.x(node);
         double py = y - line.y(node);
-        double cosine = Math.cos(line.heading(node));
-        double sine = Math.sin(line.heading(node));
         double curvature = line.curvature(node);
-        double side = -px * sine + py * cosine;
-        double along = (px * cosine + py * sine) / Math.max(0.2, 1.0 - curvature * side);
+        double side = -px * sine[node] + py * cosine[node];
+        double along = (px * cosine[node] + py * sine[node]) / Math.max(0.2, 1.0 - curvature * side);
         along = Math.max(-line.stepM(), Math.min(line.stepM(), along));
         projected[0] = node * line.stepM() + along;
         projected[1] = side - 0.5 * curvature * along * along;

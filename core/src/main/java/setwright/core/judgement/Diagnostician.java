@@ -53,6 +53,9 @@ public final class Diagnostician {
     public static Diagnosis diagnose(Stint stint, CarSheet sheet, Optional<Baseline> baseline) {
         HandlingTrace own = HandlingTracer.trace(stint, sheet);
         HandlingTrace reckoned = baseline.map(good -> good.reckoned(own)).orElse(own);
+        HandlingTrace trace = baseline.map(good -> good.held(stint, reckoned)).orElse(reckoned);
+        // The slip of the axles is for showing only: nothing below waits for it.
+        ForkJoinTask<AxleEvidence> axles = ForkJoinPool.commonPool().submit(() -> AxleEvidence.of(stint, trace, sheet));
         List<CornerPass> found = CornerPasses.of(stint, reckoned, sheet);
         // slides and the driver's events are told from the laps themselves; only the level needs to know what is usual
         FeetSince since = baseline.map(
@@ -60,7 +63,6 @@ public final class Diagnostician {
                 .orElse(FeetSince.NONE);
         List<CornerPass> passes =
                 baseline.map(good -> good.held(found, since.reached())).orElse(found);
-        HandlingTrace trace = baseline.map(good -> good.held(stint, reckoned)).orElse(reckoned);
         Repeatability repeatability = RepeatabilityJudge.judge(stint, passes);
         List<DrivingFault> habits = DrivingFaultFinder.find(stint, passes, sheet);
         int laps = stint.goodLaps().size();
@@ -70,9 +72,6 @@ public final class Diagnostician {
                 .collect(Collectors.toSet());
         List<CornerPass> trusted =
                 passes.stream().filter(pass -> steady.contains(pass.corner())).toList();
-        // The slip of the axles is for showing only: nothing below waits for it.
-        ForkJoinTask<AxleEvidence> axles =
-                ForkJoinPool.commonPool().submit(() -> AxleEvidence.of(stint, trace, passes, sheet));
         List<DrivenLap> driven = DrivenLap.of(stint, trace, passes);
         Optional<CarBelief> car = car(new TracedStint(stint, trace, passes), driven, sheet, baseline);
         Optional<Predictor> replay = car.map(belief -> Predictor.of(stint, trace, passes, driven, sheet, belief));
@@ -118,7 +117,7 @@ public final class Diagnostician {
         List<DrivingFault> faults = DriverCause.withHarmful(habits, since, findings, grounds);
         return conclude(stint, trace, passes, repeatability, faults, findings, suspicion, grounds, laps)
                 .on(grounds)
-                .with(axles.join());
+                .with(axles.join().with(stint, passes));
     }
 
     /**

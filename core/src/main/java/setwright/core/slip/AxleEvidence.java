@@ -22,22 +22,26 @@ public record AxleEvidence(
     }
 
     /**
-     * Finds it.
+     * Finds it, but for the hands.
      *
-     * @param stint   laps on the circuit
-     * @param trace   of the same stint
-     * @param passes  of the same stint
-     * @param sheet   of the car
+     * @param stint  laps on the circuit
+     * @param trace  of the same stint
+     * @param sheet  of the car
      */
-    public static AxleEvidence of(Stint stint, HandlingTrace trace, List<CornerPass> passes, CarSheet sheet) {
+    public static AxleEvidence of(Stint stint, HandlingTrace trace, CarSheet sheet) {
         SlipSteps steps = SlipEstimator.steps(stint, trace, sheet);
         AxleTrace axles = AxleTraces.of(stint, trace, steps);
         List<GripCurve> curves = GripCurves.of(stint, trace, sheet, steps);
         return new AxleEvidence(
-                axles,
-                curves.get(0),
-                curves.get(1),
-                WheelEventFinder.find(stint, trace, sheet),
-                HandsReader.read(stint, passes, axles));
+                axles, curves.get(0), curves.get(1), WheelEventFinder.find(stint, trace, sheet), List.of());
+    }
+
+    /**
+     * Returns the same with what the hands did about it.
+     *
+     * @param passes  of the same stint
+     */
+    public AxleEvidence with(Stint stint, List<CornerPass> passes) {
+        return new AxleEvidence(trace, front, rear, wheels, HandsReader.read(stint, passes, trace));
     }
 }
