@@ -83,6 +83,17 @@ enum BenchMeasure {
             false,
             BenchMeasure::carIsRight,
             outcome -> outcome.verdict().equals(Optional.of(Verdict.CHANGE_THE_CAR))),
+    LEVER(
+            "lever against the driver's fault, and no setup change",
+            true,
+            outcome -> outcome.benchCase().kind() == Kind.TECHNIQUE
+                    && outcome.driving().consistent(),
+            Outcome::leverRight),
+    FALSE_LEVERS(
+            "lever against brake or throttle of a good driver, balanced car",
+            false,
+            Outcome::nothingToFind,
+            outcome -> !outcome.levers().isEmpty()),
     PRICE(
             "price interval covers the truth",
             true,

@@ -2,6 +2,7 @@ package setwright.app.truthbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
@@ -26,6 +27,7 @@ import setwright.core.simulation.truth.TrueTrigger;
  * @param findings      the program's
  * @param verdict       the program's
  * @param triggerRight  whether its first finding names the trigger
+ * @param levers        inputs that it would have the driver use less or later
  * @param misread       columns that were read wrongly
  * @param failure       where reading or judging ended; empty when it went through
  * @param pairs         measured beside true balance
@@ -45,6 +47,7 @@ record Outcome(
         List<Finding> findings,
         Optional<Verdict> verdict,
         boolean triggerRight,
+        Set<TrueTrigger> levers,
         List<String> misread,
         String failure,
         List<BalancePair> pairs,
@@ -70,6 +73,9 @@ record Outcome(
                 answer.findings(),
                 answer.diagnosis().map(Diagnosis::verdict),
                 answer.triggerRight(),
+                answer.diagnosis()
+                        .flatMap(found -> answer.sheet().map(sheet -> LeverAnswer.against(found, sheet)))
+                        .orElse(Set.of()),
                 misread,
                 answer.failure(),
                 answer.diagnosis().map(found -> BalancePair.of(found, truth)).orElse(List.of()),
@@ -122,6 +128,13 @@ record Outcome(
 
     boolean problemRight() {
         return signRight() && phaseRight() && speedRight();
+    }
+
+    /** Tells whether a steady driver with a fault of technique is told what to do about it, and no change of the car. */
+    boolean leverRight() {
+        return levers.contains(benchCase.trigger())
+                && proposed.isEmpty()
+                && !verdict.equals(Optional.of(Verdict.CHANGE_THE_CAR));
     }
 
     /** Tells whether a judge who knows the true car names the problem. */
