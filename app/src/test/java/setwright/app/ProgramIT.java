@@ -46,6 +46,24 @@ final class ProgramIT {
         assertThat(outcome.messages()).contains("no-such-command");
     }
 
+    @Test
+    void keepsTheClassesThatItLoadsAnewWhereItsFolderWasMoved() throws Exception {
+        run(PROGRAM, "--version");
+        Path folder = PROGRAM.resolveSibling("app/target/run").toRealPath();
+        Path place;
+        try (Stream<Path> kept = Files.list(folder)) {
+            place = kept.filter(file -> file.toString().endsWith(".home"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Files.writeString(place, elsewhere + "\n");
+
+        Outcome outcome = run(PROGRAM, "--version");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(Files.readString(place)).isEqualTo(folder + "\n");
+    }
+
     private Outcome run(Path program, String... arguments) throws IOException, InterruptedException {
         Path results = elsewhere.resolve("results.txt");
         Path messages = elsewhere.resolve("messages.txt");
