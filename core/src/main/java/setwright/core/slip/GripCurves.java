@@ -8,7 +8,6 @@ import setwright.core.car.TyreCurve;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
 import setwright.core.handling.HandlingTrace;
-import setwright.core.numerics.LocalPolynomial;
 import setwright.core.numerics.Robust;
 
 /** Draws the grip curves of both axles from the laps of a stint. */
@@ -39,14 +38,12 @@ final class GripCurves {
     private static final double PEAK_SLIP_DOUBT = 0.1;
 
     private static final double NORMAL_95 = 1.96;
-    private static final double DERIVATIVE_WINDOW_S = 0.4;
     private static final double MOST_SHARE = 0.98;
 
     private final Stint stint;
     private final HandlingTrace trace;
     private final SlipSteps steps;
     private final AxleLoads loads;
-    private final double[] yawRise;
     private final AxleLoads.At at = new AxleLoads.At();
     private final boolean isFront;
     private final double[] slip;
@@ -63,18 +60,11 @@ final class GripCurves {
     private int limit;
 
     private GripCurves(
-            AxleSide axle,
-            Stint stint,
-            HandlingTrace trace,
-            CarSheet sheet,
-            SlipSteps steps,
-            AxleLoads loads,
-            double[] yawRise) {
+            AxleSide axle, Stint stint, HandlingTrace trace, CarSheet sheet, SlipSteps steps, AxleLoads loads) {
         this.stint = stint;
         this.trace = trace;
         this.steps = steps;
         this.loads = loads;
-        this.yawRise = yawRise;
         this.isFront = axle == AxleSide.FRONT;
         this.slip = isFront ? steps.frontSlip() : steps.rearSlip();
         this.peak = isFront ? steps.frontPeakSlip() : steps.rearPeakSlip();
@@ -87,11 +77,8 @@ final class GripCurves {
     /** Returns the curves of the front and of the rear axle. */
     static List<GripCurve> of(Stint stint, HandlingTrace trace, CarSheet sheet, SlipSteps steps) {
         AxleLoads loads = new AxleLoads(sheet, trace.car().grip());
-        double sampleS = stint.recording().stepS();
-        double[] yawRise = LocalPolynomial.quadraticOver(DERIVATIVE_WINDOW_S, sampleS)
-                .derivative(trace.yawRate().toArray(), sampleS);
         return List.of(AxleSide.FRONT, AxleSide.REAR).stream()
-                .map(axle -> new GripCurves(axle, stint, trace, sheet, steps, loads, yawRise).curve(axle))
+                .map(axle -> new GripCurves(axle, stint, trace, sheet, steps, loads).curve(axle))
                 .toList();
     }
 
@@ -178,7 +165,8 @@ final class GripCurves {
                 trace.lateral().get(i),
                 trace.tyre(i),
                 at);
-        double needed = arm * trace.lateral().get(i) + turning * yawRise[i];
+        double needed =
+                arm * trace.lateral().get(i) + turning * trace.yawAcceleration().get(i);
         return at.along > MOST_ALONG
                 ? Double.NaN
                 : needed * Math.signum(slip[step]) / at.load / Math.sqrt(1.0 - at.along * at.along);
