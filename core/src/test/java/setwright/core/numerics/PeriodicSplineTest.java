@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PeriodicSplineTest {
@@ -56,6 +57,31 @@ class PeriodicSplineTest {
         double omega = 2.0 * Math.PI / PERIOD;
         PeriodicSpline spline = fit(500, u -> u > 4.0 && u < 5.0 ? Double.NaN : Math.sin(omega * u), 1e-4);
         assertThat(spline.at(4.5, 0)).isCloseTo(Math.sin(omega * 4.5), within(1e-3));
+    }
+
+    @Test
+    void samples_taken_three_times_count_as_much_as_their_weight_times_three() {
+        // the first are summed up in three parts, the second in one
+        long seed = 20_261_129L;
+        Random random = new Random(seed);
+        int count = 10_000;
+        double[] u = random.doubles(count, 0.0, PERIOD).toArray();
+        double[] y = random.doubles(count, -1.0, 1.0).toArray();
+        double[] weight = random.doubles(count, 0.1, 1.0).toArray();
+        double[] heavy = Arrays.stream(weight).map(w -> 3.0 * w).toArray();
+
+        PeriodicSpline once = PeriodicSpline.fit(PERIOD, 200, u, y, heavy, 0.01);
+        PeriodicSpline thrice = PeriodicSpline.fit(PERIOD, 200, thrice(u), thrice(y), thrice(weight), 0.01);
+
+        for (double at = 0.0; at < PERIOD; at += 0.13) {
+            assertThat(thrice.at(at, 0)).as("seed %d at %f", seed, at).isCloseTo(once.at(at, 0), within(1.0e-10));
+        }
+    }
+
+    private static double[] thrice(double[] values) {
+        return IntStream.range(0, 3 * values.length)
+                .mapToDouble(i -> values[i % values.length])
+                .toArray();
     }
 
     @Test
