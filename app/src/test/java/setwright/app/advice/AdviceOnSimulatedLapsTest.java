@@ -23,7 +23,6 @@ import setwright.core.advice.TravelAdvice;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.circuit.Lap;
-import setwright.core.circuit.Stint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
@@ -215,18 +214,6 @@ final class AdviceOnSimulatedLapsTest {
     }
 
     private static Diagnosis with(Recording recording) {
-        Diagnosis d = sound.diagnosis();
-        Stint stint = d.stint();
-        return new Diagnosis(
-                new Stint(recording, stint.circuit(), stint.laps(), stint.station(), stint.offset()),
-                d.trace(),
-                d.passes(),
-                d.repeatability(),
-                d.faults(),
-                d.findings(),
-                d.verdict(),
-                d.reason(),
-                d.grounds(),
-                d.axles());
+        return OtherRecording.of(sound.diagnosis(), recording);
     }
 }

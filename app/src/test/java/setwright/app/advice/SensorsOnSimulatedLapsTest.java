@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.BeforeAll;
@@ -36,7 +35,6 @@ import setwright.core.chassis.DamperMotion;
 import setwright.core.chassis.RideHeights;
 import setwright.core.chassis.Subject;
 import setwright.core.chassis.Wheel;
-import setwright.core.circuit.Stint;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
@@ -200,18 +198,6 @@ final class SensorsOnSimulatedLapsTest {
     }
 
     private static Diagnosis with(Recording recording) {
-        Diagnosis d = laps.diagnosis();
-        Stint stint = d.stint();
-        return new Diagnosis(
-                new Stint(recording, stint.circuit(), stint.laps(), stint.station(), stint.offset()),
-                d.trace(),
-                d.passes(),
-                d.repeatability(),
-                d.faults(),
-                d.findings(),
-                d.verdict(),
-                d.reason(),
-                d.grounds(),
-                Optional.of(d.axles().orElseThrow()));
+        return OtherRecording.of(laps.diagnosis(), recording);
     }
 }

@@ -1,8 +1,8 @@
 package setwright.app.truthbench;
 
-import java.util.EnumSet;
-import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import setwright.core.car.CarSheet;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.simulation.truth.TrueTrigger;
@@ -15,31 +15,19 @@ final class LeverAnswer {
 
     /** Returns the inputs of which it asks for less or for later ones, whether his laps prove it or not. */
     static Set<TrueTrigger> against(Diagnosis diagnosis, CarSheet sheet) {
-        return against(TechniqueFinder.find(diagnosis, sheet.drivenAxle()));
+        return TechniqueFinder.find(diagnosis, sheet.drivenAxle()).stream()
+                .flatMap(lever -> against(lever).stream())
+                .collect(Collectors.toSet());
     }
 
-    static Set<TrueTrigger> against(List<TechniqueLever> levers) {
-        Set<TrueTrigger> against = EnumSet.noneOf(TrueTrigger.class);
-        for (TechniqueLever lever : levers) {
-            switch (lever.lever()) {
-                case BRAKE_AT_TURN_IN, OVERLAP -> {
-                    if (lever.move() < 0.0) {
-                        against.add(TrueTrigger.TRAIL_BRAKE);
-                    }
-                }
-                case PICK_UP -> {
-                    if (lever.move() > 0.0) {
-                        against.add(TrueTrigger.THROTTLE);
-                    }
-                }
-                case OPENING -> {
-                    if (lever.move() < 0.0) {
-                        against.add(TrueTrigger.THROTTLE);
-                    }
-                }
-                case RELEASE_RATE, ENTRY_SPEED -> {}
-            }
-        }
-        return against;
+    private static Optional<TrueTrigger> against(TechniqueLever lever) {
+        boolean less = lever.move() < 0.0;
+        boolean more = lever.move() > 0.0;
+        return switch (lever.lever()) {
+            case BRAKE_AT_TURN_IN, OVERLAP -> less ? Optional.of(TrueTrigger.TRAIL_BRAKE) : Optional.empty();
+            case PICK_UP -> more ? Optional.of(TrueTrigger.THROTTLE) : Optional.empty(); // later
+            case OPENING -> less ? Optional.of(TrueTrigger.THROTTLE) : Optional.empty();
+            case RELEASE_RATE, ENTRY_SPEED -> Optional.empty();
+        };
     }
 }

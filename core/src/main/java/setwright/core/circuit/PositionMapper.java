@@ -65,7 +65,7 @@ final class PositionMapper {
             } else {
                 node = near(i, unwrapped + travelled, 8.0 + 3.0 * track.noiseM() + 0.15 * travelled);
                 double lost = LOST_M + 4.0 * track.noiseM();
-                if (square(i, node) > lost * lost) {
+                if (square(track.x(i), track.y(i), node) > lost * lost) {
                     node = search(i);
                 }
             }
@@ -92,9 +92,9 @@ final class PositionMapper {
         return new Placement(station, offset);
     }
 
-    private double square(int sample, int node) {
-        double dx = track.x(sample) - line.x(node);
-        double dy = track.y(sample) - line.y(node);
+    private double square(double x, double y, int node) {
+        double dx = x - line.x(node);
+        double dy = y - line.y(node);
         return dx * dx + dy * dy;
     }
 
@@ -108,9 +108,7 @@ final class PositionMapper {
         int best = node;
         double nearest = Double.POSITIVE_INFINITY;
         for (int k = low; k <= high; k++) {
-            double dx = x - line.x(node);
-            double dy = y - line.y(node);
-            double square = dx * dx + dy * dy;
+            double square = square(x, y, node);
             if (square < nearest) {
                 nearest = square;
                 best = node;

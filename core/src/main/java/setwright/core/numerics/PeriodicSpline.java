@@ -64,12 +64,15 @@ public final class PeriodicSpline {
                         + y.length + ", " + u.length + ", " + weight.length);
             }
         }
-        // parts of the same size on every machine: sums come out the same to the last digit
+        // the same parts on every machine, so that sums come out the same to the last digit
         int parts = Math.max(1, u.length / PART);
         Sums sums = IntStream.range(0, parts)
                 .parallel()
-                .mapToObj(part -> sums(period, knots, u, samples, weight, (int) ((long) u.length * part / parts), (int)
-                        ((long) u.length * (part + 1) / parts)))
+                .mapToObj(part -> {
+                    int from = (int) ((long) u.length * part / parts);
+                    int to = (int) ((long) u.length * (part + 1) / parts);
+                    return sums(period, knots, u, samples, weight, from, to);
+                })
                 .toList()
                 .stream()
                 .reduce(Sums::plus)
