@@ -17,9 +17,13 @@ import java.util.jar.JarFile;
 final class OurJars {
     private OurJars() {}
 
-    /** Returns their places, as Spark wants them; none when the program is not packed into jars. */
-    static List<String> sent() {
-        List<Path> all = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+    /**
+     * Returns their places, as Spark wants them; none when the program is not packed into jars.
+     *
+     * @param classPath  of the program
+     */
+    static List<String> sent(String classPath) {
+        List<Path> all = Arrays.stream(classPath.split(File.pathSeparator, -1))
                 .map(Path::of)
                 .filter(path -> path.toString().endsWith(".jar") && Files.isRegularFile(path))
                 .toList();

@@ -49,7 +49,7 @@ public final class Settings {
                     .setIfMissing("spark.local.dir", folder.toString())
                     .setIfMissing("spark.sql.shuffle.partitions", "4");
         } else {
-            conf.setIfMissing("spark.jars", String.join(",", OurJars.sent()));
+            conf.setIfMissing("spark.jars", String.join(",", OurJars.sent(System.getProperty("java.class.path"))));
         }
         conf.set(
                 "spark.executor.extraJavaOptions",

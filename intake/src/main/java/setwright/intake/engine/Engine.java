@@ -2,13 +2,14 @@ package setwright.intake.engine;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Properties;
 import java.util.function.Consumer;
 import org.duckdb.DuckDBChunkedResult;
 import org.duckdb.DuckDBDataChunkReader;
+import org.duckdb.DuckDBDriver;
 import org.duckdb.DuckDBPreparedStatement;
 
 /** Opens the SQL engine (DuckDB, in memory) and writes names and texts the way its statements want them. */
@@ -20,7 +21,9 @@ public final class Engine {
 
     /** Opens an engine of its own; whoever asks for it closes it. */
     public static Connection open() throws SQLException {
-        Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+        // Not by way of DriverManager: it knows only what its first caller's class loader shows, on a cluster another
+        // one than ours.
+        Connection connection = new DuckDBDriver().connect("jdbc:duckdb:", new Properties());
         try (Statement statement = connection.createStatement()) {
             // Several threads were seen to hand over the rows of a file above ten megabytes in another order.
             statement.execute("SET threads = 1");
