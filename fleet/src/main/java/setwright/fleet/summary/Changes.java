@@ -12,8 +12,9 @@ import setwright.fleet.summary.Summary.Unchanged;
 
 /*
  * Design note. Nobody planned these trials: what a driver changed between two recordings may have been changed because of the first one, and
- * he gets better from run to run, as the track does. So what is seen is told as seen, beside how lap times move between two recordings
- * with the same setup; recordings whose sheet tells no setup say neither. A problem counts as gone only where the second recording was judged:
+ * he gets better from run to run, as the track does. Nor is a problem that was found once as large the next time, changed or not: the
+ * largest of several that chance moves is the one that chance made large. So what is seen is told as seen, beside what became of problems and
+ * lap times between two recordings with the same setup; recordings whose sheet tells no setup say neither. A problem counts as gone only where the second recording was judged:
  * not finding it for want of evidence says nothing.
  */
 
@@ -136,6 +137,10 @@ final class Changes {
         return new Unchanged(
                 unchanged.tries,
                 unchanged.laps.size(),
+                unchanged.told,
+                unchanged.gone,
+                unchanged.less,
+                Tried.clusters(unchanged.helped).share(),
                 Tried.clusters(unchanged.laps).mean());
     }
 }

@@ -13,8 +13,9 @@ public final class Summarizer {
     private static final List<String> DOUBTS = List.of(
             "Recordings of one driver resemble each other: intervals are over drivers, and \"too few\" means fewer than "
                     + Clusters.FEWEST + " of them.",
-            "A change that is tried second looks better than it is, because drivers and tracks get better from one run to the next:"
-                    + " hold it against recordings with the same setup, and settle it back to back (setwright trial).",
+            "A change that is tried second looks better than it is, because drivers and tracks get better from one run to the next,"
+                    + " and because a problem that was the largest once is seldom as large again: hold it against recordings with the"
+                    + " same setup, and settle it back to back (setwright trial).",
             "Corners are counted only where all recordings of a circuit share them.");
 
     private Summarizer() {}

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param corners    where they are, the most costly first
  * @param drivers    who has more than is usual, the surest first
  * @param changes    what was tried, the most often tried first
- * @param unchanged  how lap times moved between successive recordings with the same setup; what a change is to be held against
+ * @param unchanged  what became of problems and lap times between successive recordings with the same setup; what a change is to be held against
  * @param doubts     what to keep in mind with these answers
  */
 public record Summary(
@@ -117,7 +117,12 @@ public record Summary(
      *
      * @param pairs     how many
      * @param drivers   of how many
+     * @param told      of the pairs, those with a problem before that the recording after could tell of
+     * @param gone      of these, after which the problem was not found any more, though nothing was changed
+     * @param less      of these, after which it was smaller
+     * @param better    share of gone or less
      * @param lapTimeS  mean change of the median lap time, s
      */
-    public record Unchanged(long pairs, long drivers, Figure lapTimeS) {}
+    public record Unchanged(
+            long pairs, long drivers, long told, long gone, long less, Figure better, Figure lapTimeS) {}
 }

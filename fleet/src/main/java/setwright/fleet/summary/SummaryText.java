@@ -54,9 +54,13 @@ public final class SummaryText {
                 SummaryText::row);
         text.append(String.format(
                 Locale.ROOT,
-                "  Between recordings with the same setup: %d pairs of %d drivers, lap time %s%n%n",
+                "  Between recordings with the same setup: %d pairs of %d drivers, gone %d of %d, less %d, better %s, lap time %s%n%n",
                 summary.unchanged().pairs(),
                 summary.unchanged().drivers(),
+                summary.unchanged().gone(),
+                summary.unchanged().told(),
+                summary.unchanged().less(),
+                share(summary.unchanged().better()),
                 seconds(summary.unchanged().lapTimeS())));
         summary.doubts().forEach(doubt -> text.append(doubt).append(System.lineSeparator()));
         return text.toString();
