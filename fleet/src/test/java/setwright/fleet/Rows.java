@@ -52,6 +52,17 @@ public final class Rows {
                 .collect(Collectors.joining(", ", "read_parquet([", "], hive_partitioning = false) "));
     }
 
+    /** Copies a table without one of its columns. */
+    public static void copyWithout(String column, Path from, Path to) {
+        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+                Statement statement = connection.createStatement()) {
+            statement.execute("COPY (SELECT * EXCLUDE (\"" + column + "\") FROM " + table(List.of(from)) + ") TO '" + to
+                    + "' (FORMAT parquet)");
+        } catch (SQLException e) {
+            throw new IllegalStateException(column, e);
+        }
+    }
+
     public static List<List<Object>> ask(String question) {
         try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
                 Statement statement = connection.createStatement()) {

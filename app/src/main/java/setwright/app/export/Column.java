@@ -84,6 +84,11 @@ public record Column<R>(String name, Kind kind, Measure measure, String words, C
         return kind == Kind.NUMBER ? measure.si() : "";
     }
 
+    /** Returns the header where numbers are in SI units, as in Parquet. */
+    public String siHeader() {
+        return header(name, siUnit());
+    }
+
     /** Returns the header: the name with a unit behind it where there is one. */
     static String header(String name, String unit) {
         return unit.isEmpty() ? name : name + " (" + unit + ")";

@@ -13,7 +13,7 @@ final class ParquetForm {
 
     /** Returns how a column begins. */
     static Head head(Column<?> column) {
-        return new Head(Column.header(column.name(), column.siUnit()), column.kind());
+        return new Head(column.siHeader(), column.kind());
     }
 
     /** Writes a table; returns how many rows it has. */

@@ -29,7 +29,7 @@ final class Views {
                         + ". Name with --in what fleet diagnose was given as --out");
             }
             String root = Depots.isLocal(tables) ? "file://" + tables.root() : tables.root();
-            Dataset<Row> rows = spark.read().parquet(root + "/" + table);
+            Dataset<Row> rows = spark.read().schema(TableSchema.of(table)).parquet(root + "/" + table);
             rows = only(rows, "driver", driver);
             only(rows, "circuit", circuit).createOrReplaceTempView(table);
         }

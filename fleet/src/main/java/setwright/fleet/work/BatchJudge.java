@@ -52,7 +52,7 @@ public record BatchJudge(Diagnoser diagnoser, Depot tree, Depot out, boolean ass
                             OutLayout.circuit(batch.circuit()), folder.path().resolve("circuit")))
                     : Optional.empty();
             for (String table : OutLayout.TABLES) {
-                tables.add(table.equals("setups") ? TableFile.setups() : TableFile.exported(table));
+                tables.add(table.equals(OutTables.SETUPS) ? TableFile.setups() : TableFile.exported(table));
             }
             for (int i : deaths.order(batch.members().size())) {
                 LedgerRow row = deaths.of(i) >= Deaths.TOO_MANY

@@ -53,7 +53,7 @@ final class TableFile<R> implements AutoCloseable {
 
     /** Opens the table of setups. */
     static TableFile<SetupRow> setups() throws IOException {
-        return new TableFile<>("setups", SetupRow.columns(), (recorded, answer) -> SetupRow.of(answer.car()));
+        return new TableFile<>(OutTables.SETUPS, SetupRow.columns(), (recorded, answer) -> SetupRow.of(answer.car()));
     }
 
     private static String fileName(Recorded recorded) {

@@ -10,13 +10,17 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import setwright.app.fleet.SummaryRequest;
+import setwright.fleet.Rows;
 import setwright.fleet.SparkFleet;
+import setwright.fleet.measure.InventedTables;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -43,7 +47,7 @@ final class SummarizerTest {
             for (int session = 1; session <= 4; session++) {
                 String recording = name + "/" + session;
                 double lap = 90.0 + 0.01 * driver - (session >= 3 ? 0.3 : 0.0) - (session == 2 ? 0.1 : 0.0);
-                tables.recording(recording, name, session, "judged", lap, session >= 3 ? 3.0 : 4.0);
+                recording(tables, recording, name, session, "judged", lap, session >= 3 ? 3.0 : 4.0);
                 if (driver <= 20 && session <= 2) {
                     tables.finding(recording, name, "car", "1 4", 0.01, 0.2);
                 }
@@ -55,12 +59,19 @@ final class SummarizerTest {
                 }
             }
         }
-        tables.recording("X/1", "X", 1, "failed", 0.0, 4.0);
-        tables.recording("X/2", "X", 2, "not enough evidence", 91.0, 3.0);
-        tables.recordingWithoutSetup("Y/1", "Y", 1, "not enough evidence", 92.0);
-        tables.recordingWithoutSetup("Y/2", "Y", 2, "not enough evidence", 91.0);
-        tables.write(folder);
+        recording(tables, "X/1", "X", 1, "failed", 0.0, 4.0);
+        recording(tables, "X/2", "X", 2, "not enough evidence", 91.0, 3.0);
+        tables.recording("Y/1", "Y", 1, "not enough evidence", 92.0);
+        tables.recording("Y/2", "Y", 2, "not enough evidence", 91.0);
+        tables.write(folder, "hill", "all");
         json = JsonMapper.shared().readTree(answer(Optional.empty(), true));
+    }
+
+    private static void recording(
+            InventedTables tables, String name, String driver, int session, String status, double lapS, double bar) {
+        tables.recording(name, driver, session, status, lapS);
+        tables.item(name, driver, "front_bar", bar);
+        tables.item(name, driver, "tyre", "soft");
     }
 
     private static String answer(Optional<String> driver, boolean asJson) throws IOException {
@@ -143,6 +154,11 @@ final class SummarizerTest {
         JsonNode unchanged = json.get("unchanged");
         // not those of Y, of whose setup nothing is known
         assertThat(unchanged.get("pairs").asInt()).isEqualTo(80);
+        // Sessions 1 and 2 of twenty drivers have the same problem; sessions 3 and 4 of five of them have it once.
+        assertThat(unchanged.get("told").asInt()).isEqualTo(25);
+        assertThat(unchanged.get("gone").asInt()).isEqualTo(5);
+        assertThat(unchanged.get("less").asInt()).isZero();
+        assertThat(unchanged.get("better").get("value").asDouble()).isEqualTo(0.2, within(ROUND_OFF));
         assertThat(unchanged.get("lap_time_s").get("value").asDouble()).isEqualTo(-0.05, within(ROUND_OFF));
     }
 
@@ -177,7 +193,42 @@ final class SummarizerTest {
                         "15 of 20",
                         "-0.200 s",
                         "not told",
+                        "80 pairs of 40 drivers, gone 5 of 25, less 0, better 20 % (",
                         "too few\" means fewer than 6");
+    }
+
+    /** Half of the tables lack columns, as those of an older version do. */
+    @Test
+    void tablesOfAnOlderVersionAreReadWithEmptyColumns() throws IOException {
+        Path mixed = Files.createDirectory(folder.resolve("mixed"));
+        for (String half : List.of("old", "new")) {
+            InventedTables tables = new InventedTables();
+            recording(tables, half + "/1", half, 1, "judged", 90.0, 4.0);
+            tables.finding(half + "/1", half, "car", "1", 0.01, 0.2);
+            tables.fault(half + "/1", half, "coasting", "2");
+            tables.write(mixed, "hill", half);
+        }
+        for (Map.Entry<String, String> column : Map.of(
+                        "recordings", "shared corners", "findings", "price (s)", "faults", "cost (s)", "setups", "unit")
+                .entrySet()) {
+            Path file = mixed.resolve(column.getKey() + "/circuit=hill/old.parquet");
+            Path whole = Files.move(file, folder.resolve("whole.parquet"));
+            Rows.copyWithout(column.getValue(), whole, file);
+            Files.delete(whole);
+        }
+        JsonNode read = JsonMapper.shared()
+                .readTree(new SparkFleet()
+                        .summary(new SummaryRequest(
+                                mixed.toString(), "local[2]", Optional.empty(), Optional.empty(), true)));
+        assertThat(read.get("recordings").get("judged").asInt()).isEqualTo(2);
+        assertThat(read.get("problems").size()).isEqualTo(2);
+        for (JsonNode problem : read.get("problems")) {
+            assertThat(problem.get("recordings").asInt()).isEqualTo(2);
+        }
+        // Of the older one nobody knows whether it shares corners, nor what its problem cost.
+        assertThat(read.get("corners").get(0).get("of").asInt()).isEqualTo(1);
+        assertThat(read.get("corners").get(0).get("cost_s").get("value").asDouble())
+                .isEqualTo(0.2, within(ROUND_OFF));
     }
 
     @Test
