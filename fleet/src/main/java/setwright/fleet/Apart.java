@@ -76,6 +76,7 @@ final class Apart {
 
     /** The other process: reads what is asked, and writes what came of it. */
     public static void main(String[] arguments) throws IOException {
+        endWithParent();
         FleetRequest request = (FleetRequest) read(Path.of(arguments[0]));
         Result result;
         try {
@@ -86,6 +87,22 @@ final class Apart {
             result = new Result(List.of(), Trouble.of(e).message());
         }
         write(Path.of(arguments[1]), result);
+    }
+
+    /** The end of the process that asked closes the pipe, whatever it died of; a run that nobody waits for would keep the next one out. */
+    private static void endWithParent() {
+        Thread watch = new Thread(
+                () -> {
+                    try {
+                        System.in.transferTo(OutputStream.nullOutputStream());
+                    } catch (IOException e) {
+                        // as good as its end
+                    }
+                    System.exit(1);
+                },
+                "ends with its parent");
+        watch.setDaemon(true);
+        watch.start();
     }
 
     private static void write(Path file, Serializable what) throws IOException {

@@ -1,9 +1,6 @@
 package setwright.fleet;
 
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -31,6 +28,7 @@ import setwright.fleet.ledger.Status;
 import setwright.fleet.spark.Crew;
 import setwright.fleet.tree.Recorded;
 import setwright.fleet.tree.TreeReader;
+import setwright.fleet.work.ThisProcess;
 
 /** One run: what is in the tree, what of it is done, and the rest to the crew. */
 final class Run {
@@ -121,7 +119,7 @@ final class Run {
         List<Batch> batches = BatchCutter.forCores(toDo.size(), crew().cores()).cut(toDo, circuits.names());
         told.accept(toDo.size() + " recordings in " + batches.size() + " batches, on " + crew().cores() + " cores.");
         Optional<String> trouble =
-                crew().judge(batches, request.assumeCar(), new ProgressWords(toDo.size(), told)::finished);
+                crew().judge(batches, request.assumeCar(), new ProgressWords(toDo.size(), told)::finished, told);
         if (trouble.isPresent()) {
             throw new IOException("not all tables could be written: " + trouble.get()
                     + " Start the run again when that is mended; what is finished is kept");
@@ -213,14 +211,7 @@ final class Run {
     }
 
     private static String owner() {
-        String host;
-        try {
-            host = InetAddress.getLocalHost().getHostName();
-        } catch (UnknownHostException e) {
-            host = "this machine";
-        }
-        return "a run by " + System.getProperty("user.name") + " on " + host + " (process "
-                + ManagementFactory.getRuntimeMXBean().getPid() + ", since "
-                + Instant.now().truncatedTo(ChronoUnit.SECONDS) + ")";
+        return "a run by " + System.getProperty("user.name") + " on " + ThisProcess.words() + ", at work since "
+                + Instant.now().truncatedTo(ChronoUnit.SECONDS) + ",";
     }
 }

@@ -10,7 +10,6 @@ import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,33 +17,23 @@ import org.apache.hadoop.conf.Configuration;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import setwright.app.diagnose.DiagnoseRequest;
-import setwright.app.diagnose.FileDiagnoser;
-import setwright.app.diagnose.Progress;
-import setwright.app.evidence.Answer;
-import setwright.app.export.ExportTables;
-import setwright.app.export.Format;
-import setwright.app.export.Material;
-import setwright.app.export.TableWriter;
-import setwright.app.failure.Trouble;
 import setwright.app.fleet.FleetCount;
 import setwright.app.fleet.FleetRequest;
 import setwright.app.fleet.FleetRequest.Again;
-import setwright.app.units.UnitSystem;
-import setwright.core.judgement.Diagnostician;
 import setwright.fleet.depot.Depot;
 import setwright.fleet.depot.Depots;
 import setwright.fleet.depot.Elsewhere;
 import setwright.fleet.ledger.Ledger;
 import setwright.fleet.measure.InventedTree;
+import setwright.fleet.work.OutTables;
+import setwright.intake.columns.ParquetTable.Kind;
 
 /** The whole road with Spark in this process: ten recordings of two drivers, five of them broken, each in its own way. */
 final class DiagnoseTreeTest {
-    private static final List<String> EXPORTED = List.of("laps", "passes", "phases", "findings", "faults");
     private static final List<String> TABLES =
             List.of("laps", "passes", "phases", "findings", "faults", "setups", "recordings");
-    /** Recording, driver, car, date, session. */
-    private static final int IN_FRONT = 5;
+    private static final Map<Kind, String> TYPES =
+            Map.of(Kind.TEXT, "VARCHAR", Kind.WHOLE, "BIGINT", Kind.NUMBER, "DOUBLE", Kind.TRUTH, "BOOLEAN");
 
     @TempDir
     private static Path folder;
@@ -52,28 +41,15 @@ final class DiagnoseTreeTest {
     private static Path tree;
     private static Path judged;
     private static FleetCount count;
-    /** What one machine says of each recording that has a sheet. */
-    private static final Map<Path, Answer> ANSWERS = new TreeMap<>();
-
-    private static final Map<Path, String> TROUBLES = new TreeMap<>();
+    private static OneMachine one;
 
     @BeforeAll
     static void judge() throws IOException {
         tree = folder.resolve("tree");
         judged = folder.resolve("judged");
-        new InventedTree(10, 3, 25.0, 2).write(tree);
+        new InventedTree(10, 6, 25.0, 2, 1).write(tree);
         count = run(tree.toString(), judged.toString(), Again.NONE);
-        for (Path recording : recordings()) {
-            if (Files.exists(recording.resolveSibling("car.yaml"))) {
-                try {
-                    ANSWERS.put(
-                            recording,
-                            new FileDiagnoser(Diagnostician::diagnose).diagnose(alone(recording), Progress.silent()));
-                } catch (IOException | RuntimeException e) {
-                    TROUBLES.put(recording, Trouble.of(e).message());
-                }
-            }
-        }
+        one = new OneMachine(tree, judged.resolve("circuits/skarnholt.json"));
     }
 
     private static FleetCount run(String in, String out, Again again) throws IOException {
@@ -120,19 +96,7 @@ final class DiagnoseTreeTest {
     }
 
     private static List<Path> recordings() throws IOException {
-        try (Stream<Path> all = Files.walk(tree)) {
-            return all.filter(file -> file.toString().matches(".*\\.(csv|parquet)"))
-                    .sorted()
-                    .toList();
-        }
-    }
-
-    private static DiagnoseRequest alone(Path recording) {
-        return DiagnoseRequest.of(
-                recording,
-                Optional.of(recording.resolveSibling("car.yaml")),
-                Optional.empty(),
-                Optional.of(judged.resolve("circuits/skarnholt.json")));
+        return OneMachine.recordings(tree);
     }
 
     private static List<List<Object>> ledger(String where) {
@@ -144,7 +108,8 @@ final class DiagnoseTreeTest {
     void everyRecordingIsListedWithWhatTheCommandLineWouldSay() throws IOException {
         assertThat(count.recordings()).isEqualTo(10);
         assertThat(count.failed()).isEqualTo(5);
-        assertThat(count.judged() + count.notEnough()).isEqualTo(5);
+        assertThat(count.judged()).isEqualTo(5);
+        assertThat(one.judged()).isEqualTo(5);
         assertThat(count.failures()).hasSize(5);
         List<List<Object>> rows = ledger("");
         assertThat(rows).hasSize(10);
@@ -156,49 +121,32 @@ final class DiagnoseTreeTest {
                 assertThat(reason).contains("no car sheet", "laps.car.yaml", "--assume-car");
                 continue;
             }
-            String expected;
-            if (ANSWERS.containsKey(recording)) {
-                expected = ANSWERS.get(recording).diagnosis().reason();
-            } else {
-                expected = TROUBLES.get(recording);
-                assertThat(rows.get(i).get(1)).as(reason).isEqualTo("failed");
-            }
-            assertThat(reason).isEqualTo(expected);
+            assertThat(reason)
+                    .isNotEmpty()
+                    .isEqualTo(one.reason(String.valueOf(rows.get(i).get(0))));
         }
+        assertThat(rows.stream().map(row -> row.get(1)))
+                .containsOnly("judged", "failed")
+                .filteredOn("judged"::equals)
+                .hasSize(5);
     }
 
     /** The threads of this process are more than one for a recording (pom.xml), those of a worker are not (WorkersIT). */
     @Test
     void tablesAreThoseOfExportToTheBit() throws IOException {
-        assertThat(ANSWERS).hasSize(5);
-        int compared = 0;
-        for (String table : EXPORTED) {
-            List<Path> files = Rows.files(judged.resolve(table));
-            for (Path recording : ANSWERS.keySet()) {
-                Material material = Material.of(List.of(new Material.Laps(
-                        recording.getFileName().toString(), ANSWERS.get(recording), Optional.empty())));
-                Path alone = folder.resolve("alone.parquet");
-                new TableWriter(ExportTables.named(table).orElseThrow(), material, Format.PARQUET, UnitSystem.METRIC)
-                        .write(alone);
-                List<String> columns = Rows.columns(files.get(0));
-                assertThat(columns.subList(IN_FRONT, columns.size())).isEqualTo(Rows.columns(alone));
-                List<List<Object>> expected = Rows.of(List.of(alone), "");
-                assertThat(Rows.without(
-                                IN_FRONT, Rows.of(files, "WHERE recording = '" + tree.relativize(recording) + "'")))
-                        .isEqualTo(expected);
-                compared += expected.size();
-            }
-        }
-        assertThat(compared).isGreaterThan(500);
+        one.isEqualledBy(judged, folder);
     }
 
     @Test
-    void everyFileOfATableHasTheSameColumns() {
+    void everyFileOfATableHasTheColumnsThatAreReadLater() {
         for (String table : TABLES) {
             List<Path> files = Rows.files(judged.resolve(table));
+            List<String> defined = OutTables.columns(table).stream()
+                    .map(column -> column.siHeader() + " " + TYPES.get(column.kind()))
+                    .toList();
             assertThat(files)
                     .isNotEmpty()
-                    .allSatisfy(file -> assertThat(Rows.columns(file)).isEqualTo(Rows.columns(files.get(0))));
+                    .allSatisfy(file -> assertThat(Rows.columns(file)).isEqualTo(defined));
         }
     }
 
@@ -245,7 +193,7 @@ final class DiagnoseTreeTest {
                 changed, FileTime.fromMillis(Files.getLastModifiedTime(changed).toMillis() + 5000));
         FleetCount again = run(other.toString(), out.toString(), Again.NONE);
         assertThat(again.before()).isEqualTo(9);
-        for (String table : EXPORTED) {
+        for (String table : OneMachine.EXPORTED) {
             assertThat(rows(out, table)).as(table).isEqualTo(rows(judged, table));
         }
         assertThat(Rows.of(Rows.files(out.resolve("recordings")), "")).hasSize(10);
@@ -266,6 +214,7 @@ final class DiagnoseTreeTest {
                 recordings().get(0).resolveSibling("car.yaml"),
                 other.resolve(tree.relativize(bare).toString()).resolveSibling("car.yaml"));
         FleetCount mended = run(other.toString(), out.toString(), Again.NONE);
+        assertThat(mended.judged()).isEqualTo(6);
         assertThat(mended.failed()).isEqualTo(4);
         assertThat(mended.before()).isEqualTo(9);
         FleetCount again = run(other.toString(), out.toString(), Again.FAILED);
@@ -283,7 +232,7 @@ final class DiagnoseTreeTest {
         } finally {
             System.clearProperty("spark.hadoop.fs." + Elsewhere.SCHEME + ".impl");
         }
-        for (String table : EXPORTED) {
+        for (String table : OneMachine.EXPORTED) {
             assertThat(rows(out, table)).as(table).isEqualTo(rows(judged, table));
         }
     }

@@ -34,7 +34,8 @@ public final class FleetBench {
                 number(options, "--recordings", 60),
                 number(options, "--laps", 6),
                 number(options, "--rate", 50),
-                number(options, "--every", 100));
+                number(options, "--every", 100),
+                2);
         try (TemporaryFolder folder = TemporaryFolder.make("setwright-fleetbench")) {
             Path tree = options.containsKey("--tree")
                     ? Path.of(options.get("--tree"))

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import org.apache.spark.ExecutorLostFailure;
 import org.apache.spark.SparkConf;
 import org.apache.spark.Success$;
 import org.apache.spark.TaskContext;
@@ -15,6 +17,7 @@ import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.scheduler.SparkListener;
 import org.apache.spark.scheduler.SparkListenerTaskEnd;
+import org.apache.spark.scheduler.TaskInfo;
 import setwright.app.diagnose.FileDiagnoser;
 import setwright.app.failure.Trouble;
 import setwright.core.judgement.Diagnostician;
@@ -76,12 +79,14 @@ public final class Crew implements AutoCloseable {
      * Judges batches, each of them one piece of work.
      *
      * @param done  told how many recordings are judged, each time a batch is finished
+     * @param told  of workers that died, in words
      * @return what kept a batch from being finished, if anything did
      * @throws IOException when Spark gives up
      */
-    public Optional<String> judge(List<Batch> batches, boolean assumeCar, IntConsumer done) throws IOException {
+    public Optional<String> judge(List<Batch> batches, boolean assumeCar, IntConsumer done, Consumer<String> told)
+            throws IOException {
         Places sent = places;
-        context.sc().addSparkListener(new Counting(batches, done));
+        context.sc().addSparkListener(new Counting(batches, done, told));
         List<String> troubles =
                 collected(context.parallelize(batches, batches.size()).map(batch -> attempt(batch, sent, assumeCar)));
         return troubles.stream().filter(trouble -> !trouble.isEmpty()).findFirst();
@@ -115,22 +120,32 @@ public final class Crew implements AutoCloseable {
         }
     }
 
-    /** Counts what is finished. */
+    /** Counts what is finished, and tells what is lost. */
     private static final class Counting extends SparkListener {
         private final List<Batch> batches;
         private final IntConsumer done;
+        private final Consumer<String> told;
         private int recordings;
 
-        Counting(List<Batch> batches, IntConsumer done) {
+        Counting(List<Batch> batches, IntConsumer done, Consumer<String> told) {
             this.batches = batches;
             this.done = done;
+            this.told = told;
         }
 
         @Override
         public void onTaskEnd(SparkListenerTaskEnd end) {
-            if (end.reason() instanceof Success$ && end.taskInfo().index() < batches.size()) {
-                recordings += batches.get(end.taskInfo().index()).members().size();
+            TaskInfo task = end.taskInfo();
+            if (task.index() >= batches.size()) {
+                return;
+            }
+            int members = batches.get(task.index()).members().size();
+            if (end.reason() instanceof Success$) {
+                recordings += members;
                 done.accept(recordings);
+            } else if (end.reason() instanceof ExecutorLostFailure) {
+                told.accept("a worker died at a batch of " + members + (members == 1 ? " recording" : " recordings")
+                        + ", attempt " + (task.attemptNumber() + 1) + "; it is tried again.");
             }
         }
     }

@@ -1,6 +1,7 @@
 package setwright.fleet.work;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +14,7 @@ import setwright.fleet.ledger.OutLayout;
 
 /*
  * Design note. What kills a worker leaves no exception behind. So each attempt puts a mark beside the tables before it takes up a recording
- * and removes it afterwards; a mark that a later attempt finds tells where the attempt before died. What else the worker had in hand dies with
+ * and removes it afterwards; the mark names the process for whoever looks. A mark that a later attempt finds tells where the attempt before died. What else the worker had in hand dies with
  * it and is suspected, too: so suspects go last, where they hardly meet again, and the third time is no accident. Then the recording is
  * listed, and the batch goes on without it. Marks of earlier runs are swept away when a run begins.
  */
@@ -56,7 +57,7 @@ final class Deaths {
     }
 
     void begin(int member) throws IOException {
-        out.put(new byte[0], mark(member));
+        out.put(ThisProcess.words().getBytes(StandardCharsets.UTF_8), mark(member));
     }
 
     void end(int member) throws IOException {
