@@ -82,6 +82,7 @@ public final class FleetBench {
         int cores = workers > 0 ? workers : number("--threads", 2);
         int every = number("--bare-every", 1);
         Taken sample = Taken.by(
+                List.of(),
                 FleetBench.class.getName(),
                 BARE,
                 tree.toString(),
@@ -96,7 +97,7 @@ public final class FleetBench {
                 workers > 0
                         ? List.of("--workers", String.valueOf(workers))
                         : List.of("--master", "local[" + cores + "]"));
-        Taken fleet = Taken.by("setwright.app.Main", words.toArray(new String[0]));
+        Taken fleet = Taken.by(List.of(), "setwright.app.Main", words.toArray(new String[0]));
         Map<String, String> ends = new TreeMap<>();
         new Ledger(Depots.open(out.toString(), new Configuration(false)))
                 .read()

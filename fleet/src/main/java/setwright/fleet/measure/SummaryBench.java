@@ -16,6 +16,9 @@ record SummaryBench(int drivers, int ofEach) {
     /** As large as batches are. */
     private static final int BATCH = 32;
 
+    /** As ./setwright does. */
+    private static final List<String> AS_STARTED = List.of("-XX:TieredStopAtLevel=1");
+
     private static final List<String> CIRCUITS = List.of("hill", "lake", "moor", "quay", "vale");
     private static final List<String> FAULTS =
             List.of("coasting", "throttle too early", "brake too long", "lift in the corner");
@@ -27,7 +30,7 @@ record SummaryBench(int drivers, int ofEach) {
         try (TemporaryFolder folder = TemporaryFolder.make("setwright-fleetbench")) {
             Path tables = folder.path().resolve("tables");
             write(tables);
-            Taken taken = Taken.by("setwright.app.Main", "fleet", "summary", "--in", tables.toString());
+            Taken taken = Taken.by(AS_STARTED, "setwright.app.Main", "fleet", "summary", "--in", tables.toString());
             System.out.printf(
                     Locale.ROOT,
                     "%d drivers, %d recordings: summary %.1f s, processor time %.1f s, %.0f MB of memory at most%n",
@@ -56,7 +59,9 @@ record SummaryBench(int drivers, int ofEach) {
                     }
                 }
             }
-            batch.write(root, CIRCUITS.get(circuit), String.valueOf(written));
+            if (held > 0) {
+                batch.write(root, CIRCUITS.get(circuit), String.valueOf(written));
+            }
         }
     }
 

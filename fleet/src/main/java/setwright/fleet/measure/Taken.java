@@ -21,11 +21,16 @@ import java.util.stream.Stream;
 record Taken(double wallS, double processorS, long mostBytes) {
     private static final int LOOK_MS = 250;
 
-    /** Runs a class of this class path in a fresh process with the options of this one. */
-    static Taken by(String main, String... arguments) throws IOException, InterruptedException {
+    /**
+     * Runs a class of this class path in a fresh process with the options of this one.
+     *
+     * @param more  options of the Java machine
+     */
+    static Taken by(List<String> more, String main, String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+        command.addAll(more);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), main));
         command.addAll(List.of(arguments));
         long began = System.nanoTime();
