@@ -237,6 +237,28 @@ final class DiagnoseTreeTest {
         }
     }
 
+    /** Columns come with versions: where some files lack one that is not needed to know what is done, nothing is done again. */
+    @Test
+    void aListOfAnOlderVersionIsReadOrRefusedInAWord() throws IOException {
+        Path out = copied(judged, "older");
+        List<Path> ledger = Rows.files(out.resolve("recordings"));
+        without("reason", ledger.get(0));
+        assertThat(run(tree.toString(), out.toString(), Again.NONE).before()).isEqualTo(10);
+        for (Path file : ledger) {
+            without("inputs", file);
+        }
+        assertThatThrownBy(() -> run(tree.toString(), out.toString(), Again.NONE))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("another version of the program wrote it")
+                .hasMessageContaining("inputs");
+    }
+
+    private static void without(String column, Path file) throws IOException {
+        Path whole = Files.move(file, folder.resolve("whole.parquet"));
+        Rows.copyWithout(column, whole, file);
+        Files.delete(whole);
+    }
+
     @Test
     void aSecondRunAtTheSameTimeIsRefused() throws IOException {
         Depot out = Depots.open(judged.toString(), new Configuration(false));

@@ -26,12 +26,12 @@ public final class ParquetRows {
     private ParquetRows() {}
 
     /**
-     * Hands over chosen columns of every row, files and rows in order.
+     * Hands over chosen columns of every row, files and rows in order. A column that some files lack is empty there.
      *
      * @param files    of one table
      * @param headers  of the columns
      * @param row      takes the number of the file in the list, and the cells as texts; an empty cell is an empty text
-     * @throws IOException when a file cannot be read or lacks a column
+     * @throws IOException when a file cannot be read, or all lack a column
      */
     public static void read(List<Path> files, List<String> headers, BiConsumer<Integer, List<String>> row)
             throws IOException {
@@ -47,7 +47,7 @@ public final class ParquetRows {
                     numbers.put(file.toAbsolutePath(), from + numbers.size());
                 }
                 try (ResultSet rows = statement.executeQuery("SELECT " + columns + ", " + Engine.name(FILE) + " FROM "
-                        + table(some, ", filename = " + Engine.text(FILE)))) {
+                        + table(some, ", union_by_name = true, filename = " + Engine.text(FILE)))) {
                     while (rows.next()) {
                         List<String> cells = new ArrayList<>();
                         for (int i = 1; i <= headers.size(); i++) {
@@ -59,7 +59,10 @@ public final class ParquetRows {
                 }
             }
         } catch (SQLException e) {
-            throw new IOException("a table that was kept cannot be read: " + Engine.firstLine(e), e);
+            throw new IOException(
+                    "a table that was kept cannot be read, perhaps because another version of the program wrote it: "
+                            + Engine.firstLine(e),
+                    e);
         }
     }
 
