@@ -27,11 +27,14 @@ final class Program implements AutoCloseable {
      * @param words    that the user gives
      */
     Program(Path folder, String name, List<String> options, String... words) throws IOException {
+        // What is killed leaves temporary files behind, its workers as well; here they go with the test.
+        String temporary = "-Djava.io.tmpdir=" + Files.createDirectories(folder.resolve("temporary"));
         results = folder.resolve(name + ".results.txt");
         messages = folder.resolve(name + ".messages.txt");
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-Xmx512m", "-Xlog:disable"));
+        command.addAll(
+                List.of("-Xmx512m", "-Xlog:disable", temporary, "-Dspark.executor.extraJavaOptions=" + temporary));
         command.addAll(options);
         command.addAll(List.of("-cp", classPath(), "setwright.app.Main"));
         command.addAll(List.of(words));

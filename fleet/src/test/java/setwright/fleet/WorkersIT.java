@@ -61,7 +61,7 @@ final class WorkersIT {
         summaryTellsWhatWasBuiltIn();
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left.map(file -> file.getFileName().toString()).filter(name -> !name.endsWith(".txt")))
-                    .containsExactlyInAnyOrder("tree", "out");
+                    .containsExactlyInAnyOrder("tree", "out", "temporary");
         }
     }
 
