@@ -18,10 +18,13 @@ record TechniqueJson(
         boolean varies,
         @JsonProperty("false_discovery") OptionalDouble falseDiscovery,
         Optional<Effect> effect,
+        @JsonProperty("first_step") Optional<Step> firstStep,
         List<Integer> against,
         List<Corner> corners) {
 
     record Effect(String of, String unit, OptionalDouble change, OptionalDouble low, OptionalDouble high) {}
+
+    record Step(String of, String unit, OptionalDouble usual, OptionalDouble aim) {}
 
     record Corner(int corner, OptionalDouble usual, OptionalDouble better, Optional<Effect> effect) {}
 }

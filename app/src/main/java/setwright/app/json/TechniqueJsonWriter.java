@@ -34,6 +34,9 @@ final class TechniqueJsonWriter {
                 lever.varies(),
                 known(lever.adjusted()),
                 lever.effect().map(effect -> effect(lever.response(), effect)),
+                lever.firstStep()
+                        .map(step -> new TechniqueJson.Step(
+                                step.of().words(), step.of().unit(), known(step.usual()), known(step.aim()))),
                 lever.against(),
                 lever.corners().stream()
                         .map(at -> new TechniqueJson.Corner(

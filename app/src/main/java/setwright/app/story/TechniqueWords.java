@@ -1,8 +1,10 @@
 package setwright.app.story;
 
 import java.util.List;
+import java.util.Optional;
 import setwright.app.units.Figures;
 import setwright.core.judgement.Finding;
+import setwright.core.technique.FirstStep;
 import setwright.core.technique.Lever;
 import setwright.core.technique.TechniqueFinder;
 import setwright.core.technique.TechniqueLever;
@@ -11,6 +13,9 @@ import setwright.core.technique.TechniqueLever.Effect;
 
 /** What the driver can do himself, with the laps that show it. */
 public final class TechniqueWords {
+    /** Standard deviations of a reading: nineteen in twenty lie within. */
+    private static final double CLEAR_OF_READING = 2.0;
+
     private TechniqueWords() {}
 
     /** Returns one paragraph for each lever. */
@@ -71,8 +76,35 @@ public final class TechniqueWords {
         return lever.effect()
                 .map(effect -> "By your own laps that " + effect(lever, effect, figures) + " (strength "
                         + figures.number(lever.strength(), 2) + "). ")
-                .orElseGet(() -> "Weak: " + weakness(lever) + ". From your usual pass to your better quarter it is "
-                        + size(lever, figures) + "; begin with that. ");
+                .orElseGet(() -> "Weak: " + weakness(lever) + ". " + begin(lever, figures) + " ");
+    }
+
+    /** Returns with what to begin where the laps prove nothing: by the fault itself, else by what the driver does already. */
+    private static String begin(TechniqueLever lever, Figures figures) {
+        return firstStep(lever, figures)
+                .orElseGet(() -> canBeFelt(lever)
+                        ? "From your usual pass to your better quarter it is " + size(lever, figures)
+                                + "; begin with that."
+                        : "Vary it on purpose for some laps, by what you can feel: then they will tell.");
+    }
+
+    /** Returns what the fault itself asks for; empty where it tells no size. */
+    public static Optional<String> firstStep(TechniqueLever lever, Figures figures) {
+        return lever.firstStep().map(step -> switch (step.of()) {
+            case BRAKE_BESIDE_CORNERING ->
+                "When you corner with " + figures.percent(FirstStep.OF_THE_CORNERING)
+                        + " of your most you still brake with " + figures.percent(step.usual())
+                        + " of your hardest; a car leaves some " + figures.percent(step.aim())
+                        + " there. Ease off to that, a little at a time.";
+            case PICK_UP ->
+                "Some " + figures.seconds(step.aim() - step.usual(), 1)
+                        + " later is half way to where the car took as much throttle as you give it there; begin with that.";
+        });
+    }
+
+    /** Tells whether the driver's own better quarter differs by clearly more than it can be read. */
+    private static boolean canBeFelt(TechniqueLever lever) {
+        return Math.abs(lever.move()) > CLEAR_OF_READING * lever.lever().resolution();
     }
 
     private static String weakness(TechniqueLever lever) {

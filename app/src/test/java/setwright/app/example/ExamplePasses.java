@@ -59,7 +59,7 @@ final class ExamplePasses {
                 phases,
                 slides(turnIn, lap, phases),
                 hands(corner, lap, turnIn, phases),
-                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.2, 0.0, 0.8, 0.1, 0.4, 0.8, 0.0, -0.3, 1.5, 1.2),
+                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.2, 0.0, 0.8, 0.1, 0.4, 0.8, 0.0, Double.NaN, -0.3, 1.5, 1.2),
                 shapes(corner, shift),
                 driving.speedAt(turnIn),
                 lowest,

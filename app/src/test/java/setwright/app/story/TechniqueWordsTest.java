@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.judgement.DrivingFault;
+import setwright.core.technique.FirstStep;
 import setwright.core.technique.Lever;
 import setwright.core.technique.TechniqueLever;
 import setwright.core.technique.TechniqueLever.AtCorner;
@@ -18,14 +19,20 @@ final class TechniqueWordsTest {
     private static final Figures METRIC = Figures.forTerminal(UnitSystem.METRIC);
 
     private static TechniqueLever lever(Optional<Effect> effect, boolean varies) {
+        return lever(effect, varies, 0.12, Optional.empty());
+    }
+
+    private static TechniqueLever lever(
+            Optional<Effect> effect, boolean varies, double move, Optional<FirstStep> firstStep) {
         return new TechniqueLever(
                 0,
                 Optional.empty(),
                 Optional.of(
                         new DrivingFault("throttle picked up, then lifted", List.of(3), 0.8, 0.3, "share of throttle")),
                 Lever.PICK_UP,
-                0.12,
+                move,
                 Response.LIFT,
+                firstStep,
                 effect,
                 List.of(new AtCorner(3, 1.4, 1.52, Optional.empty())),
                 List.of(4, 7),
@@ -54,6 +61,29 @@ final class TechniqueWordsTest {
         assertThat(told(lever(Optional.empty(), false)))
                 .startsWith("Pick the throttle up later in corner 3")
                 .contains("Weak: you hardly vary it");
-        assertThat(told(lever(Optional.empty(), true))).contains("too small to feel");
+        assertThat(told(lever(Optional.empty(), true))).contains("too small to feel", "better quarter it is 0.12 s");
+    }
+
+    /** A hundredth of a second is nothing to begin with. */
+    @Test
+    void whoDoesTheSameOnEveryLapIsToVaryIt() {
+        assertThat(told(lever(Optional.empty(), true, 0.01, Optional.empty())))
+                .contains("Vary it on purpose")
+                .doesNotContain("0.01");
+    }
+
+    @Test
+    void aFaultThatTellsTheSizeGivesTheFirstStep() {
+        assertThat(told(lever(
+                        Optional.empty(), true, 0.01, Optional.of(new FirstStep(FirstStep.Of.PICK_UP, 0.0, 0.43)))))
+                .contains("Some 0.4 s later is half way")
+                .doesNotContain("0.01");
+        assertThat(told(lever(
+                        Optional.empty(),
+                        true,
+                        -1.0,
+                        Optional.of(new FirstStep(FirstStep.Of.BRAKE_BESIDE_CORNERING, 0.76, 0.61)))))
+                .contains("When you corner with 70 % of your most you still brake with 76 % of your hardest")
+                .contains("leaves some 61 % there");
     }
 }

@@ -83,11 +83,11 @@ enum BenchMeasure {
             false,
             BenchMeasure::carIsRight,
             outcome -> outcome.verdict().equals(Optional.of(Verdict.CHANGE_THE_CAR))),
-    LEVER(
-            "lever against the driver's fault, and no setup change",
+    LEVER("lever against the driver's fault, and no setup change", true, BenchMeasure::technique, Outcome::leverRight),
+    LEVER_AGAINST_HARM(
+            "the same, where the fault upsets the car or costs time",
             true,
-            outcome -> outcome.benchCase().kind() == Kind.TECHNIQUE
-                    && outcome.driving().consistent(),
+            outcome -> technique(outcome) && outcome.doesHarm(),
             Outcome::leverRight),
     FALSE_LEVERS(
             "lever against brake or throttle of a good driver, balanced car",
@@ -149,7 +149,7 @@ enum BenchMeasure {
             of(ProposedChange::intervalHoldsBalance));
 
     /** Of a 95 % interval of a normal quantity. */
-    private static final double SURE = 1.96;
+    static final double SURE = 1.96;
 
     private final String words;
     private final boolean many;
@@ -215,6 +215,10 @@ enum BenchMeasure {
     }
 
     /** The truth has an error of its own, from the scatter of the laps. */
+    private static boolean technique(Outcome outcome) {
+        return outcome.benchCase().kind() == Kind.TECHNIQUE && outcome.driving().consistent();
+    }
+
     private static boolean priceCovers(Outcome outcome) {
         Function<Finding, Boolean> covers = finding -> outcome.price()
                 .filter(price -> price.seconds() + SURE * price.errorS()

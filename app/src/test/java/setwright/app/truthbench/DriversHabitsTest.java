@@ -11,12 +11,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import setwright.app.world.RecordingWriter;
 import setwright.app.world.SheetCopy;
+import setwright.core.handling.CornerPass;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.Verdict;
+import setwright.core.numerics.Robust;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.logger.Logger;
 import setwright.core.simulation.truth.TrueTrigger;
+import setwright.core.technique.FirstStep;
+import setwright.core.technique.Lever;
+import setwright.core.technique.TechniqueFinder;
 
 /**
  * A balanced car and its driver, with and without the throttle too early. A case of a seed of our own, drawn as the bench draws
@@ -35,6 +40,7 @@ final class DriversHabitsTest {
         Diagnosis diagnosis = diagnose(driven, driven.recorded());
         assertHabit(diagnosis, "throttle too early");
         assertThat(diagnosis.verdict()).isEqualTo(Verdict.COACH_THE_DRIVER);
+        assertFirstStep(diagnosis, driven);
         assertNoHabit(diagnose(driven, driven.without()));
     }
 
@@ -51,6 +57,20 @@ final class DriversHabitsTest {
         assertThat(fault.habit()).isTrue();
         assertThat(fault.proofs()).hasSameSizeAs(fault.corners());
         assertThat(fault.proofs()).allSatisfy(proof -> assertThat(proof.laps()).contains(proof.worstLap()));
+    }
+
+    /** He does the same on every lap: how much later he is to pick up, the habit itself tells. True is what he was made to be early by. */
+    private static void assertFirstStep(Diagnosis diagnosis, Driven driven) {
+        double slowestMps = Robust.median(diagnosis.passes().stream()
+                .mapToDouble(CornerPass::lowestSpeedMps)
+                .toArray());
+        double earlyS = driven.last().style().pickUpEarlyM() / slowestMps;
+        FirstStep step = TechniqueFinder.find(diagnosis, driven.sheet().drivenAxle()).stream()
+                .filter(lever -> lever.lever() == Lever.PICK_UP)
+                .flatMap(lever -> lever.firstStep().stream())
+                .findFirst()
+                .orElseThrow();
+        assertThat(step.aim()).isBetween(0.5 * earlyS, 2.0 * earlyS);
     }
 
     private Diagnosis diagnose(Driven driven, DrivenStint stint) throws IOException {

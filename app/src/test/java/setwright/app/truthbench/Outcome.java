@@ -103,6 +103,13 @@ record Outcome(
         return problem.filter(found -> driving.consistent() && !found.weak());
     }
 
+    /** Tells whether what is wrong moves the balance clearly, or makes the laps slower beyond chance: else it is a style. */
+    boolean doesHarm() {
+        return problem.filter(found -> !found.weak()).isPresent()
+                || price.filter(found -> found.seconds() > BenchMeasure.SURE * found.errorS())
+                        .isPresent();
+    }
+
     /** Tells whether there is nothing to find: no fault in car or driver, and steady driving. */
     boolean nothingToFind() {
         return problem.isEmpty() && driving.consistent();

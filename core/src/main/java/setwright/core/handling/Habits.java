@@ -17,6 +17,8 @@ package setwright.core.handling;
  * @param brakePeak      greatest brake of the pass, 0..1
  * @param liftCornering  lateral acceleration, as a share of its most, where the throttle began to close again by
  *                       {@code liftAfter}; 0 without a lift
+ * @param throttleAheadS time by which the throttle was ahead of what {@code liftAfter} left of it: from when it was first as far open
+ *                       until then, s; NaN without a lift
  * @param pickUpEarlyS   time from the pick-up until the path is tightest, s; negative: the path opened before; NaN without
  *                       pick-up
  * @param trailShape     braking beside cornering, from turn-in to the most lateral acceleration: exponent p of {@code x^p + y^p = 1},
@@ -36,6 +38,7 @@ public record Habits(
         double brakeInBend,
         double brakePeak,
         double liftCornering,
+        double throttleAheadS,
         double pickUpEarlyS,
         double trailShape,
         double driveShape) {}

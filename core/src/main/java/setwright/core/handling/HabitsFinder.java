@@ -54,13 +54,14 @@ final class HabitsFinder {
                 brakeInBend(pass, marks, straight),
                 marks.brakePeak() < 0 ? 0.0 : pass.brake()[marks.brakePeak()],
                 lift.size() > 0.0 && most > 0.0 ? Math.max(0.0, pass.inward()[lift.from()]) / most : 0.0,
+                throttleAhead(pass, marks, lift),
                 pickUpEarly(pass, marks, straight),
                 FrictionShape.braking(pass, marks, top),
                 FrictionShape.driving(pass, marks, top, straight, traction));
     }
 
-    /** How far the throttle was closed again, 0..1, and the sample at which it was most open before. */
-    private record Lift(double size, int from) {}
+    /** How far the throttle was closed again, 0..1, the sample at which it was most open before, and that at which it was least open. */
+    private record Lift(double size, int from, int to) {}
 
     private static double brakeInBend(PassWindow pass, PassMarks marks, int straight) {
         int top = pass.indexOfMost(pass.inward(), marks.turnIn(), straight + 1);
@@ -91,16 +92,25 @@ final class HabitsFinder {
 
     private static Lift lift(PassWindow pass, PassMarks marks, int straight) {
         if (marks.throttlePickUp() < 0) {
-            return new Lift(0.0, 0);
+            return new Lift(0.0, 0, 0);
         }
         int top = marks.throttlePickUp();
-        Lift most = new Lift(0.0, top);
+        Lift most = new Lift(0.0, top, top);
         for (int k = marks.throttlePickUp(); k <= straight; k++) {
             top = pass.throttle()[k] > pass.throttle()[top] ? k : top;
             double closed = pass.throttle()[top] - pass.throttle()[k];
-            most = closed > most.size() ? new Lift(closed, top) : most;
+            most = closed > most.size() ? new Lift(closed, top, k) : most;
         }
         return most;
+    }
+
+    private static double throttleAhead(PassWindow pass, PassMarks marks, Lift lift) {
+        for (int k = marks.throttlePickUp(); lift.size() > 0.0 && k <= lift.from(); k++) {
+            if (pass.throttle()[k] >= pass.throttle()[lift.to()]) {
+                return (lift.to() - k) * pass.stepS();
+            }
+        }
+        return Double.NaN;
     }
 
     private static double brakeAgain(PassWindow pass, PassMarks marks) {

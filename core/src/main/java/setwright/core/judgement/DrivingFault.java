@@ -40,6 +40,11 @@ public record DrivingFault(
         return HabitRule.OF_THE_THROTTLE.contains(kind);
     }
 
+    /** Tells whether the throttle is opened and then closed again. */
+    public boolean byTheLift() {
+        return HabitRule.OF_THE_LIFT.contains(kind);
+    }
+
     /** Tells whether it is more than the driver asked for in the baseline. */
     public boolean sinceTheBaseline() {
         return HabitRule.SINCE_THE_BASELINE.contains(kind);

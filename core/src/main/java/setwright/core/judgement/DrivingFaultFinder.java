@@ -93,12 +93,15 @@ final class DrivingFaultFinder {
                 cost(passes, rule.size()).ifPresent(costs::add);
             }
         }
-        double exponent = Robust.median(
-                exponents.stream().mapToDouble(Double::doubleValue).toArray());
+        double[] shapes = exponents.stream().mapToDouble(Double::doubleValue).toArray();
+        double exponent = Robust.median(shapes);
         boolean usual =
                 Double.isNaN(exponent) ? proofs.size() > rule.every() * candidates : exponent > HabitRule.BEYOND;
-        boolean habit = proofs.size() >= FEWEST_CORNERS && usual;
-        if (proofs.isEmpty() || (rule.onlyAsHabit() && !habit)) {
+        boolean many = proofs.size() >= FEWEST_CORNERS;
+        boolean habit = many && usual;
+        // three corners show it, and whether it is how he drives lies within the error: told as seen there
+        boolean open = many && exponent + Robust.medianError(shapes) > HabitRule.BEYOND;
+        if (proofs.isEmpty() || (rule.onlyAsHabit() && !habit && !open)) {
             return Optional.empty();
         }
         double typical = Robust.median(showing.stream().mapToDouble(rule.size()).toArray());

@@ -61,6 +61,8 @@ record HabitRule(
     static final Set<String> OF_THE_BRAKE = Set.of(TRAILED, HELD, DEEPER);
     static final Set<String> OF_THE_THROTTLE = Set.of(TOO_EARLY, TOO_MUCH, ANSWERED, LIFTED, FURTHER);
 
+    static final Set<String> OF_THE_LIFT = Set.of(TOO_EARLY, LIFTED);
+
     static final List<HabitRule> ALL = List.of(
             new HabitRule(
                     HELD,
@@ -138,7 +140,7 @@ record HabitRule(
     }
 
     /**
-     * Tells whether it is only named when it is how somebody drives. Good drivers trail deeper than the car leaves in up to a
+     * Tells whether it is only named when it is, or may be, how somebody drives. Good drivers trail deeper than the car leaves in up to a
      * third of the corners they brake for, and ease the throttle again in up to half of theirs (simulated drivers).
      */
     boolean onlyAsHabit() {

@@ -84,6 +84,7 @@ final class LeverBuilder {
                 question.lever(),
                 move,
                 question.response(),
+                question.firstStep(),
                 effect,
                 places,
                 laps,

@@ -21,6 +21,7 @@ import setwright.core.technique.TechniqueLever.Response;
  * @param lever      asked for
  * @param direction  that can cure it
  * @param response   what is held against the lever
+ * @param firstStep  against a fault of the driving, by the fault itself
  * @param corners    corner by corner
  * @param slope      found; empty where no corner could tell
  */
@@ -31,6 +32,7 @@ record Question(
         Lever lever,
         Direction direction,
         Response response,
+        Optional<FirstStep> firstStep,
         List<Here> corners,
         Optional<PooledSlope> slope) {
 
@@ -40,6 +42,7 @@ record Question(
             Optional<Finding> finding,
             Optional<DrivingFault> fault,
             Response response,
+            Optional<FirstStep> firstStep,
             List<Integer> corners,
             ToDoubleFunction<CornerPass> size) {}
 
@@ -74,6 +77,7 @@ record Question(
                 lever,
                 direction,
                 problem.response(),
+                problem.firstStep(),
                 corners,
                 slopes.isEmpty() ? Optional.empty() : Optional.of(PooledSlope.of(slopes)));
     }

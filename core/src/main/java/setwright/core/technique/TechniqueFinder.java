@@ -106,6 +106,7 @@ public final class TechniqueFinder {
                 Optional.of(finding),
                 Optional.empty(),
                 level ? Response.BALANCE : Response.SLIDE,
+                Optional.empty(),
                 finding.corners(),
                 level ? pass -> direction * excess(pass, finding.phase()) : pass -> slide(pass, finding.phase()));
         return Stream.of(Lever.values()).flatMap(lever -> {
@@ -132,8 +133,15 @@ public final class TechniqueFinder {
                 : Stream.empty();
     }
 
-    private static Problem problem(DrivingFault fault, Response response, ToDoubleFunction<CornerPass> size) {
-        return new Problem(0, Optional.empty(), Optional.of(fault), response, fault.corners(), size);
+    private Problem problem(DrivingFault fault, Response response, ToDoubleFunction<CornerPass> size) {
+        return new Problem(
+                0,
+                Optional.empty(),
+                Optional.of(fault),
+                response,
+                FirstStep.against(fault, diagnosis.passes()),
+                fault.corners(),
+                size);
     }
 
     private Question ask(Problem problem, Lever lever, Direction direction) {

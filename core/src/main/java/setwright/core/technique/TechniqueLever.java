@@ -14,6 +14,7 @@ import setwright.core.judgement.Finding;
  * @param lever       what to do otherwise
  * @param move        by how much, in the lever's unit with its sign; not beyond the better quarter of the driver's own passes
  * @param response    what was held against the lever
+ * @param firstStep   what a habit itself asks for, whatever the laps show; empty for a finding, or where the habit tells no size
  * @param effect      change of the response by the move; empty where these laps do not show it
  * @param corners     where it acts, one entry each, ascending
  * @param laps        that do it already, the clearest first
@@ -30,6 +31,7 @@ public record TechniqueLever(
         Lever lever,
         double move,
         Response response,
+        Optional<FirstStep> firstStep,
         Optional<Effect> effect,
         List<AtCorner> corners,
         List<Integer> laps,

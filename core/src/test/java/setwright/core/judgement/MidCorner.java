@@ -34,7 +34,7 @@ final class MidCorner {
                         new PhaseBalance(Phase.MID, 0.0, 30.0, 1.0, excessRad, 0.0, 0.0, USE, USE, 12.0, speed)),
                 List.of(),
                 List.of(),
-                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, 0.0, 1.5, 1.2),
+                new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, Double.NaN, 0.0, 1.5, 1.2),
                 new PassShapes(flat, flat, flat, flat),
                 speed,
                 speed,

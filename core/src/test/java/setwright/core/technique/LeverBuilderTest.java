@@ -46,6 +46,7 @@ final class LeverBuilderTest {
                 Lever.OVERLAP,
                 direction,
                 Response.BALANCE,
+                Optional.empty(),
                 corners,
                 Optional.of(PooledSlope.of(slopes)));
     }

@@ -93,7 +93,12 @@ final class DriverSheet {
         levers.stream()
                 .filter(lever -> TechniqueWords.corners(lever).contains(place.corner()))
                 .forEach(lever -> how.add(TechniqueWords.move(lever, figures)
-                        + (lever.laps().isEmpty() ? "." : ", as on " + Figures.laps(lever.laps()) + ".")));
+                        + (lever.laps().isEmpty() ? "." : ", as on " + Figures.laps(lever.laps()) + ".")
+                        + (lever.weak()
+                                ? TechniqueWords.firstStep(lever, figures)
+                                        .map(step -> " " + step)
+                                        .orElse("")
+                                : "")));
         place.event()
                 .filter(MovingEvent::clear)
                 .ifPresent(event -> how.add("Look at lap " + event.lapLow() + " beside lap " + event.lapHigh()

@@ -106,7 +106,7 @@ final class EventCostTest {
                     Map.of(),
                     List.of(),
                     List.of(),
-                    new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, 0.0, 1.5, 1.2),
+                    new Habits(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.1, 0.4, 0.8, 0.0, Double.NaN, 0.0, 1.5, 1.2),
                     new PassShapes(Channel.of(speeds), zero, zero, zero),
                     30.0,
                     25.0,
