@@ -36,6 +36,19 @@ final class StorytellerTest {
                 .contains("corners 5 and 9", "no reason to change the car");
     }
 
+    /** The first at length, the others in one paragraph each; what else it could be says why it is not. */
+    @Test
+    void everyFindingHasItsReasons() {
+        Diagnosis diagnosis = Example.answer().diagnosis();
+        List<String> why = Storyteller.tell(Example.answer(), FIGURES).why();
+        assertThat(diagnosis.findings()).hasSizeGreaterThan(1);
+        diagnosis.findings().stream()
+                .skip(1)
+                .forEach(finding -> assertThat(why)
+                        .anyMatch(reason -> reason.startsWith(Figures.capital(FindingWords.name(finding)) + ": ")));
+        assertThat(why).anyMatch(reason -> reason.matches("(?s)Perhaps [^:]+: .{10,}"));
+    }
+
     @Test
     void withoutFindingsNothingIsClaimed() {
         Story story = Storyteller.tell(Example.without(Verdict.NOTHING_TO_CHANGE, "balanced"), FIGURES);

@@ -147,7 +147,7 @@ final class Alternatives {
             return Optional.of(
                     maker(finding, evidence, "held the brake into the middle of the corner", Alternatives::held));
         }
-        if (!rear && finding.phase() == Phase.EXIT) {
+        if (finding.phase() == Phase.EXIT) {
             return Optional.of(
                     maker(finding, evidence, "picked the throttle up too soon and had to lift", Alternatives::lifted));
         }
