@@ -2,6 +2,8 @@ package setwright.benchmarks.kernel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,13 +36,14 @@ final class KernelsTest {
     void sciPyGivesTheSameWhereThereIsOne(String name) throws IOException {
         Kernel kernel = Kernels.of(name);
         Optional<SciPy> scipy = SciPy.find(folder);
-        if (scipy.isPresent() && !kernel.inputs().isEmpty()) {
-            SciPy.Answer answer = scipy.get().run(name, kernel, 0.0);
-            double[] theirs =
-                    answer.result().stream().mapToDouble(Double::doubleValue).toArray();
-            KernelCheck.same(kernel, kernel.ours(), theirs, "SciPy");
-            assertThat(answer.spent().wallS()).isPositive();
-        }
+        // reported as skipped, so that nobody takes it for checked; core holds the filters to figures of SciPy that are kept
+        assumeTrue(scipy.isPresent(), "no Python with SciPy");
+        assumeFalse(kernel.inputs().isEmpty(), "SciPy has no such kernel");
+        SciPy.Answer answer = scipy.get().run(name, kernel, 0.0);
+        double[] theirs =
+                answer.result().stream().mapToDouble(Double::doubleValue).toArray();
+        KernelCheck.same(kernel, kernel.ours(), theirs, "SciPy");
+        assertThat(answer.spent().wallS()).isPositive();
     }
 
     @Test
