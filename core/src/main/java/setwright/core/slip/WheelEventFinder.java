@@ -30,11 +30,8 @@ final class WheelEventFinder {
     private static final double SHORTEST_S = 0.08;
     private static final double LEAST_SPEED = 10.0;
     private static final double PRESSED = 0.05;
-    /** In a bend an inner wheel carries little; that it locks alone costs nothing but its tread. */
+    /** In a bend an inner wheel carries little; that it locks while the outer does not costs nothing but its tread. */
     private static final double BEND_MPS2 = 3.0;
-
-    /** The outer wheel turns below its own peak while only the inner one spins. */
-    private static final double HOLDS = 0.08;
 
     /** A gear change lasts below half a second (common practice); while it does, engine and wheels are apart. */
     private static final double SHIFT_S = 0.5;
@@ -103,7 +100,7 @@ final class WheelEventFinder {
                     double inner = slip[2 * axle + (left ? 0 : 1)][i];
                     double outer = slip[2 * axle + (left ? 1 : 0)][i];
                     most = Math.max(most, Math.min(inner, outer));
-                    alone = outer < HOLDS ? Math.max(alone, inner) : alone;
+                    alone = outer < BEYOND ? Math.max(alone, inner) : alone;
                 }
                 spin[i] = most;
                 inside[i] = alone;
@@ -130,7 +127,7 @@ final class WheelEventFinder {
         if (!alone) {
             return outer;
         }
-        return outer > -HOLDS ? inner : 0.0;
+        return outer > -BEYOND ? inner : 0.0;
     }
 
     /** Slip ratio of a wheel: its speed against that of its own path, with its rolling radius taken from where it rolls. */
