@@ -28,6 +28,8 @@ final class GuardRails {
     private static final double LEAST_DAMPING = 0.2;
 
     private static final double MOST_DAMPING = 1.5;
+    /** Fuel and ballast move these figures by less than is shown of them: that is no step further out. */
+    private static final double SHOWN = 0.005;
     /** A stop that is met by less than this is met with any setup over a kerb. */
     private static final double CONTACT_M = 0.001;
     /** Downforce is mostly assumed, and with it how far the springs are pressed together: to about a third. */
@@ -76,10 +78,8 @@ final class GuardRails {
         }
     }
 
+    /** Also of a change that leaves the dampers alone: what is critical follows spring and mass. */
     private void damping(SetupPlace place, CarModel model, List<String> reasons) {
-        if (axle(model, place).damper().equals(axle(present, place).damper())) {
-            return;
-        }
         double was = critical(present, place);
         double is = critical(model, place);
         double[] before = {
@@ -184,7 +184,7 @@ final class GuardRails {
     }
 
     private static boolean furtherOut(double was, double is, double least, double most) {
-        return (is < least && is < was) || (is > most && is > was);
+        return (is < least && was - is > SHOWN) || (is > most && is - was > SHOWN);
     }
 
     private static String end(SetupPlace place) {
