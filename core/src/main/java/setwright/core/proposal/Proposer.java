@@ -9,7 +9,6 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
-import setwright.core.handling.SpeedClass;
 import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.BalanceSign;
@@ -204,7 +203,7 @@ public final class Proposer {
                 refused.add(String.format(
                         Locale.ROOT, "whether it helps is not sure: %.0f %% of what the car may be", 100.0 * cure));
             }
-            harm(gains).ifPresent(refused::add);
+            Harm.of(gains, target).ifPresent(refused::add);
             if (prediction.lapTimeS().probabilityPositive() >= SURELY_SLOWER) {
                 refused.add(String.format(
                         Locale.ROOT,
@@ -220,27 +219,6 @@ public final class Proposer {
                     -prediction.lapTimeS().central(),
                     refused);
         });
-    }
-
-    /** A phase elsewhere that gets worse by more than the target gets better. */
-    private Optional<String> harm(List<PoolGain> gains) {
-        double gained = gains.stream()
-                .filter(gain -> inTarget(gain))
-                .mapToDouble(PoolGain::gainS)
-                .sum();
-        return gains.stream()
-                .filter(gain -> !inTarget(gain) && -gain.gainS() > Math.max(gained, 0.0))
-                .min(Comparator.comparingDouble(PoolGain::gainS))
-                .map(gain -> String.format(
-                        Locale.ROOT,
-                        "it would upset the balance %s in %s corners more than it helps",
-                        gain.pool().phase().place(),
-                        gain.pool().speedClass().map(SpeedClass::words).orElse("all")));
-    }
-
-    private boolean inTarget(PoolGain gain) {
-        return gain.pool().phase() == target.phase()
-                && gain.pool().speedClass().filter(target.speed()::takes).isPresent();
     }
 
     private static double fastest(Diagnosis diagnosis) {
