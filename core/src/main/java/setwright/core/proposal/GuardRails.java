@@ -3,6 +3,7 @@ package setwright.core.proposal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import setwright.core.advice.Advice;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Downforce;
 import setwright.core.car.body.Axle;
@@ -38,6 +39,7 @@ final class GuardRails {
     private final CarSheet sheet;
     private final CarModel present;
     private final double fastestMps;
+    private final MeasuredEnds measured;
 
     /**
      * Makes them.
@@ -45,16 +47,18 @@ final class GuardRails {
      * @param sheet       of the car as driven
      * @param present     the same car
      * @param fastestMps  highest speed of the laps, m/s
+     * @param measured    what else the laps showed
      */
-    GuardRails(CarSheet sheet, CarModel present, double fastestMps) {
+    GuardRails(CarSheet sheet, CarModel present, double fastestMps, List<Advice> measured) {
         this.sheet = sheet;
         this.present = present;
         this.fastestMps = fastestMps;
+        this.measured = new MeasuredEnds(measured);
     }
 
     /** Returns why a change is not to be made to the car; empty when nothing stands in its way. */
     List<String> against(CarSheet changed, CarModel model) {
-        List<String> reasons = new ArrayList<>();
+        List<String> reasons = new ArrayList<>(measured.against(sheet, changed));
         for (SetupPlace place : List.of(SetupPlace.FRONT, SetupPlace.REAR)) {
             frequency(place, model, reasons);
             damping(place, model, reasons);

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import setwright.core.advice.Adviser;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
@@ -62,7 +63,11 @@ public final class Proposer {
         this.predictor = predictor;
         this.learnt = learnt;
         this.answer = DriversAnswer.of(diagnosis);
-        this.rails = new GuardRails(sheet, new CarAssembler(sheet).build(car.middle()), fastest(diagnosis));
+        this.rails = new GuardRails(
+                sheet,
+                new CarAssembler(sheet).build(car.middle()),
+                fastest(diagnosis),
+                Adviser.review(diagnosis, sheet).advice());
     }
 
     /**

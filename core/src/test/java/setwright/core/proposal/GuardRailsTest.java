@@ -32,7 +32,7 @@ final class GuardRailsTest {
         CarSheet changed = turned(sheet, item, to);
         CarModel model =
                 new CarAssembler(sheet).build(changed, CarPrior.of(sheet).middle());
-        return new GuardRails(sheet, model(sheet), fastestMps).against(changed, model);
+        return new GuardRails(sheet, model(sheet), fastestMps, List.of()).against(changed, model);
     }
 
     private static double min(String item) {
@@ -45,7 +45,7 @@ final class GuardRailsTest {
 
     @Test
     void theCarMayStayAsItIs() {
-        assertThat(new GuardRails(SHEET, model(SHEET), FAST_MPS).against(SHEET, model(SHEET)))
+        assertThat(new GuardRails(SHEET, model(SHEET), FAST_MPS, List.of()).against(SHEET, model(SHEET)))
                 .isEmpty();
     }
 
