@@ -144,7 +144,8 @@ public final class Proposer {
                     refused,
                     "No single change within the ranges of the sheet cures this without doing harm elsewhere.");
         }
-        Candidate chosen = Ties.best(allowed).get(0);
+        List<Candidate> best = Ties.best(allowed);
+        Candidate chosen = best.get(0);
         Expectation expectation = Expectation.of(chosen, target, diagnosis);
         return new Proposal(
                 Optional.of(target),
@@ -153,7 +154,7 @@ public final class Proposer {
                 refused,
                 expectation.sentences(),
                 expectation.laps(),
-                reason(chosen));
+                ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size()));
     }
 
     private static List<List<SetupChange>> changes(List<Turn> turns) {
@@ -231,15 +232,5 @@ public final class Proposer {
             most = speed.get(i) > most ? speed.get(i) : most;
         }
         return most;
-    }
-
-    private String reason(Candidate chosen) {
-        return String.format(
-                Locale.ROOT,
-                "Of all items and sizes within the ranges, this helps %s most for what it upsets elsewhere: %+.2f deg of"
-                        + " balance there, the right way with a probability of %.2f.",
-                target.phase().place(),
-                Math.toDegrees(chosen.target().central()),
-                chosen.towardCure());
     }
 }
