@@ -8,7 +8,11 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import setwright.app.evidence.Answer;
@@ -20,6 +24,12 @@ import setwright.app.text.ProposalText;
 import setwright.app.text.Terminal;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
+import setwright.core.car.SetupChange;
+import setwright.core.car.SetupItem;
+import setwright.core.proposal.Candidate;
+import setwright.core.proposal.LearntEffects;
+import setwright.core.proposal.MeasuredEffect;
+import setwright.core.proposal.Proposal;
 import setwright.core.proposal.Proposer;
 import setwright.core.proposal.Turn;
 import tools.jackson.databind.JsonNode;
@@ -67,6 +77,36 @@ final class PracticeProposalsTest {
         ProposalAnswer answer = propose(name);
         assertThat(answer.proposal().chosen()).isEmpty();
         assertThat(text(answer)).contains("no change of the setup");
+    }
+
+    /** Rough replays alone would have left it out. */
+    @Test
+    void whatTheLogbookHasLearntIsCountedBeforeTheShortlistIsCut() throws IOException {
+        Answer answer = PracticeAnswer.of("practice-01");
+        List<Candidate> weighed = weighed(Proposer.propose(answer.diagnosis(), answer.car()));
+        SetupItem leftOut = answer.car().setup().stream()
+                .filter(item -> item.name().startsWith("front_") || item.name().startsWith("rear_"))
+                .filter(item -> item.value() + item.step() < item.max())
+                .filter(item -> weighed.stream().noneMatch(found -> up(item, found)))
+                .findFirst()
+                .orElseThrow();
+        MeasuredEffect quick = new MeasuredEffect(
+                new SetupChange(leftOut.name(), leftOut.value(), leftOut.value() + leftOut.step()),
+                Optional.empty(),
+                -1.0,
+                0.01);
+        assertThat(weighed(Proposer.propose(answer.diagnosis(), answer.car(), LearntEffects.of(List.of(quick)))))
+                .anyMatch(found -> up(leftOut, found));
+    }
+
+    private static boolean up(SetupItem item, Candidate found) {
+        return found.turn().item().name().equals(item.name()) && found.turn().steps() > 0;
+    }
+
+    private static List<Candidate> weighed(Proposal proposal) {
+        return Stream.of(proposal.chosen().stream(), proposal.others().stream(), proposal.refused().stream())
+                .flatMap(found -> found)
+                .toList();
     }
 
     private static void assertKeeps(String schema, String json) throws IOException {

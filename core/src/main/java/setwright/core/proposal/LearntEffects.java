@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import setwright.core.car.SetupChange;
 import setwright.core.numerics.NormalBelief;
 import setwright.core.replay.Effect;
@@ -53,11 +54,7 @@ public final class LearntEffects {
      * @return the same where nothing of the kind was measured, or where several items are turned together
      */
     public Prediction update(Prediction prediction) {
-        if (prediction.changes().size() != 1
-                || measured.stream()
-                        .noneMatch(effect -> effect.change()
-                                .item()
-                                .equals(prediction.changes().get(0).item()))) {
+        if (!tellOf(prediction)) {
             return prediction;
         }
         SetupChange change = prediction.changes().get(0);
@@ -91,6 +88,27 @@ public final class LearntEffects {
                 prediction.lap(),
                 reasons,
                 prediction.doubts());
+    }
+
+    /**
+     * Returns by how much quicker a lap becomes than predicted once what was measured is counted, s; 0 where nothing was.
+     *
+     * @param answer  puts the driver's answer into a replayed prediction
+     */
+    double quickerS(Prediction replayed, UnaryOperator<Prediction> answer) {
+        if (!tellOf(replayed)) {
+            return 0.0;
+        }
+        Prediction answered = answer.apply(replayed);
+        return answered.lapTimeS().central() - update(answered).lapTimeS().central();
+    }
+
+    private boolean tellOf(Prediction prediction) {
+        return prediction.changes().size() == 1
+                && measured.stream()
+                        .anyMatch(effect -> effect.change()
+                                .item()
+                                .equals(prediction.changes().get(0).item()));
     }
 
     private Effect update(SetupChange change, Optional<Pool> pool, Effect predicted) {

@@ -121,9 +121,10 @@ public final class Proposer {
             Turn best = bestSize(turns.get(i), rough.get(i));
             sized.add(best);
             double share = best.share() / turns.get(i).share();
-            promised.add(-DriversAnswer.seconds(
-                    share * rough.get(i).lapTimeS().central(),
-                    total(answer.cost().gains(rough.get(i), share))));
+            promised.add(share * learnt.quickerS(rough.get(i), answer::to)
+                    - DriversAnswer.seconds(
+                            share * rough.get(i).lapTimeS().central(),
+                            total(answer.cost().gains(rough.get(i), share))));
         }
         List<Turn> replayed = byPromise(sized, promised);
         List<Prediction> exact = predictor.predict(changes(replayed));

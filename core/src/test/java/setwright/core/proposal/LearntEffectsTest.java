@@ -96,6 +96,17 @@ final class LearntEffectsTest {
     }
 
     @Test
+    void whatAMeasuredLapTimePromisesBeyondTheReplayIsTold() {
+        LearntEffects learnt = LearntEffects.of(List.of(new MeasuredEffect(ONE_STEP, Optional.empty(), -0.2, 0.05)));
+        assertThat(learnt.quickerS(prediction(ONE_STEP, TOWARD_OVERSTEER, NOTHING), answered -> answered))
+                .isCloseTo(0.2, within(1.0e-9));
+        assertThat(learnt.quickerS(
+                        prediction(new SetupChange("rear_bar", 1.0, 2.0), TOWARD_OVERSTEER, NOTHING),
+                        answered -> answered))
+                .isZero();
+    }
+
+    @Test
     void anEffectWithoutErrorIsRefused() {
         assertThatThrownBy(() -> mid(ONE_STEP, 0.1, 0.0)).hasMessageContaining("error above 0");
         assertThatThrownBy(() -> mid(new SetupChange("front_bar", 4.0, 4.0), 0.1, 0.1))
