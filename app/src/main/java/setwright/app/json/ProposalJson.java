@@ -20,6 +20,7 @@ record ProposalJson(
         List<Candidate> refused,
         List<String> expect,
         int laps,
+        Optional<Refutation> refutation,
         String reason,
         String caution,
         List<TechniqueJson> technique,
@@ -47,6 +48,11 @@ record ProposalJson(
             List<String> reasons,
             List<String> doubts,
             List<String> refused) {}
+
+    record Refutation(
+            int laps,
+            @JsonProperty("below_deg") OptionalDouble belowDeg,
+            @JsonProperty("above_deg") OptionalDouble aboveDeg) {}
 
     record Effect(
             String phase,

@@ -36,6 +36,9 @@ public final class ProposalJsonWriter {
                 all(proposal.refused(), proposal),
                 proposal.expect(),
                 proposal.laps(),
+                proposal.refutation()
+                        .map(found -> new ProposalJson.Refutation(
+                                found.laps(), Numbers.degrees(found.belowRad()), Numbers.degrees(found.aboveRad()))),
                 proposal.reason(),
                 Story.CAUTION,
                 TechniqueJsonWriter.of(

@@ -9,6 +9,7 @@ import setwright.core.car.SetupItem;
 import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.proposal.Refutation;
 import setwright.core.proposal.Turn;
 import setwright.core.replay.Prediction;
 
@@ -33,6 +34,7 @@ public final class ExampleProposal {
                         whole.refused(),
                         List.of(),
                         0,
+                        Optional.empty(),
                         "No single change within the ranges of the sheet cures this without doing harm elsewhere."));
     }
 
@@ -59,6 +61,7 @@ public final class ExampleProposal {
                         List.of("the front ride frequency would be 9.20 Hz, outside the 1 to 8 Hz of such a car"))),
                 List.of("If it is right, the balance moves.", "It takes 6 laps a side to see that."),
                 6,
+                Optional.of(new Refutation(-0.01, 0.002, 6)),
                 "8 turns of items were tried in rough and the 3 most promising replayed in full; of those that are allowed this"
                         + " is worth most.");
     }

@@ -110,7 +110,7 @@ public final class Proposer {
     }
 
     private static Proposal none(Optional<Finding> target, List<Candidate> refused, String reason) {
-        return new Proposal(target, Optional.empty(), List.of(), refused, List.of(), 0, reason);
+        return new Proposal(target, Optional.empty(), List.of(), refused, List.of(), 0, Optional.empty(), reason);
     }
 
     private Proposal choose(List<Turn> turns) {
@@ -155,6 +155,7 @@ public final class Proposer {
                 refused,
                 expectation.sentences(),
                 expectation.laps(),
+                expectation.refutation(),
                 ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size()));
     }
 
