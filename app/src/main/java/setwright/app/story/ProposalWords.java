@@ -3,20 +3,19 @@ package setwright.app.story;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Optional;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.units.Figures;
-import setwright.core.car.setup.ItemRange;
 import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.proposal.Turn;
 import setwright.core.replay.Effect;
+import setwright.core.technique.TechniqueFinder;
+import setwright.core.technique.TechniqueLever;
 
 /** What to do next, in sentences. */
 public final class ProposalWords {
-    /** Units that only count: "6 step" reads badly. */
-    private static final Set<String> COUNTED = Set.of("step", "click", "position");
-
     private final ProposalAnswer answer;
     private final Proposal proposal;
     private final Figures figures;
@@ -28,13 +27,33 @@ public final class ProposalWords {
         this.figures = figures;
     }
 
-    /** Returns what to do, without a full stop. */
+    /** Returns what to do, without a full stop: what the driver can try against the same problem, then the turn. */
     public String headline() {
+        Optional<Finding> target = proposal.target();
+        return proposal.chosen().isPresent() && target.isPresent()
+                ? action(
+                        proposal.chosen().get().turn(),
+                        target.get(),
+                        TechniqueFinder.find(
+                                answer.answer().diagnosis(),
+                                answer.answer().car().drivenAxle()),
+                        figures)
+                : title();
+    }
+
+    static String action(Turn turn, Finding target, List<TechniqueLever> levers, Figures figures) {
+        return levers.stream()
+                .filter(lever -> lever.finding().filter(target::equals).isPresent())
+                .findFirst()
+                .map(lever -> "Technique first: " + Figures.uncapital(TechniqueWords.move(lever, figures)) + " in "
+                        + Figures.corners(TechniqueWords.corners(lever)) + "; then turn " + TurnWords.inFull(turn))
+                .orElseGet(() -> "Turn " + TurnWords.inFull(turn));
+    }
+
+    /** Returns what is done to the car, short enough for a title. */
+    public String title() {
         if (proposal.chosen().isPresent()) {
-            Candidate chosen = proposal.chosen().get();
-            String unit = chosen.turn().item().unit();
-            return "Turn " + brief(chosen)
-                    + (unit.isEmpty() || COUNTED.contains(unit) ? "" : Figures.KEPT_TOGETHER + unit);
+            return "Turn " + TurnWords.inFull(proposal.chosen().get().turn());
         }
         return proposal.target().isPresent()
                 ? "No change of the setup"
@@ -68,11 +87,9 @@ public final class ProposalWords {
         return sentences;
     }
 
-    /** Returns what is turned, such as {@code front_bar 5 to 3}. */
+    /** Returns what is turned and which way, such as {@code front_bar 5 to 3 (softer)}. */
     public static String brief(Candidate candidate) {
-        return candidate.turn().item().name() + " "
-                + ItemRange.plain(candidate.turn().item().value()) + " to "
-                + ItemRange.plain(candidate.turn().to());
+        return TurnWords.brief(candidate.turn());
     }
 
     /** Returns the problem that is to be cured, without a full stop. */

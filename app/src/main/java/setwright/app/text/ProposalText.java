@@ -9,6 +9,7 @@ import setwright.app.story.AdviceWords;
 import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
 import setwright.app.story.TechniqueWords;
+import setwright.app.story.TurnWords;
 import setwright.app.text.TextTable.Cell;
 import setwright.app.text.TextTable.Column;
 import setwright.app.units.Figures;
@@ -115,14 +116,15 @@ public final class ProposalText {
         lines.paragraph(
                 "Weighed",
                 "Change of balance in deg, + toward understeer, in slower / faster corners; time in s, - quicker.");
-        List<Column> columns = new ArrayList<>(List.of(new Column("", false, 9)));
+        List<Column> columns = new ArrayList<>(List.of(new Column("", false, 9), new Column("", false, 4)));
         PHASES.forEach(phase -> columns.add(new Column(phase.words(), true, 5)));
         columns.add(new Column("time", true, 7));
         lines.wide(new TextTable(columns, shown.stream().map(this::row).toList()));
     }
 
     private List<Cell> row(Candidate candidate) {
-        List<Cell> row = new ArrayList<>(List.of(Cell.of(ProposalWords.brief(candidate))));
+        List<Cell> row = new ArrayList<>(
+                List.of(Cell.of(TurnWords.values(candidate.turn())), Cell.of(TurnWords.way(candidate.turn()))));
         for (Phase phase : PHASES) {
             row.add(Cell.of(String.join(
                     " / ",

@@ -20,6 +20,7 @@ import setwright.app.json.DiagnosisJsonWriter;
 import setwright.app.json.ProposalJsonWriter;
 import setwright.app.scoreboard.Home;
 import setwright.app.scoreboard.PracticeAnswer;
+import setwright.app.story.TurnWords;
 import setwright.app.text.ProposalText;
 import setwright.app.text.Terminal;
 import setwright.app.units.Figures;
@@ -68,7 +69,8 @@ final class PracticeProposalsTest {
         assertKeeps("../docs/diagnose.schema.json", diagnosis);
         assertThat(JsonMapper.shared().readTree(diagnosis).at("/changes/0/item").asString())
                 .isEqualTo(turn.item().name());
-        assertThat(text(answer)).contains("Turn " + turn.item().name(), "Expect", "refuted", "qualified person");
+        assertThat(text(answer))
+                .contains("urn " + turn.item().name(), TurnWords.way(turn), "Expect", "refuted", "qualified person");
     }
 
     @ParameterizedTest

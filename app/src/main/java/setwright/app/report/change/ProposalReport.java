@@ -67,7 +67,7 @@ public final class ProposalReport {
                 figures, PresentBalance.of(predictions).table().yardstickRad(), predictions.predictions(), List.of());
         Optional<Prediction> chosen = proposal.chosen().map(Candidate::prediction);
         return new ProposalView(
-                story.headline() + " \u2013 Setwright",
+                story.title() + " \u2013 Setwright",
                 PredictionReport.facts(answer),
                 story.headline(),
                 story.reasons(),

@@ -86,7 +86,7 @@ final class PredictionInBrowserTest {
     @Test
     void aProposalShowsWhatWasWeighedAndWhyNotThat() {
         Page page = pages.open("propose", 1280);
-        assertThat(page.locator("h1").textContent()).startsWith("Turn front_bar 5 to 4");
+        assertThat(page.locator("h1").textContent()).contains("urn front_bar 5 to 4 (softer)");
         assertThat(page.locator("#weighed tbody th .tag").allTextContents())
                 .containsExactly("chosen", "weighed", "refused");
         assertThat(page.locator("#weighed .refused li").allTextContents())
