@@ -8,6 +8,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,17 +89,24 @@ final class PracticeProposalsTest {
         List<Candidate> weighed = weighed(Proposer.propose(answer.diagnosis(), answer.car()));
         SetupItem leftOut = answer.car().setup().stream()
                 .filter(item -> item.name().startsWith("front_") || item.name().startsWith("rear_"))
-                .filter(item -> item.value() + item.step() < item.max())
+                .filter(item -> clearlyUp(item) < item.max())
                 .filter(item -> weighed.stream().noneMatch(found -> up(item, found)))
                 .findFirst()
                 .orElseThrow();
         MeasuredEffect quick = new MeasuredEffect(
-                new SetupChange(leftOut.name(), leftOut.value(), leftOut.value() + leftOut.step()),
+                new SetupChange(leftOut.name(), leftOut.value(), clearlyUp(leftOut)),
                 Optional.empty(),
                 -1.0,
                 0.01);
-        assertThat(weighed(Proposer.propose(answer.diagnosis(), answer.car(), LearntEffects.of(List.of(quick)))))
-                .anyMatch(found -> up(leftOut, found));
+        assertThat(weighed(Proposer.propose(answer.diagnosis(), answer.car(), LearntEffects.of(Collections.nCopies(10, quick)))))
+                .as(leftOut.name())
+                .extracting(found -> found.turn().item().name() + (found.turn().steps() > 0 ? " up" : " down"))
+                .contains(leftOut.name() + " up");
+    }
+
+    /** As far as items are turned in rough: what was measured at another size counts for less. */
+    private static double clearlyUp(SetupItem item) {
+        return item.value() + item.step() * Math.round(0.2 * (item.max() - item.min()) / item.step());
     }
 
     private static boolean up(SetupItem item, Candidate found) {

@@ -12,7 +12,7 @@ final class ChoiceWords {
      *
      * @param turned    turns that were tried with few draws
      * @param replayed  of them, with all draws
-     * @param alike     allowed ones that are worth nearly as much as the best, the chosen one included
+     * @param alike     allowed ones that are worth as much as the best, the chosen one included
      */
     static String of(Candidate chosen, Finding target, int turned, int replayed, int alike) {
         String looked = String.format(
@@ -23,7 +23,7 @@ final class ChoiceWords {
         String taken = alike > 1
                 ? String.format(
                         Locale.ROOT,
-                        "%d of them are allowed and worth nearly the same, and of those that take least to undo (%s) this is the"
+                        "%d of them are allowed and worth the same, and of those that take least to undo (%s) this is the"
                                 + " smallest turn: ",
                         alike,
                         Undoing.of(chosen.turn().item()).words())

@@ -33,6 +33,8 @@ public final class Proposer {
     private static final int DRAWS = 40;
 
     private static final int REPLAYED = 12;
+    /** The smallest turn with this share of the best one's gain is taken: it is the more reversible. */
+    private static final double NEARLY_AS_GOOD = 0.9;
     /** Below it nobody knows whether the change helps. */
     private static final double LEAST_SURE = 0.8;
     /** From here on the laps speak clearly against it. */
@@ -181,7 +183,7 @@ public final class Proposer {
             best = Math.max(best, total(gains(prediction, clear, size)));
         }
         for (Turn size : sizes) {
-            if (total(gains(prediction, clear, size)) >= (best > 0.0 ? Ties.NEARLY_AS_GOOD * best : best)) {
+            if (total(gains(prediction, clear, size)) >= (best > 0.0 ? NEARLY_AS_GOOD * best : best)) {
                 return size;
             }
         }

@@ -23,7 +23,7 @@ final class ChoiceWordsTest {
     @Test
     void aTieIsToldWithWhatDecided() {
         assertThat(ChoiceWords.of(BAR, TARGET, 44, 12, 3))
-                .contains("3 of them are allowed and worth nearly the same", "least to undo (a click or a turn)")
+                .contains("3 of them are allowed and worth the same", "least to undo (a click or a turn)")
                 .doesNotContain("worth most");
     }
 }

@@ -17,23 +17,23 @@ final class TiesTest {
     }
 
     @Test
-    void nearlyAsGoodIsAsGoodAndTheClickGoesBeforeTheSpring() {
+    void whatIsWorthTheSameIsATieAndTheClickGoesBeforeTheSpring() {
         Candidate spring = turn("front_spring", -2, 0.100);
-        Candidate bar = turn("front_bar", -2, 0.091);
+        Candidate bar = turn("front_bar", -2, 0.0992);
         assertThat(Ties.best(List.of(spring, bar))).containsExactly(bar, spring);
     }
 
     @Test
-    void whatIsClearlyWorthMoreIsNoTie() {
+    void whatIsWorthAThousandthMoreIsNoTie() {
         Candidate spring = turn("front_spring", -2, 0.100);
-        Candidate bar = turn("front_bar", -2, 0.089);
+        Candidate bar = turn("front_bar", -2, 0.0988);
         assertThat(Ties.best(List.of(spring, bar))).containsExactly(spring);
     }
 
     @Test
     void ofTheSameEffortTheSmallerTurnGoesFirst() {
         Candidate far = turn("rear_bar", 3, 0.100);
-        Candidate near = turn("front_bar", -1, 0.095);
+        Candidate near = turn("front_bar", -1, 0.0995);
         assertThat(Ties.best(List.of(far, near))).containsExactly(near, far);
         assertThat(Ties.best(List.of(turn("front_bar", -1, 0.100), near)).get(0).score())
                 .as("with all else alike the one that is worth more")
