@@ -122,12 +122,7 @@ final class PracticeProposalsTest {
 
     /** In the place that was named the balance goes the right way, or stays within what the truth's own runs scatter by. */
     private static void assertHelpsWhereItIsToHelp(JsonNode change, Finding target) {
-        String speed = switch (target.speed()) {
-            case LOW -> "low";
-            case HIGH -> "high";
-            case ALL -> "all";
-        };
-        double moved = change.at("/balance_delta_deg/" + speed + "/"
+        double moved = change.at("/balance_delta_deg/" + target.speed().words() + "/"
                         + target.phase().name().toLowerCase(Locale.ROOT))
                 .asDouble();
         double scatterDeg = 0.05; // the scoreboard's noise of these cases, docs/accuracy.md
