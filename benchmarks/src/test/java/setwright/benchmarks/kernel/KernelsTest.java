@@ -36,7 +36,7 @@ final class KernelsTest {
     void sciPyGivesTheSameWhereThereIsOne(String name) throws IOException {
         Kernel kernel = Kernels.of(name);
         Optional<SciPy> scipy = SciPy.find(folder);
-        // reported as skipped, so that nobody takes it for checked; core holds the filters to figures of SciPy that are kept
+        // reported as skipped, so that nobody takes it for checked; core's filters are held to figures of SciPy anyway
         assumeTrue(scipy.isPresent(), "no Python with SciPy");
         assumeFalse(kernel.inputs().isEmpty(), "SciPy has no such kernel");
         SciPy.Answer answer = scipy.get().run(name, kernel, 0.0);
