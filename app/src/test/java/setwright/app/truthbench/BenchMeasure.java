@@ -99,6 +99,11 @@ enum BenchMeasure {
             true,
             outcome -> wanted(outcome) && outcome.problemRight(),
             BenchMeasure::priceCovers),
+    PRICE_ALONE(
+            "the same, without the error of the truth, balance right",
+            true,
+            outcome -> wanted(outcome) && outcome.signRight(),
+            outcome -> priceCovers(outcome, 0.0)),
     NO_EVIDENCE(
             "not enough evidence",
             false,
@@ -169,7 +174,7 @@ enum BenchMeasure {
 
     /** Tells whether the answers decide how many chances there were. */
     boolean ofAnswers() {
-        return this == PRICE || this == TRIGGER_GIVEN || compareTo(NOT_SLOWER) >= 0;
+        return this == PRICE || this == PRICE_ALONE || this == TRIGGER_GIVEN || compareTo(NOT_SLOWER) >= 0;
     }
 
     /** Tells whether more is better. */
@@ -220,10 +225,15 @@ enum BenchMeasure {
     }
 
     private static boolean priceCovers(Outcome outcome) {
+        return priceCovers(outcome, SURE);
+    }
+
+    /** Tells whether the interval and the truth overlap, whose error counts so many times. */
+    private static boolean priceCovers(Outcome outcome, double errors) {
         Function<Finding, Boolean> covers = finding -> outcome.price()
-                .filter(price -> price.seconds() + SURE * price.errorS()
+                .filter(price -> price.seconds() + errors * price.errorS()
                                 >= finding.price().low()
-                        && price.seconds() - SURE * price.errorS()
+                        && price.seconds() - errors * price.errorS()
                                 <= finding.price().high())
                 .isPresent();
         return outcome.top().map(covers).orElse(false);
