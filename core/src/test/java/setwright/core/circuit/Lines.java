@@ -25,6 +25,17 @@ public final class Lines {
                 .shape());
     }
 
+    /** Returns a lap of 0.6 km: two straights, two hairpins, two kinks; for those who drive it very often. */
+    public static ReferenceLine shortLoop() {
+        return line(new Shape.Pieces()
+                .straight(110.0)
+                .bend(-25.0, 60.0, 15.0)
+                .straight(40.0)
+                .bend(205.0, 24.0, 18.0)
+                .twice()
+                .shape());
+    }
+
     private static ReferenceLine line(Shape shape) {
         int n = shape.nodes() / EVERY;
         double[] x = new double[n];

@@ -30,7 +30,7 @@ final class RandomCarsTest {
 
     @Test
     void a_thousand_random_cars_finish_a_lap_or_are_lost() {
-        ReferenceLine line = Lines.loop();
+        ReferenceLine line = Lines.shortLoop();
         CarSheet sheet = Sheets.adjustable();
         double[][] draws = CarBelief.of(CarPrior.of(sheet)).draw(CARS, SEED);
         List<String> broken = IntStream.range(0, CARS)
