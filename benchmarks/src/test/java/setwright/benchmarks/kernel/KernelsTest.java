@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,8 +16,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** That both sides of each kernel give the same; it times nothing. */
 final class KernelsTest {
-    @TempDir
-    private Path folder;
+    private static Optional<SciPy> scipy = Optional.empty();
+
+    @BeforeAll
+    static void lookForSciPy(@TempDir Path folder) throws IOException {
+        scipy = SciPy.find(folder);
+    }
 
     static java.util.List<String> names() {
         return Kernels.names();
@@ -35,7 +40,6 @@ final class KernelsTest {
     @MethodSource("names")
     void sciPyGivesTheSameWhereThereIsOne(String name) throws IOException {
         Kernel kernel = Kernels.of(name);
-        Optional<SciPy> scipy = SciPy.find(folder);
         // reported as skipped, so that nobody takes it for checked; core's filters are held to figures of SciPy anyway
         assumeTrue(scipy.isPresent(), "no Python with SciPy");
         assumeFalse(kernel.inputs().isEmpty(), "SciPy has no such kernel");
