@@ -12,6 +12,7 @@ record AxlesJson(Axle front, Axle rear, Wheels wheels, List<Hands> hands, Source
             OptionalDouble grip,
             @JsonProperty("grip_low") OptionalDouble gripLow,
             @JsonProperty("grip_high") OptionalDouble gripHigh,
+            @JsonProperty("load_doubt") OptionalDouble loadDoubt,
             @JsonProperty("peak_slip_deg") OptionalDouble peakSlipDeg,
             @JsonProperty("peak_slip_deg_low") OptionalDouble peakSlipDegLow,
             @JsonProperty("peak_slip_deg_high") OptionalDouble peakSlipDegHigh,

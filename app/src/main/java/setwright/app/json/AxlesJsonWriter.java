@@ -40,6 +40,7 @@ final class AxlesJsonWriter {
                 known(curve.grip()),
                 known(curve.gripLow()),
                 known(curve.gripHigh()),
+                known(curve.loadDoubt()),
                 degrees(curve.peakSlipRad()),
                 degrees(curve.peakSlipLowRad()),
                 degrees(curve.peakSlipHighRad()),

@@ -13,6 +13,9 @@ import setwright.core.slip.WheelEvent;
 
 /** How hard each axle works, in a few sentences. */
 final class AxleWords {
+    /** Half a per cent: less is not shown. */
+    private static final double LEAST_TOLD = 0.005;
+
     private AxleWords() {}
 
     /** Returns a link of the chain with what is known of the axles behind its own details. */
@@ -34,13 +37,22 @@ final class AxleWords {
                         figures.number(curve.gripLow(), 2),
                         figures.number(curve.gripHigh(), 2)))
                 .reduce((one, other) -> one + ", " + other)
-                .map(words -> " Grip at the peak: " + words + ".")
+                .map(words -> " Grip at the peak: " + words + ", from lap to lap" + loads(axles, figures) + ".")
                 .orElse(" No axle came near enough to its peak to tell its grip.");
         return "The axles: of the cornering time the front spends "
                 + figures.percent(axles.front().limitShare())
                 + " above 0.95 of its peak force, the rear "
                 + figures.percent(axles.rear().limitShare()) + "." + peaks + wheels(axles)
                 + hands(axles);
+    }
+
+    /** A car without downforce has loads that are known. */
+    private static String loads(AxleEvidence axles, Figures figures) {
+        double doubt = Math.max(axles.front().loadDoubt(), axles.rear().loadDoubt());
+        return doubt >= LEAST_TOLD
+                ? "; the loads, and with them both, may be off by " + figures.percent(doubt)
+                        + ", as the downforce is not known better"
+                : "";
     }
 
     private static String wheels(AxleEvidence axles) {

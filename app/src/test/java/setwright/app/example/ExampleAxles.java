@@ -60,6 +60,7 @@ public final class ExampleAxles {
                 grip,
                 grip - 0.03,
                 grip + 0.03,
+                0.04,
                 Math.toRadians(peakDeg),
                 Math.toRadians(0.82 * peakDeg),
                 Math.toRadians(1.22 * peakDeg),

@@ -9,6 +9,7 @@ import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarModel;
 import setwright.core.car.model.CarPrior;
 import setwright.core.car.model.MountedTyre;
+import setwright.core.car.model.Parameter;
 
 /*
  * Design note. Tyres and springs are those of the sheet with the middle of the prior: what is wrong with them, the filter's grip and
@@ -26,6 +27,8 @@ final class AxleLoads {
     private final GripLimit grip;
     private final double[][] rates = new double[4][5];
     private final double frontLift;
+    private final double liftDoubt;
+    private final double balanceDoubt;
     private final double scale;
 
     /** Loads, peaks and shares of an axle; mutable, to be filled again and again. */
@@ -38,10 +41,15 @@ final class AxleLoads {
         double peakSlip;
         /** Longitudinal force over the greatest one, 0..0.95. */
         double along;
+        /** Standard error of the load over the load, from what is not known of the downforce. */
+        double doubt;
     }
 
     AxleLoads(CarSheet sheet, GripLimit grip) {
-        this.car = new CarAssembler(sheet).build(CarPrior.of(sheet).middle());
+        CarPrior prior = CarPrior.of(sheet);
+        this.car = new CarAssembler(sheet).build(prior.middle());
+        this.liftDoubt = prior.spread()[Parameter.LIFT.index()];
+        this.balanceDoubt = prior.spread()[Parameter.LIFT_BALANCE.index()];
         this.grip = grip;
         double front = car.liftFrontN(50.0, 0.0, 0.0);
         double rear = car.liftRearN(50.0, 0.0, 0.0);
@@ -124,6 +132,7 @@ final class AxleLoads {
         other = Math.max(other * kept, 1.0);
         MountedTyre mounted = isFront ? car.front() : car.rear();
         out.load = (one + other) / mass;
+        out.doubt = doubt(left, lift) / (one + other);
         out.peak = factor * (mounted.lateralPeak(one) + mounted.lateralPeak(other)) / mass;
         out.peakSlip = (one * mounted.peakSlip(one) + other * mounted.peakSlip(other)) / (one + other);
         double share = tyre < 0.0
@@ -131,6 +140,16 @@ final class AxleLoads {
                 : isFront ? car.driveFront() : 1.0 - car.driveFront();
         double most = factor * (mounted.alongPeak(one) + mounted.alongPeak(other)) / mass;
         out.along = Math.min(Math.abs(tyre) * share / Math.max(most, 0.1), MOST_ALONG);
+    }
+
+    /** Standard error of an axle's load, N: level and balance of the downforce. */
+    private double doubt(int left, double lift) {
+        double byFront = rates[left][3] + rates[left + 1][3];
+        double byRear = rates[left][4] + rates[left + 1][4];
+        return lift
+                * Math.hypot(
+                        liftDoubt * (frontLift * byFront + (1.0 - frontLift) * byRear),
+                        balanceDoubt * (byFront - byRear));
     }
 
     private double load(int wheel, double forward, double lateral, double lift) {

@@ -11,6 +11,8 @@ import java.util.List;
  * @param grip          force over load at the peak of the fitted curve; not a number with fewer than three laps at four fifths of it
  * @param gripLow       lower end of its interval
  * @param gripHigh      upper end
+ * @param loadDoubt     standard error of the load over the load, for what is not known of the downforce: all forces may be off together by
+ *                      as much, which their intervals do not hold; not a number without cornering
  * @param peakSlipRad   slip angle at the peak, rad
  * @param peakSlipLowRad   lower end of its interval, rad
  * @param peakSlipHighRad  upper end, rad
@@ -23,6 +25,7 @@ public record GripCurve(
         double grip,
         double gripLow,
         double gripHigh,
+        double loadDoubt,
         double peakSlipRad,
         double peakSlipLowRad,
         double peakSlipHighRad,

@@ -54,6 +54,7 @@ final class GripCurves {
     private final double turning;
     private final List<List<Double>> bins = lists();
     private final List<Double> grips = new ArrayList<>();
+    private final List<Double> doubts = new ArrayList<>();
     private final List<Double> shares = new ArrayList<>();
     private final List<Double> peaks = new ArrayList<>();
     private final List<Double> peakSds = new ArrayList<>();
@@ -113,6 +114,7 @@ final class GripCurves {
                 grip[0],
                 grip[1],
                 grip[2],
+                median(doubts),
                 middle,
                 middle * Math.exp(-doubt),
                 middle * Math.exp(doubt),
@@ -137,6 +139,7 @@ final class GripCurves {
             peakSds.add(peakSd[k]);
             limit += use[k] >= LIMIT_USE ? 1 : 0;
             double force = force(k, i);
+            doubts.add(at.doubt);
             int bin = (int) (Math.abs(slip[k]) / BIN_RAD);
             if (Double.isFinite(force) && bin < BINS) {
                 own.get(bin).add(force);
