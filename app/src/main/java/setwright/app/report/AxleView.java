@@ -31,7 +31,7 @@ public record AxleView(String label, Markup plot) {
         return axles.filter(found -> !found.front().points().isEmpty()
                         || !found.rear().points().isEmpty())
                 .map(found -> new AxleView(
-                        "Lateral force over load against slip angle, front and rear axle; bars: 95 % intervals",
+                        "Lateral force over load against slip angle, front and rear axle; bars: 95 % intervals from lap to lap",
                         draw(List.of(found.front(), found.rear()), figures)));
     }
 
