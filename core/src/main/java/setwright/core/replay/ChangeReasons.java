@@ -3,6 +3,7 @@ package setwright.core.replay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import setwright.core.car.DrivenAxle;
 import setwright.core.car.body.Axle;
 import setwright.core.car.body.Body;
 import setwright.core.car.model.CarModel;
@@ -13,6 +14,13 @@ import setwright.core.car.sums.Gravity;
 final class ChangeReasons {
     private static final double REFERENCE_MPS = 50.0;
 
+    /** Less is not shown of a grip. */
+    private static final double LEAST_GRIP = 5.0e-5;
+    /** A kilogram of fuel moves the centre of gravity by less: nobody turns that for the balance. */
+    private static final double LEAST_SHIFT_M = 0.001;
+
+    private static final double LEAST_LOCK_NM = 0.5;
+
     private ChangeReasons() {}
 
     /** Returns one sentence for each mechanism that the change moves. */
@@ -20,6 +28,8 @@ final class ChangeReasons {
         List<String> out = new ArrayList<>();
         rollStiffness(before, after, out);
         heave(before, after, out);
+        stops("front", before.body().front(), after.body().front(), out);
+        stops("rear", before.body().rear(), after.body().rear(), out);
         damping(before, after, out);
         aero(before, after, out);
         tyre("front", before.front(), after.front(), before.body().staticFrontN(), out);
@@ -40,8 +50,8 @@ final class ChangeReasons {
             String loaded = is > was ? "front" : "rear";
             out.add(text(
                     "The front axle's share of the roll stiffness goes from %.1f to %.1f %%: the %s axle takes more of the"
-                            + " lateral load transfer, and loaded tyres give less for each newton.",
-                    100.0 * was, 100.0 * is, loaded));
+                            + " lateral load transfer, and loaded tyres give less for each newton: %s.",
+                    100.0 * was, 100.0 * is, loaded, toward(is > was)));
         }
     }
 
@@ -73,6 +83,21 @@ final class ChangeReasons {
         }
     }
 
+    private static void stops(String end, Axle was, Axle is, List<String> out) {
+        if (was.bumpStopGapM() != is.bumpStopGapM()) {
+            boolean sooner = is.bumpStopGapM() < was.bumpStopGapM();
+            out.add(text(
+                    "The %s bump stops begin after %.0f instead of %.0f mm of compression: where they are met, most of all in fast"
+                            + " corners, the %s axle takes %s of the lateral load transfer, %s.",
+                    end,
+                    1000.0 * is.bumpStopGapM(),
+                    1000.0 * was.bumpStopGapM(),
+                    end,
+                    sooner ? "more" : "less",
+                    toward(sooner == end.equals("front"))));
+        }
+    }
+
     private static double hertz(double rate, double mass) {
         return Math.sqrt(rate / mass) / (2.0 * Math.PI);
     }
@@ -93,14 +118,20 @@ final class ChangeReasons {
         }
         double mass = load / Gravity.STANDARD_MPS2 - 0.5 * was.unsprungMassKg();
         double critical = 2.0 * Math.sqrt(was.rideRate() * mass);
+        boolean stiffer = is.damper().bumpSlow() + is.damper().reboundSlow()
+                > was.damper().bumpSlow() + was.damper().reboundSlow();
         out.add(text(
                 "The %s slow damping goes from %.2f to %.2f of critical in bump and from %.2f to %.2f in rebound: it acts only"
-                        + " while the body moves, and brings load to that end's wheels sooner, not later.",
+                        + " while the body moves. While it rolls in, that end takes %s of the lateral load transfer: %s on entry, the"
+                        + " other way as it rolls back out, nothing in the middle. Load along the car comes to its wheels %s.",
                 end,
                 was.damper().bumpSlow() / critical,
                 is.damper().bumpSlow() / critical,
                 was.damper().reboundSlow() / critical,
-                is.damper().reboundSlow() / critical));
+                is.damper().reboundSlow() / critical,
+                stiffer ? "more" : "less",
+                toward(stiffer == end.equals("front")),
+                stiffer ? "sooner" : "later"));
     }
 
     private static void aero(CarModel before, CarModel after, List<String> out) {
@@ -113,13 +144,15 @@ final class ChangeReasons {
         }
         out.add(text(
                 "At 180 km/h the downforce goes from %.0f to %.0f N, the front's share of it from %.1f to %.1f %%, and the drag"
-                        + " from %.0f to %.0f N: this grows with the square of speed.",
+                        + " from %.0f to %.0f N: %s, and that grows with the square of speed.",
                 frontWas + rearWas,
                 frontIs + rearIs,
                 100.0 * frontWas / (frontWas + rearWas),
                 100.0 * frontIs / (frontIs + rearIs),
                 before.aero().dragN(REFERENCE_MPS),
-                after.aero().dragN(REFERENCE_MPS)));
+                after.aero().dragN(REFERENCE_MPS),
+                more((frontIs - frontWas) / before.body().staticFrontN()
+                        - (rearIs - rearWas) / before.body().staticRearN())));
     }
 
     private static void tyre(String end, MountedTyre was, MountedTyre is, double load, List<String> out) {
@@ -131,15 +164,24 @@ final class ChangeReasons {
         double stiffWas = was.corneringStiffness(load);
         double stiffIs = is.corneringStiffness(load);
         out.add(text(
-                "The %s tyres give %+.2f %% of grip and %+.1f %% of cornering stiffness.",
-                end, 100.0 * (gripIs / gripWas - 1.0), 100.0 * (stiffIs / stiffWas - 1.0)));
+                "The %s tyres give %+.2f %% of grip%s and %+.1f %% of cornering stiffness.",
+                end,
+                100.0 * (gripIs / gripWas - 1.0),
+                Math.abs(gripIs / gripWas - 1.0) < LEAST_GRIP
+                        ? ""
+                        : " (" + toward((gripIs < gripWas) == end.equals("front")) + ")",
+                100.0 * (stiffIs / stiffWas - 1.0)));
     }
 
     private static void toe(String end, double was, double is, List<String> out) {
         if (was != is) {
             out.add(text(
-                    "With %s toe-in the loaded outer %s wheel runs ahead of its axle: that end needs %s slip for the same force.",
-                    is > was ? "more" : "less", end, is > was ? "less" : "more"));
+                    "With %s toe-in the loaded outer %s wheel runs ahead of its axle: that end needs %s slip for the same force:"
+                            + " %s, as an angle.",
+                    is > was ? "more" : "less",
+                    end,
+                    is > was ? "less" : "more",
+                    toward((is < was) == end.equals("front"))));
         }
     }
 
@@ -151,12 +193,17 @@ final class ChangeReasons {
         double overrun = -300.0;
         out.add(text(
                 "The differential holds %.0f instead of %.0f Nm on the overrun (at 300 Nm) and %.0f instead of %.0f Nm on the"
-                        + " throttle (at 1500 Nm): what it holds turns the car out of the corner, and on the throttle keeps the"
-                        + " unloaded inner wheel from spinning.",
+                        + " throttle (at 1500 Nm). What it holds turns the car out of the corner: %s on the overrun%s.",
                 after.differential().lockNm(overrun),
                 before.differential().lockNm(overrun),
                 after.differential().lockNm(drive),
-                before.differential().lockNm(drive)));
+                before.differential().lockNm(drive),
+                change(after.differential().lockNm(overrun)
+                        - before.differential().lockNm(overrun)),
+                onThrottle(
+                        after.drivenAxle(),
+                        after.differential().lockNm(drive)
+                                - before.differential().lockNm(drive))));
     }
 
     private static void brakes(CarModel before, CarModel after, List<String> out) {
@@ -167,8 +214,8 @@ final class ChangeReasons {
             double ideal = (body.toRearM() + body.heightM()) / body.wheelbaseM();
             out.add(text(
                     "The front brakes take %.1f instead of %.1f %% (at 1 g the load would ask for %.1f %%): the %s axle has less"
-                            + " left for cornering while the brake is on.",
-                    100.0 * is, 100.0 * was, 100.0 * ideal, is > was ? "front" : "rear"));
+                            + " left for cornering while the brake is on: %s then.",
+                    100.0 * is, 100.0 * was, 100.0 * ideal, is > was ? "front" : "rear", toward(is > was)));
         }
     }
 
@@ -192,17 +239,44 @@ final class ChangeReasons {
         Body is = after.body();
         if (was.massKg() != is.massKg() || was.toFrontM() != is.toFrontM()) {
             out.add(text(
-                    "The mass goes from %.0f to %.0f kg and the front axle's share of it from %.1f to %.1f %%.",
+                    "The mass goes from %.0f to %.0f kg and the front axle's share of it from %.1f to %.1f %%%s.",
                     was.massKg(),
                     is.massKg(),
                     100.0 * was.toRearM() / was.wheelbaseM(),
-                    100.0 * is.toRearM() / is.wheelbaseM()));
+                    100.0 * is.toRearM() / is.wheelbaseM(),
+                    Math.abs(is.toRearM() - was.toRearM()) < LEAST_SHIFT_M
+                            ? ""
+                            : ": the heavier end gives up first, " + toward(is.toRearM() > was.toRearM())));
         }
         if (Math.abs(was.heightM() - is.heightM()) > 1.0e-6) {
             out.add(text(
                     "The centre of gravity moves by %+.1f mm: %s load is transferred.",
                     1000.0 * (is.heightM() - was.heightM()), is.heightM() < was.heightM() ? "less" : "more"));
         }
+    }
+
+    private static String toward(boolean understeer) {
+        return understeer ? "toward understeer" : "toward oversteer";
+    }
+
+    /** A balance in which more at the front is toward oversteer. */
+    private static String more(double front) {
+        return toward(front < 0.0);
+    }
+
+    private static String change(double lockNm) {
+        return Math.abs(lockNm) < LEAST_LOCK_NM ? "no change" : toward(lockNm > 0.0);
+    }
+
+    /** A locked front axle pulls the inner wheel's spin away as well as it turns the car out: which is more, the track tells. */
+    private static String onThrottle(DrivenAxle driven, double lockNm) {
+        if (Math.abs(lockNm) < LEAST_LOCK_NM) {
+            return "";
+        }
+        return driven == DrivenAxle.REAR
+                ? ", on the throttle " + toward(lockNm > 0.0)
+                        + " until both rear wheels slide together, then the other way"
+                : ", on the throttle the less the sooner the unloaded inner wheel spins without it";
     }
 
     private static String text(String format, Object... values) {
