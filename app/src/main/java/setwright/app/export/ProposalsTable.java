@@ -106,7 +106,7 @@ final class ProposalsTable implements Table<Of<Weighed>> {
         columns.add(Column.text(
                 "why not",
                 "why it is refused, one sentence each",
-                row -> String.join(" ", row.value().candidate().refused())));
+                row -> String.join(" ", row.value().candidate().objections())));
         return columns;
     }
 

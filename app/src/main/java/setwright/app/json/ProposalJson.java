@@ -2,6 +2,7 @@ package setwright.app.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -47,7 +48,15 @@ record ProposalJson(
             List<Effect> effects,
             List<String> reasons,
             List<String> doubts,
-            List<String> refused) {}
+            List<String> refused,
+            List<Objection> objections) {}
+
+    record Objection(
+            String kind,
+            String words,
+            Optional<String> phase,
+            Optional<String> speed,
+            Map<String, OptionalDouble> figures) {}
 
     record Refutation(
             int laps,

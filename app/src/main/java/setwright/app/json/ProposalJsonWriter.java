@@ -2,7 +2,9 @@ package setwright.app.json;
 
 import static setwright.app.json.Numbers.known;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import setwright.app.propose.ProposalAnswer;
 import setwright.app.story.Story;
@@ -12,6 +14,7 @@ import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.proposal.Refusal;
 
 /** Writes a proposal as JSON of version 1. Units do not follow the user's choice: they stand in the field names. */
 public final class ProposalJsonWriter {
@@ -89,6 +92,19 @@ public final class ProposalJsonWriter {
                         .toList(),
                 candidate.prediction().reasons(),
                 candidate.prediction().doubts(),
-                candidate.refused());
+                candidate.objections(),
+                candidate.refused().stream().map(ProposalJsonWriter::objection).toList());
+    }
+
+    private static ProposalJson.Objection objection(Refusal refusal) {
+        Map<String, OptionalDouble> figures = new LinkedHashMap<>();
+        refusal.figures().forEach(figure -> figures.put(figure.name(), known(figure.value())));
+        return new ProposalJson.Objection(
+                refusal.kind().words(),
+                refusal.words(),
+                refusal.where().map(pool -> pool.phase().words()),
+                refusal.where()
+                        .map(pool -> pool.speedClass().map(SpeedClass::words).orElse("all")),
+                figures);
     }
 }

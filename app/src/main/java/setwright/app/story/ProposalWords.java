@@ -92,6 +92,23 @@ public final class ProposalWords {
         return TurnWords.brief(candidate.turn());
     }
 
+    /** Returns why a change is not to be made, with what it would do in the target and to the lap. */
+    public String refusal(Candidate candidate) {
+        return TurnWords.values(candidate.turn()) + " (" + TurnWords.way(candidate.turn()) + "; " + promise(candidate)
+                + "): " + whyNot(candidate);
+    }
+
+    /** Returns why a change is not to be made, as a sentence to stand after a colon. */
+    public String whyNot(Candidate candidate) {
+        return figures.shown(String.join("; ", candidate.objections())) + ".";
+    }
+
+    /** Returns the predicted change in the target and of the lap time: {@code target -0.21 deg, lap -0.29 s}. */
+    public String promise(Candidate candidate) {
+        return "target " + figures.signed(Math.toDegrees(candidate.target().central()), 2) + " deg, lap "
+                + figures.signed(candidate.prediction().lapTimeS().central(), 2) + " s";
+    }
+
     /** Returns the problem that is to be cured, without a full stop. */
     public static String problem(Finding target) {
         return String.format(

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import setwright.app.propose.ProposalAnswer;
+import setwright.app.propose.WeighedColumns;
 import setwright.app.story.AdviceWords;
 import setwright.app.story.ProposalWords;
 import setwright.app.story.Story;
@@ -24,12 +27,13 @@ import setwright.core.technique.TechniqueFinder;
 /** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
 public final class ProposalText {
     private static final int MOST_OTHERS = 6;
-    private static final List<Phase> PHASES = List.of(Phase.ENTRY, Phase.MID, Phase.EXIT);
-    private static final List<SpeedClass> ENDS = List.of(SpeedClass.LOW, SpeedClass.HIGH);
+    private static final String CHOSEN = "> ";
+    private static final String REFUSED = "x ";
 
     private final ProposalAnswer answer;
     private final Proposal proposal;
     private final ProposalWords words;
+    private final WeighedColumns columns;
     private final TextLines lines;
     private final Figures figures;
 
@@ -37,6 +41,7 @@ public final class ProposalText {
         this.answer = answer;
         this.proposal = answer.proposal();
         this.words = new ProposalWords(answer, figures);
+        this.columns = WeighedColumns.of(proposal);
         this.lines = new TextLines(terminal);
         this.figures = figures;
     }
@@ -106,32 +111,62 @@ public final class ProposalText {
     }
 
     private void others() {
-        List<Candidate> shown = new ArrayList<>();
-        proposal.chosen().ifPresent(shown::add);
-        proposal.others().stream().limit(MOST_OTHERS).forEach(shown::add);
+        List<Candidate> shown = Stream.of(
+                        proposal.chosen().stream(),
+                        proposal.others().stream().limit(MOST_OTHERS),
+                        proposal.refused().stream().limit(MOST_OTHERS))
+                .flatMap(candidates -> candidates)
+                .toList();
         if (shown.isEmpty()) {
             return;
         }
         lines.gap();
         lines.paragraph(
                 "Weighed",
-                "Change of balance in deg, + toward understeer, in slower / faster corners; time in s, - quicker.");
-        List<Column> columns = new ArrayList<>(List.of(new Column("", false, 9), new Column("", false, 4)));
-        PHASES.forEach(phase -> columns.add(new Column(phase.words(), true, 5)));
-        columns.add(new Column("time", true, 7));
-        lines.wide(new TextTable(columns, shown.stream().map(this::row).toList()));
+                "Change of balance in deg, + toward understeer" + target() + "; phases in "
+                        + columns.classes().stream()
+                                .map(speed -> WeighedColumns.words(Optional.of(speed)))
+                                .collect(Collectors.joining(" / "))
+                        + " corners; time in s, - quicker. " + CHOSEN + "chosen, " + REFUSED + "refused.");
+        List<Column> heads = new ArrayList<>(List.of(new Column("", false, 9), new Column("", false, 3)));
+        heads.add(new Column("TARGET", true, 8));
+        for (Phase phase : columns.phases()) {
+            // the target stands by itself already: where room is short its phase can go
+            boolean told =
+                    columns.target().filter(pool -> pool.phase() == phase).isPresent();
+            heads.add(new Column(phase.words(), true, told ? 4 : 5));
+        }
+        heads.add(new Column("time", true, 7));
+        lines.wide(new TextTable(heads, shown.stream().map(this::row).toList()));
     }
 
     private List<Cell> row(Candidate candidate) {
-        List<Cell> row = new ArrayList<>(
-                List.of(Cell.of(TurnWords.values(candidate.turn())), Cell.of(TurnWords.way(candidate.turn()))));
-        for (Phase phase : PHASES) {
+        List<Cell> row = new ArrayList<>(List.of(
+                Cell.of(standing(candidate) + TurnWords.values(candidate.turn())),
+                Cell.of(TurnWords.way(candidate.turn()))));
+        row.add(Cell.of(text("%+.2f", Math.toDegrees(candidate.target().central()))));
+        for (Phase phase : columns.phases()) {
             row.add(Cell.of(String.join(
-                    " / ",
-                    ENDS.stream().map(speed -> moved(candidate, phase, speed)).toList())));
+                    "/",
+                    columns.classes().stream()
+                            .map(speed -> moved(candidate, phase, speed))
+                            .toList())));
         }
         row.add(Cell.of(text("%+.2f", candidate.prediction().lapTimeS().central())));
         return row;
+    }
+
+    private String standing(Candidate candidate) {
+        return !candidate.allowed()
+                ? REFUSED
+                : proposal.chosen().filter(candidate::equals).isPresent() ? CHOSEN : " ".repeat(CHOSEN.length());
+    }
+
+    private String target() {
+        return columns.target()
+                .map(pool -> "; TARGET: " + pool.phase().words() + ", " + WeighedColumns.words(pool.speedClass())
+                        + " corners")
+                .orElse("");
     }
 
     private static String moved(Candidate candidate, Phase phase, SpeedClass speed) {
@@ -151,8 +186,7 @@ public final class ProposalText {
                 "Not",
                 proposal.refused().stream()
                         .limit(MOST_OTHERS)
-                        .map(candidate ->
-                                ProposalWords.brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".")
+                        .map(words::refusal)
                         .toList());
     }
 

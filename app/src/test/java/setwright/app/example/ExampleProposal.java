@@ -9,6 +9,7 @@ import setwright.core.car.SetupItem;
 import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.proposal.Refusal;
 import setwright.core.proposal.Refutation;
 import setwright.core.proposal.Turn;
 import setwright.core.replay.Prediction;
@@ -58,7 +59,15 @@ public final class ExampleProposal {
                         target,
                         turns.get(2),
                         predictions.get(2),
-                        List.of("the front ride frequency would be 9.20 Hz, outside the 1 to 8 Hz of such a car"))),
+                        List.of(new Refusal(
+                                Refusal.Kind.RIDE_FREQUENCY,
+                                "the front ride frequency would be 9.20 Hz (now 7.90), outside the 1 to 8 Hz of such a car",
+                                Optional.empty(),
+                                List.of(
+                                        new Refusal.Figure("ride_frequency_hz", 9.2),
+                                        new Refusal.Figure("ride_frequency_now_hz", 7.9),
+                                        new Refusal.Figure("ride_frequency_least_hz", 1.0),
+                                        new Refusal.Figure("ride_frequency_most_hz", 8.0)))))),
                 List.of("If it is right, the balance moves.", "It takes 6 laps a side to see that."),
                 6,
                 Optional.of(new Refutation(-0.01, 0.002, 6)),
@@ -66,7 +75,7 @@ public final class ExampleProposal {
                         + " is worth most.");
     }
 
-    private static Candidate candidate(Finding target, Turn turn, Prediction prediction, List<String> refused) {
+    private static Candidate candidate(Finding target, Turn turn, Prediction prediction, List<Refusal> refused) {
         return new Candidate(turn, prediction, target.moved(prediction).orElseThrow(), 0.93, List.of(), 0.1, refused);
     }
 }

@@ -17,7 +17,7 @@ import setwright.core.replay.Prediction;
  * @param towardCure  probability that it moves that balance the right way, 0..1
  * @param gains       expected gain of time by balance alone, for each phase and class of corners
  * @param score       what it is worth, s a lap: what the lap is expected to gain by it, harm elsewhere taken off
- * @param refused     why it is not to be made, one plain sentence each; empty when nothing speaks against it
+ * @param refused     why it is not to be made; empty when nothing speaks against it
  */
 public record Candidate(
         Turn turn,
@@ -26,7 +26,7 @@ public record Candidate(
         double towardCure,
         List<PoolGain> gains,
         double score,
-        List<String> refused) {
+        List<Refusal> refused) {
     public Candidate {
         gains = List.copyOf(gains);
         refused = List.copyOf(refused);
@@ -45,14 +45,19 @@ public record Candidate(
         return refused.isEmpty();
     }
 
+    /** Returns why it is not to be made, one plain sentence each without capital and full stop. */
+    public List<String> objections() {
+        return refused.stream().map(Refusal::words).toList();
+    }
+
     /** Returns whether it may be made and is worth something. */
     boolean worthMaking() {
         return allowed() && score > 0.0;
     }
 
     /** Returns it with one more reason why it is not to be made. */
-    Candidate refusedToo(String reason) {
-        List<String> reasons = new ArrayList<>(refused);
+    Candidate refusedToo(Refusal reason) {
+        List<Refusal> reasons = new ArrayList<>(refused);
         reasons.add(reason);
         return new Candidate(turn, prediction, target, towardCure, gains, score, reasons);
     }

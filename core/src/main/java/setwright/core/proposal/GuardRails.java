@@ -2,7 +2,6 @@ package setwright.core.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import setwright.core.advice.Advice;
 import setwright.core.car.CarSheet;
 import setwright.core.car.Downforce;
@@ -17,6 +16,8 @@ import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupFamily;
 import setwright.core.car.setup.SetupPlace;
 import setwright.core.car.sums.Gravity;
+import setwright.core.proposal.Refusal.Figure;
+import setwright.core.proposal.Refusal.Kind;
 
 /*
  * Design note. A rail stops a change that leaves a band, or goes further out of it; a car that is outside already may come back. All bands
@@ -57,8 +58,8 @@ final class GuardRails {
     }
 
     /** Returns why a change is not to be made to the car; empty when nothing stands in its way. */
-    List<String> against(CarSheet changed, CarModel model) {
-        List<String> reasons = new ArrayList<>(measured.against(sheet, changed));
+    List<Refusal> against(CarSheet changed, CarModel model) {
+        List<Refusal> reasons = new ArrayList<>(measured.against(sheet, changed));
         for (SetupPlace place : List.of(SetupPlace.FRONT, SetupPlace.REAR)) {
             frequency(place, model, reasons);
             damping(place, model, reasons);
@@ -68,22 +69,25 @@ final class GuardRails {
         return reasons;
     }
 
-    private void frequency(SetupPlace place, CarModel model, List<String> reasons) {
+    private void frequency(SetupPlace place, CarModel model, List<Refusal> reasons) {
         double was = hertz(present, place);
         double is = hertz(model, place);
         if (furtherOut(was, is, RideFrequencies.LOWEST_HZ, RideFrequencies.highestHz(sheet.downforce()))) {
-            say(
-                    reasons,
-                    "the %s ride frequency would be %.2f Hz, outside the %.0f to %.0f Hz of such a car",
-                    end(place),
-                    is,
-                    RideFrequencies.LOWEST_HZ,
-                    RideFrequencies.highestHz(sheet.downforce()));
+            double most = RideFrequencies.highestHz(sheet.downforce());
+            reasons.add(Refusal.of(
+                    Kind.RIDE_FREQUENCY,
+                    Refusal.text(
+                            "the %s ride frequency would be %.2f Hz (now %.2f), outside the %.0f to %.0f Hz of such a car",
+                            end(place), is, was, RideFrequencies.LOWEST_HZ, most),
+                    new Figure("ride_frequency_hz", is),
+                    new Figure("ride_frequency_now_hz", was),
+                    new Figure("ride_frequency_least_hz", RideFrequencies.LOWEST_HZ),
+                    new Figure("ride_frequency_most_hz", most)));
         }
     }
 
     /** Also of a change that leaves the dampers alone: what is critical follows spring and mass. */
-    private void damping(SetupPlace place, CarModel model, List<String> reasons) {
+    private void damping(SetupPlace place, CarModel model, List<Refusal> reasons) {
         double was = critical(present, place);
         double is = critical(model, place);
         double[] before = {
@@ -96,19 +100,25 @@ final class GuardRails {
         };
         for (int i = 0; i < 2; i++) {
             if (furtherOut(before[i], after[i], LEAST_DAMPING, MOST_DAMPING)) {
-                say(
-                        reasons,
-                        "the %s damping in %s would be %.2f of critical, outside %.1f to %.1f",
-                        end(place),
-                        i == 0 ? "bump" : "rebound",
-                        after[i],
-                        LEAST_DAMPING,
-                        MOST_DAMPING);
+                reasons.add(Refusal.of(
+                        Kind.DAMPING,
+                        Refusal.text(
+                                "the %s damping in %s would be %.2f of critical (now %.2f), outside %.1f to %.1f",
+                                end(place),
+                                i == 0 ? "bump" : "rebound",
+                                after[i],
+                                before[i],
+                                LEAST_DAMPING,
+                                MOST_DAMPING),
+                        new Figure("damping_ratio", after[i]),
+                        new Figure("damping_ratio_now", before[i]),
+                        new Figure("damping_ratio_least", LEAST_DAMPING),
+                        new Figure("damping_ratio_most", MOST_DAMPING)));
             }
         }
     }
 
-    private void brakes(CarSheet changed, List<String> reasons) {
+    private void brakes(CarSheet changed, List<Refusal> reasons) {
         BrakeFigures before = CarFigures.of(sheet, UndersteerModel.NONE).brakes();
         BrakeFigures after = CarFigures.of(changed, UndersteerModel.NONE).brakes();
         if (before.biasShare().isEmpty() || after.biasShare().isEmpty()) {
@@ -117,17 +127,19 @@ final class GuardRails {
         double was = before.biasShare().getAsDouble();
         double is = after.biasShare().getAsDouble();
         if (is < was && is < after.idealShare()) {
-            say(
-                    reasons,
-                    "with %.1f %% of the braking at the front the rear axle would lock before the front at 1 g (%.1f %% is where"
-                            + " both lock together)",
-                    100.0 * is,
-                    100.0 * after.idealShare());
+            reasons.add(Refusal.of(
+                    Kind.BRAKE_BALANCE,
+                    Refusal.text(
+                            "with %.1f %% of the braking at the front the rear axle would lock before the front at 1 g (%.1f %% is"
+                                    + " where both lock together)",
+                            100.0 * is, 100.0 * after.idealShare()),
+                    new Figure("brake_front_share", is),
+                    new Figure("brake_front_share_even", after.idealShare())));
         }
     }
 
     /** On the bump stops, or on the ground, at the highest speed of the laps. */
-    private void contact(CarSheet changed, CarModel model, List<String> reasons) {
+    private void contact(CarSheet changed, CarModel model, List<Refusal> reasons) {
         if (sheet.downforce() == Downforce.NONE) {
             return;
         }
@@ -137,16 +149,27 @@ final class GuardRails {
             double overWas = was - axle(present, place).bumpStopGapM();
             double overIs = is - axle(model, place).bumpStopGapM();
             if (overIs > CONTACT_M + DOWNFORCE_DOUBT * is && overIs > overWas + CONTACT_M) {
-                say(
-                        reasons,
-                        "at %.0f km/h the %s would be %.0f mm into its bump stops",
-                        3.6 * fastestMps,
-                        end(place),
-                        1000.0 * overIs);
+                reasons.add(Refusal.of(
+                        Kind.BUMP_STOPS,
+                        Refusal.text(
+                                "at %.0f km/h the %s would be %.0f mm into its bump stops (now %s)",
+                                3.6 * fastestMps, end(place), 1000.0 * overIs, depth(overWas, "clear of them")),
+                        new Figure("speed_kmh", 3.6 * fastestMps),
+                        new Figure("into_stops_mm", 1000.0 * overIs),
+                        new Figure("into_stops_now_mm", 1000.0 * overWas)));
             }
             double clear = clearance(changed, place) - is;
-            if (clear < -DOWNFORCE_DOUBT * is && clear < clearance(sheet, place) - was - CONTACT_M) {
-                say(reasons, "at %.0f km/h the %s would touch the ground", 3.6 * fastestMps, end(place));
+            double clearWas = clearance(sheet, place) - was;
+            if (clear < -DOWNFORCE_DOUBT * is && clear < clearWas - CONTACT_M) {
+                reasons.add(Refusal.of(
+                        Kind.GROUND,
+                        Refusal.text(
+                                "at %.0f km/h the %s would touch the ground: its springs give way by %.0f mm more than its height"
+                                        + " (now %s)",
+                                3.6 * fastestMps, end(place), -1000.0 * clear, depth(-clearWas, "clear of it")),
+                        new Figure("speed_kmh", 3.6 * fastestMps),
+                        new Figure("clearance_mm", 1000.0 * clear),
+                        new Figure("clearance_now_mm", 1000.0 * clearWas)));
             }
         }
     }
@@ -195,7 +218,7 @@ final class GuardRails {
         return place == SetupPlace.FRONT ? "front" : "rear";
     }
 
-    private static void say(List<String> reasons, String format, Object... values) {
-        reasons.add(String.format(Locale.ROOT, format, values));
+    private static String depth(double metres, String none) {
+        return metres > 0.0 ? Refusal.text("%.0f mm", 1000.0 * metres) : none;
     }
 }

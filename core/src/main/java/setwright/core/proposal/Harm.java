@@ -2,11 +2,14 @@ package setwright.core.proposal;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate.PoolGain;
+import setwright.core.proposal.Refusal.Figure;
+import setwright.core.proposal.Refusal.Kind;
+import setwright.core.replay.Effect;
+import setwright.core.replay.Prediction;
 
 /** A phase elsewhere that gets worse by more than the target gets better. */
 final class Harm {
@@ -15,10 +18,11 @@ final class Harm {
     /**
      * Returns why a change is not to be made; empty when it helps more than it harms anywhere.
      *
-     * @param gains   of the change
-     * @param target  the finding that it is for
+     * @param gains       of the change
+     * @param prediction  of the change, as it is shown
+     * @param target      the finding that it is for
      */
-    static Optional<String> of(List<PoolGain> gains, Finding target) {
+    static Optional<Refusal> of(List<PoolGain> gains, Prediction prediction, Finding target) {
         double gained = gains.stream()
                 .filter(gain -> in(target, gain))
                 .mapToDouble(PoolGain::gainS)
@@ -26,11 +30,31 @@ final class Harm {
         return gains.stream()
                 .filter(gain -> !in(target, gain) && -gain.gainS() > Math.max(gained, 0.0))
                 .min(Comparator.comparingDouble(PoolGain::gainS))
-                .map(gain -> String.format(
-                        Locale.ROOT,
-                        "it would upset the balance %s in %s corners more than it helps",
-                        gain.pool().phase().place(),
-                        gain.pool().speedClass().map(SpeedClass::words).orElse("all")));
+                .map(gain -> refusal(gain, gained, prediction));
+    }
+
+    private static Refusal refusal(PoolGain harmed, double gained, Prediction prediction) {
+        double moved = Math.toDegrees(prediction
+                .balance(harmed.pool().phase(), harmed.pool().speedClass())
+                .map(Effect::central)
+                .orElse(Double.NaN));
+        String by = Double.isFinite(moved)
+                ? Refusal.text(" by %.2f deg toward %s", Math.abs(moved), moved > 0.0 ? "understeer" : "oversteer")
+                : "";
+        return Refusal.at(
+                harmed.pool(),
+                Kind.HARM,
+                Refusal.text(
+                        "it would upset the balance %s in %s-speed corners%s: by balance alone that costs %.3f s a lap, and the"
+                                + " target gains %s",
+                        harmed.pool().phase().place(),
+                        harmed.pool().speedClass().map(SpeedClass::words).orElse("all"),
+                        by,
+                        -harmed.gainS(),
+                        gained > 0.0 ? Refusal.text("%.3f s", gained) : "nothing"),
+                new Figure("harm_balance_deg", moved),
+                new Figure("harm_s", -harmed.gainS()),
+                new Figure("target_gain_s", gained));
     }
 
     private static boolean in(Finding target, PoolGain gain) {

@@ -1,7 +1,6 @@
 package setwright.core.proposal;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
@@ -67,10 +66,11 @@ final class LimitLap {
                 .filter(Candidate::worthMaking)
                 .flatMap(open -> slowerS(open.turn().change()))
                 .filter(slower -> slower >= SHOWN_S)
-                .map(slower -> candidate.refusedToo(String.format(
-                        Locale.ROOT,
-                        "at its limit the car would take %.2f s a lap longer: the change costs grip or top speed",
-                        slower)))
+                .map(slower -> candidate.refusedToo(Refusal.of(
+                        Refusal.Kind.SLOWER_AT_LIMIT,
+                        Refusal.text(
+                                "at its limit the car would lose %.2f s a lap: it costs grip or top speed", slower),
+                        new Refusal.Figure("slower_at_limit_s", slower))))
                 .orElse(candidate);
     }
 

@@ -1,7 +1,6 @@
 package setwright.core.proposal;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.core.advice.Advice;
@@ -12,6 +11,8 @@ import setwright.core.car.SetupItem;
 import setwright.core.car.setup.SetupCatalogue;
 import setwright.core.car.setup.SetupItemKind;
 import setwright.core.car.setup.SetupPlace;
+import setwright.core.proposal.Refusal.Figure;
+import setwright.core.proposal.Refusal.Kind;
 
 /*
  * Design note. What wheels and travel showed goes before what a model says of them: a turn that leads further into a lock or an end of
@@ -32,7 +33,7 @@ final class MeasuredEnds {
     }
 
     /** Returns why items are not to be turned so, with the laps that show it. */
-    List<String> against(CarSheet sheet, CarSheet changed) {
+    List<Refusal> against(CarSheet sheet, CarSheet changed) {
         return sheet.setup().stream()
                 .flatMap(item -> changed
                         .item(item.name())
@@ -42,14 +43,14 @@ final class MeasuredEnds {
                 .toList();
     }
 
-    private Optional<String> against(SetupItem item, boolean up) {
+    private Optional<Refusal> against(SetupItem item, boolean up) {
         return SetupCatalogue.find(item.name())
                 .flatMap(kind -> measured.stream()
                         .flatMap(found -> against(kind, up, found).stream())
                         .findFirst());
     }
 
-    private static Optional<String> against(SetupItemKind kind, boolean up, Advice found) {
+    private static Optional<Refusal> against(SetupItemKind kind, boolean up, Advice found) {
         if (found instanceof BrakeAdvice brake) {
             return switch (kind.family()) {
                 case BRAKE_BIAS_FRONT -> up == brake.front() ? Optional.of(locks(brake)) : Optional.empty();
@@ -76,29 +77,28 @@ final class MeasuredEnds {
         return travel.front() ? SetupPlace.FRONT : SetupPlace.REAR;
     }
 
-    private static String locks(BrakeAdvice brake) {
-        return String.format(
-                Locale.ROOT,
-                "the %s wheels lock already, %d times against %d at the other axle (%s)",
-                end(brake.front()),
-                brake.locks(),
-                brake.others(),
-                laps(brake));
+    private static Refusal locks(BrakeAdvice brake) {
+        return Refusal.of(
+                Kind.LOCKS,
+                Refusal.text(
+                        "the %s wheels lock already, %d times against %d at the other axle (%s)",
+                        end(brake.front()), brake.locks(), brake.others(), laps(brake)),
+                new Figure("locks", brake.locks()),
+                new Figure("locks_other_axle", brake.others()));
     }
 
-    private static String meets(TravelAdvice travel) {
+    private static Refusal meets(TravelAdvice travel) {
         String what = switch (travel.end()) {
             case GROUND -> "touches the ground";
             case BUMP_STOP -> "runs on its bump stops";
             case UNKNOWN_STOP -> "runs against a stop";
         };
-        return String.format(
-                Locale.ROOT,
-                "the %s %s already, %.2f s a lap by its measured travel (%s)",
-                end(travel.front()),
-                what,
-                travel.secondsLap(),
-                laps(travel));
+        return Refusal.of(
+                Kind.TRAVEL,
+                Refusal.text(
+                        "the %s %s already, %.2f s a lap by its measured travel (%s)",
+                        end(travel.front()), what, travel.secondsLap(), laps(travel)),
+                new Figure("s_per_lap", travel.secondsLap()));
     }
 
     private static String laps(Advice found) {

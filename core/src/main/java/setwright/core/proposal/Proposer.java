@@ -3,7 +3,6 @@ package setwright.core.proposal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import setwright.core.advice.Adviser;
 import setwright.core.car.CarSheet;
@@ -205,18 +204,28 @@ public final class Proposer {
             boolean moreUndersteer = target.balance() == BalanceSign.OVERSTEER;
             double cure = moreUndersteer ? effect.probabilityPositive() : 1.0 - effect.probabilityPositive();
             CarSheet changed = sheet.with(List.of(turn.change()));
-            List<String> refused =
+            List<Refusal> refused =
                     new ArrayList<>(rails.against(changed, new CarAssembler(sheet).build(changed, car.middle())));
             if (cure < LEAST_SURE) {
-                refused.add(String.format(
-                        Locale.ROOT, "whether it helps is not sure: %.0f %% of what the car may be", 100.0 * cure));
+                refused.add(Refusal.of(
+                        Refusal.Kind.NOT_SURE,
+                        Refusal.text(
+                                "whether it helps is not sure: probability %.2f that the target moves the right way, %.1f is asked",
+                                cure, LEAST_SURE),
+                        new Refusal.Figure("probability_cure", cure),
+                        new Refusal.Figure("probability_cure_least", LEAST_SURE)));
             }
-            Harm.of(gains, target).ifPresent(refused::add);
+            Harm.of(gains, prediction, target).ifPresent(refused::add);
             if (prediction.lapTimeS().probabilityPositive() >= SURELY_SLOWER) {
-                refused.add(String.format(
-                        Locale.ROOT,
-                        "it would make the lap slower, by %.2f s",
-                        prediction.lapTimeS().central()));
+                refused.add(Refusal.of(
+                        Refusal.Kind.SLOWER,
+                        Refusal.text(
+                                "it would make the lap slower, by %.2f s (probability %.2f)",
+                                prediction.lapTimeS().central(),
+                                prediction.lapTimeS().probabilityPositive()),
+                        new Refusal.Figure("slower_s", prediction.lapTimeS().central()),
+                        new Refusal.Figure(
+                                "probability_slower", prediction.lapTimeS().probabilityPositive())));
             }
             return new Candidate(
                     turn,

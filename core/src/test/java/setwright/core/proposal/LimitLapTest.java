@@ -33,7 +33,7 @@ final class LimitLapTest {
         return SHEET.item(name).orElseThrow();
     }
 
-    private static Candidate promising(String name, double to, List<String> refused) {
+    private static Candidate promising(String name, double to, List<Refusal> refused) {
         SetupItem item = item(name);
         Effect quicker = new Effect(-0.2, -0.3, -0.1, 0.01);
         Channel none = Channel.of(new double[] {0.0});
@@ -66,14 +66,16 @@ final class LimitLapTest {
         Candidate over =
                 promising("front_tyre_pressure", item("front_tyre_pressure").max(), List.of());
         Candidate damper = promising("front_bump", item("front_bump").max(), List.of());
-        Candidate refused =
-                promising("front_tyre_pressure", item("front_tyre_pressure").min(), List.of("no"));
+        Candidate refused = promising(
+                "front_tyre_pressure",
+                item("front_tyre_pressure").min(),
+                List.of(Refusal.of(Refusal.Kind.GROUND, "no")));
         List<Candidate> judged = LimitLap.judge(List.of(over, damper, refused), SHEET, CAR, LINE);
-        assertThat(judged.get(0).refused())
+        assertThat(judged.get(0).objections())
                 .singleElement()
                 .asString()
-                .startsWith("at its limit the car would take 0.")
-                .endsWith("longer: the change costs grip or top speed");
+                .startsWith("at its limit the car would lose 0.")
+                .endsWith("a lap: it costs grip or top speed");
         assertThat(judged.get(1)).isSameAs(damper);
         assertThat(judged.get(2)).isSameAs(refused);
     }

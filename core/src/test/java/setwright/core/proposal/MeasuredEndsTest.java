@@ -34,7 +34,8 @@ final class MeasuredEndsTest {
         CarSheet changed = SHEET.with(List.of(SHEET.item(item)
                 .map(now -> new SetupChange(item, now.value(), now.value() + steps * now.step()))
                 .orElseThrow()));
-        return new MeasuredEnds(List.of(found)).against(SHEET, changed);
+        return new MeasuredEnds(List.of(found))
+                .against(SHEET, changed).stream().map(Refusal::words).toList();
     }
 
     @Test

@@ -12,7 +12,6 @@ import setwright.app.story.Story;
 import setwright.app.story.Storyteller;
 import setwright.app.units.Figures;
 import setwright.core.judgement.Finding;
-import setwright.core.proposal.Candidate;
 
 /** Says to the engineer what was found, what to change and what would refute it. */
 final class EngineerSheet {
@@ -43,7 +42,7 @@ final class EngineerSheet {
                 proposed.proposal().expect().stream().map(figures::told).toList(),
                 proposed.proposal().refused().stream()
                         .limit(MOST_ROWS)
-                        .map(EngineerSheet::refused)
+                        .map(words::refusal)
                         .toList(),
                 List.of(story.laps().answer(), story.driving().answer()));
     }
@@ -56,9 +55,5 @@ final class EngineerSheet {
                 finding.cause().words(),
                 figures.probability(finding.probability()),
                 FindingWords.brief(finding, figures));
-    }
-
-    private static String refused(Candidate candidate) {
-        return ProposalWords.brief(candidate) + ": " + String.join("; ", candidate.refused()) + ".";
     }
 }

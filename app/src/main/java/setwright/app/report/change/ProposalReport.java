@@ -1,6 +1,5 @@
 package setwright.app.report.change;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -8,6 +7,7 @@ import setwright.app.evidence.Answer;
 import setwright.app.predict.PredictionAnswer;
 import setwright.app.predict.PresentBalance;
 import setwright.app.propose.ProposalAnswer;
+import setwright.app.propose.WeighedColumns;
 import setwright.app.report.Page;
 import setwright.app.report.TechniqueRow;
 import setwright.app.report.change.PredictionView.EffectCell;
@@ -19,8 +19,6 @@ import setwright.app.story.PredictionWords;
 import setwright.app.story.ProposalWords;
 import setwright.app.units.Figures;
 import setwright.core.advice.Adviser;
-import setwright.core.handling.Phase;
-import setwright.core.handling.SpeedClass;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.replay.Pool;
@@ -35,6 +33,7 @@ public final class ProposalReport {
     private final PredictionAnswer predictions;
     private final PredictionWords words;
     private final ProposalWords story;
+    private final WeighedColumns columns;
 
     private ProposalReport(ProposalAnswer proposed, Figures figures) {
         this.answer = proposed.answer();
@@ -44,6 +43,7 @@ public final class ProposalReport {
                 answer, true, all().map(Candidate::prediction).toList());
         this.words = new PredictionWords(predictions, figures);
         this.story = new ProposalWords(proposed, figures);
+        this.columns = WeighedColumns.of(proposal);
     }
 
     /** Returns the document; the proposal has a target. */
@@ -57,12 +57,11 @@ public final class ProposalReport {
     }
 
     private Stream<Candidate> all() {
-        return Stream.of(proposal.chosen().stream(), proposal.others().stream(), proposal.refused().stream())
-                .flatMap(candidates -> candidates);
+        return WeighedColumns.all(proposal);
     }
 
     private ProposalView view() {
-        List<Pool> pools = pools();
+        List<Pool> pools = columns.pools(proposal);
         EffectCells cells = PredictionReport.cells(
                 figures, PresentBalance.of(predictions).table().yardstickRad(), predictions.predictions(), List.of());
         Optional<Prediction> chosen = proposal.chosen().map(Candidate::prediction);
@@ -77,14 +76,21 @@ public final class ProposalReport {
                 AdviceWords.given(Adviser.review(answer.diagnosis(), answer.car()), figures),
                 proposal.expect().stream().map(figures::told).toList(),
                 chosen.map(words::doubts).orElse(List.of()),
-                pools.stream()
-                        .map(pool -> new Heading(heading(pool), besides(pool) ? "wide" : ""))
+                Stream.concat(
+                                columns
+                                        .target()
+                                        .map(pool -> new Heading("Target: " + heading(pool), "target"))
+                                        .stream(),
+                                pools.stream().map(pool -> new Heading(Figures.capital(heading(pool)), "wide")))
                         .toList(),
-                "Best first. Lap time in s, \u2212 is quicker; balance in deg, + toward understeer. Bar: range.",
+                "Best first. Lap time in s, \u2212 is quicker; balance in deg, + toward understeer; the target is what is to be"
+                        + " cured. Bar: range.",
                 all().map(candidate -> row(candidate, pools, cells)).toList(),
                 proposal.refused().stream()
                         .map(candidate -> new Refusal(
-                                words.change(candidate.prediction()), String.join("; ", candidate.refused())))
+                                words.change(candidate.prediction()),
+                                story.promise(candidate),
+                                story.whyNot(candidate)))
                         .toList(),
                 chosen.map(prediction -> PredictionReport.view(predictions, prediction, figures))
                         .orElse(null),
@@ -92,27 +98,8 @@ public final class ProposalReport {
                 Page.style());
     }
 
-    /** Phases in slower and faster corners, where any change does something. */
-    private List<Pool> pools() {
-        List<Pool> pools = new ArrayList<>();
-        for (Phase phase : List.of(Phase.ENTRY, Phase.MID, Phase.EXIT)) {
-            for (SpeedClass speed : List.of(SpeedClass.LOW, SpeedClass.HIGH)) {
-                boolean there = predictions.predictions().stream()
-                        .anyMatch(prediction ->
-                                prediction.balance(phase, Optional.of(speed)).isPresent());
-                if (there) {
-                    pools.add(Pool.of(phase, speed));
-                }
-            }
-        }
-        return pools;
-    }
-
     private static String heading(Pool pool) {
-        String corners = pool.speedClass()
-                .map(speed -> speed == SpeedClass.LOW ? "slower" : "faster")
-                .orElse("all");
-        return Figures.capital(pool.phase().words()) + ", " + corners;
+        return pool.phase().words() + ", " + WeighedColumns.words(pool.speedClass());
     }
 
     private Row row(Candidate candidate, List<Pool> pools, EffectCells cells) {
@@ -123,19 +110,18 @@ public final class ProposalReport {
                 standing,
                 standing,
                 cells.time("lap", candidate.prediction().lapTimeS()),
-                pools.stream().map(pool -> cell(candidate, pool, cells)).toList());
+                Stream.concat(
+                                columns
+                                        .target()
+                                        .map(pool -> cells.balance("target", Optional.of(candidate.target()), ""))
+                                        .stream(),
+                                pools.stream().map(pool -> cell(candidate, pool, cells)))
+                        .toList());
     }
 
-    /** Narrow screens show the phase that is to be cured, no other. */
-    private boolean besides(Pool pool) {
-        return proposal.target()
-                .filter(target -> target.phase() == pool.phase())
-                .isEmpty();
-    }
-
+    /** Narrow screens show the target, no other. */
     private EffectCell cell(Candidate candidate, Pool pool, EffectCells cells) {
-        EffectCell cell =
-                cells.balance(heading(pool), candidate.prediction().balance(pool.phase(), pool.speedClass()), "");
-        return besides(pool) ? cell.wide() : cell;
+        return cells.balance(heading(pool), candidate.prediction().balance(pool.phase(), pool.speedClass()), "")
+                .wide();
     }
 }

@@ -18,7 +18,7 @@ import setwright.app.report.change.PredictionView.LegendItem;
  * @param besides     what asks for attention besides the balance
  * @param expect      what the next stint should show, and what would refute it
  * @param doubts      what may be wrong
- * @param classes     headings of the table of what was weighed: phases in slower and faster corners
+ * @param classes     headings of the table of what was weighed: the target, then phases in slower and faster corners
  * @param caption     of that table
  * @param candidates  the chosen change first, then those weighed, then those refused
  * @param refused     why those are not to be made
@@ -69,6 +69,12 @@ public record ProposalView(
      */
     public record Row(String change, String standing, String css, EffectCell time, List<EffectCell> cells) {}
 
-    /** Why a change is not to be made. */
-    public record Refusal(String change, String why) {}
+    /**
+     * Why a change is not to be made.
+     *
+     * @param change   what would be turned
+     * @param promise  what it would do in the target and to the lap
+     * @param why      with the figures that refuse it
+     */
+    public record Refusal(String change, String promise, String why) {}
 }
