@@ -13,6 +13,8 @@ import setwright.core.replay.Prediction;
 
 /** A phase elsewhere that gets worse by more than the target gets better. */
 final class Harm {
+    private static final double SHOWN_S = 0.0005;
+
     private Harm() {}
 
     /**
@@ -51,7 +53,7 @@ final class Harm {
                         harmed.pool().speedClass().map(SpeedClass::words).orElse("all"),
                         by,
                         -harmed.gainS(),
-                        gained > 0.0 ? Refusal.text("%.3f s", gained) : "nothing"),
+                        gained >= SHOWN_S ? Refusal.text("%.3f s", gained) : "nothing that shows"),
                 new Figure("harm_balance_deg", moved),
                 new Figure("harm_s", -harmed.gainS()),
                 new Figure("target_gain_s", gained));

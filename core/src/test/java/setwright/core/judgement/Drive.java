@@ -88,7 +88,7 @@ public final class Drive {
     }
 
     /** Exponent of the ellipse of friction that the brake follows beside the cornering; 1.6 unless told otherwise. */
-    Drive trails(double exponent) {
+    public Drive trails(double exponent) {
         trail = exponent;
         return this;
     }

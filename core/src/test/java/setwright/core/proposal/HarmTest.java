@@ -85,6 +85,7 @@ final class HarmTest {
                         List.of(gain(Phase.MID, SpeedClass.LOW, -0.2), gain(Phase.EXIT, SpeedClass.LOW, -0.01)),
                         NOTHING,
                         SLOW_MID))
-                .hasValueSatisfying(refusal -> assertThat(refusal.words()).endsWith("the target gains nothing"));
+                .hasValueSatisfying(
+                        refusal -> assertThat(refusal.words()).endsWith("the target gains nothing that shows"));
     }
 }
