@@ -139,6 +139,12 @@ final class DayAtTheCircuitTest {
         }
         assertThat(texts(kept.at("/findings"), "phase")).isEqualTo(texts(file.at("/findings"), "phase"));
         assertThat(program.run("propose")).isEqualTo(ExitCode.DONE);
+        assertThat(program.run("propose", "1", "--json")).isEqualTo(ExitCode.DONE);
+        assertKeeps("propose.schema.json");
+        assertThat(program.tree().at("/verdict")).isEqualTo(kept.at("/verdict"));
+        assertThat(program.tree().at("/chosen").isNull())
+                .as("the verdict asks for no change")
+                .isTrue();
         assertThat(program.run("log", "proposed")).isEqualTo(ExitCode.DONE);
         assertThat(program.said()).contains("Proposed after stint 1: no change of the car.");
         assertThat(program.run("diagnose", "1", "--car", BEFORE)).isEqualTo(ExitCode.USAGE);
