@@ -76,7 +76,7 @@ public final class ProposalWords {
     public List<String> effect(Candidate chosen) {
         Effect time = chosen.prediction().lapTimeS();
         List<String> sentences = new ArrayList<>();
-        sentences.add("On these laps it makes " + figures.signed(time.central(), 2) + " s ("
+        sentences.add("On these laps the lap time changes by " + figures.signed(time.central(), 2) + " s ("
                 + figures.signed(time.low(), 2) + " to " + figures.signed(time.high(), 2)
                 + "); the probability that it is quicker is " + figures.number(1.0 - time.probabilityPositive(), 2)
                 + ".");

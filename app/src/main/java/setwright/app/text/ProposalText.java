@@ -2,7 +2,6 @@ package setwright.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -127,7 +126,8 @@ public final class ProposalText {
                         + columns.classes().stream()
                                 .map(speed -> WeighedColumns.words(Optional.of(speed)))
                                 .collect(Collectors.joining(" / "))
-                        + " corners; time in s, - quicker. " + CHOSEN + "chosen, " + REFUSED + "refused.");
+                        + " corners; time in s, - quicker. " + CHOSEN.replace(' ', Figures.KEPT_TOGETHER) + "chosen, "
+                        + REFUSED.replace(' ', Figures.KEPT_TOGETHER) + "refused.");
         List<Column> heads = new ArrayList<>(List.of(new Column("", false, 9), new Column("", false, 3)));
         heads.add(new Column("TARGET", true, 8));
         for (Phase phase : columns.phases()) {
@@ -144,7 +144,7 @@ public final class ProposalText {
         List<Cell> row = new ArrayList<>(List.of(
                 Cell.of(standing(candidate) + TurnWords.values(candidate.turn())),
                 Cell.of(TurnWords.way(candidate.turn()))));
-        row.add(Cell.of(text("%+.2f", Math.toDegrees(candidate.target().central()))));
+        row.add(Cell.of(figures.signed(Math.toDegrees(candidate.target().central()), 2)));
         for (Phase phase : columns.phases()) {
             row.add(Cell.of(String.join(
                     "/",
@@ -152,7 +152,7 @@ public final class ProposalText {
                             .map(speed -> moved(candidate, phase, speed))
                             .toList())));
         }
-        row.add(Cell.of(text("%+.2f", candidate.prediction().lapTimeS().central())));
+        row.add(Cell.of(figures.signed(candidate.prediction().lapTimeS().central(), 2)));
         return row;
     }
 
@@ -169,11 +169,11 @@ public final class ProposalText {
                 .orElse("");
     }
 
-    private static String moved(Candidate candidate, Phase phase, SpeedClass speed) {
+    private String moved(Candidate candidate, Phase phase, SpeedClass speed) {
         return candidate
                 .prediction()
                 .balance(phase, Optional.of(speed))
-                .map(effect -> text("%+.2f", Math.toDegrees(effect.central())))
+                .map(effect -> figures.signed(Math.toDegrees(effect.central()), 2))
                 .orElse("-");
     }
 
@@ -197,9 +197,5 @@ public final class ProposalText {
             lines.gap();
             lines.paragraphs("Besides", given);
         }
-    }
-
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }
