@@ -18,12 +18,15 @@ import setwright.core.technique.TechniqueLever;
 public final class ProposalWords {
     private final ProposalAnswer answer;
     private final Proposal proposal;
+    private final List<TechniqueLever> levers;
     private final Figures figures;
 
     /** Makes sentences about a proposal. */
     public ProposalWords(ProposalAnswer answer, Figures figures) {
         this.answer = answer;
         this.proposal = answer.proposal();
+        this.levers = TechniqueFinder.find(
+                answer.answer().diagnosis(), answer.answer().car().drivenAxle());
         this.figures = figures;
     }
 
@@ -31,14 +34,13 @@ public final class ProposalWords {
     public String headline() {
         Optional<Finding> target = proposal.target();
         return proposal.chosen().isPresent() && target.isPresent()
-                ? action(
-                        proposal.chosen().get().turn(),
-                        target.get(),
-                        TechniqueFinder.find(
-                                answer.answer().diagnosis(),
-                                answer.answer().car().drivenAxle()),
-                        figures)
+                ? action(proposal.chosen().get().turn(), target.get(), levers, figures)
                 : title();
+    }
+
+    /** Returns what the driver can do himself, as found in the same laps. */
+    public List<TechniqueLever> levers() {
+        return levers;
     }
 
     static String action(Turn turn, Finding target, List<TechniqueLever> levers, Figures figures) {

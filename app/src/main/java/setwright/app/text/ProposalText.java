@@ -21,7 +21,6 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
-import setwright.core.technique.TechniqueFinder;
 
 /** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
 public final class ProposalText {
@@ -78,10 +77,7 @@ public final class ProposalText {
     }
 
     private void technique() {
-        List<String> technique = TechniqueWords.tell(
-                TechniqueFinder.find(
-                        answer.answer().diagnosis(), answer.answer().car().drivenAxle()),
-                figures);
+        List<String> technique = TechniqueWords.tell(words.levers(), figures);
         if (!technique.isEmpty()) {
             lines.gap();
             lines.paragraphs("Driver", technique);

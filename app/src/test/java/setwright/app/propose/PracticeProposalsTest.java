@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,7 +32,6 @@ import setwright.core.judgement.Finding;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.LearntEffects;
 import setwright.core.proposal.MeasuredEffect;
-import setwright.core.proposal.Proposal;
 import setwright.core.proposal.Proposer;
 import setwright.core.proposal.Turn;
 import tools.jackson.databind.JsonNode;
@@ -89,7 +87,8 @@ final class PracticeProposalsTest {
     @Test
     void whatTheLogbookHasLearntIsCountedBeforeTheShortlistIsCut() throws IOException {
         Answer answer = PracticeAnswer.of("practice-01");
-        List<Candidate> weighed = weighed(Proposer.propose(answer.diagnosis(), answer.car()));
+        List<Candidate> weighed = WeighedColumns.all(Proposer.propose(answer.diagnosis(), answer.car()))
+                .toList();
         SetupItem leftOut = answer.car().setup().stream()
                 .filter(item -> item.name().startsWith("front_") || item.name().startsWith("rear_"))
                 .filter(item -> clearlyUp(item) < item.max())
@@ -98,7 +97,7 @@ final class PracticeProposalsTest {
                 .orElseThrow();
         MeasuredEffect quick = new MeasuredEffect(
                 new SetupChange(leftOut.name(), leftOut.value(), clearlyUp(leftOut)), Optional.empty(), -1.0, 0.01);
-        assertThat(weighed(Proposer.propose(
+        assertThat(WeighedColumns.all(Proposer.propose(
                         answer.diagnosis(), answer.car(), LearntEffects.of(Collections.nCopies(10, quick)))))
                 .as(leftOut.name())
                 .extracting(found -> found.turn().item().name() + (found.turn().steps() > 0 ? " up" : " down"))
@@ -112,12 +111,6 @@ final class PracticeProposalsTest {
 
     private static boolean up(SetupItem item, Candidate found) {
         return found.turn().item().name().equals(item.name()) && found.turn().steps() > 0;
-    }
-
-    private static List<Candidate> weighed(Proposal proposal) {
-        return Stream.of(proposal.chosen().stream(), proposal.others().stream(), proposal.refused().stream())
-                .flatMap(found -> found)
-                .toList();
     }
 
     /** In the place that was named the balance goes the right way, or stays within what the truth's own runs scatter by. */

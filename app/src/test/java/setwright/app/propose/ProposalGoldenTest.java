@@ -1,12 +1,10 @@
 package setwright.app.propose;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import setwright.app.docs.KeptText;
 import setwright.app.evidence.Answer;
 import setwright.app.scoreboard.PracticeAnswer;
 import setwright.app.text.ProposalText;
@@ -29,14 +27,6 @@ final class ProposalGoldenTest {
                 new ProposalAnswer(answer, Proposer.propose(answer.diagnosis(), answer.car())),
                 Figures.forTerminal(UnitSystem.METRIC),
                 Terminal.of(Map.of("NO_COLOR", "1"), false, 80));
-        if (System.getProperty("setwright.docs", "").equals("write")) {
-            Files.createDirectories(GOLDEN.getParent());
-            Files.writeString(GOLDEN, text);
-        }
-        assertThat(GOLDEN)
-                .as("run again with -Dsetwright.docs=write and look at the difference")
-                .exists()
-                .content()
-                .isEqualTo(text);
+        KeptText.assertHolds(GOLDEN, text);
     }
 }

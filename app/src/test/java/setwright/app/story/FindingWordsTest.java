@@ -3,36 +3,25 @@ package setwright.app.story;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
+import setwright.app.example.ExampleFinding;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
-import setwright.core.judgement.Trigger;
 
 final class FindingWordsTest {
     private static final Figures FIGURES = Figures.forPage(UnitSystem.METRIC);
 
     private static Finding at(double seconds, double low, double high) {
-        return new Finding(
+        return ExampleFinding.of(
                 Phase.MID,
                 SpeedRange.LOW,
                 BalanceSign.UNDERSTEER,
-                Trigger.NONE,
-                Map.of(Trigger.NONE, 1.0),
-                Finding.Cause.CAR,
                 List.of(1, 2),
-                1.0,
-                true,
-                0.9,
-                0.01,
-                0.005,
-                0.015,
-                new Finding.Price(seconds, low, high),
-                List.of());
+                new Finding.Price(seconds, low, high));
     }
 
     @Test

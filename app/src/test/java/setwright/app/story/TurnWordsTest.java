@@ -3,11 +3,11 @@ package setwright.app.story;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import setwright.app.example.ExampleFinding;
 import setwright.app.units.Figures;
 import setwright.app.units.UnitSystem;
 import setwright.core.car.SetupItem;
@@ -15,7 +15,6 @@ import setwright.core.handling.Phase;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
-import setwright.core.judgement.Trigger;
 import setwright.core.proposal.Turn;
 import setwright.core.technique.Lever;
 import setwright.core.technique.TechniqueLever;
@@ -95,21 +94,6 @@ final class TurnWordsTest {
     }
 
     private static Finding finding(BalanceSign balance) {
-        return new Finding(
-                Phase.EXIT,
-                SpeedRange.ALL,
-                balance,
-                Trigger.NONE,
-                Map.of(Trigger.NONE, 1.0),
-                Finding.Cause.CAR,
-                List.of(3),
-                1.0,
-                true,
-                0.9,
-                0.01,
-                0.005,
-                0.015,
-                new Finding.Price(0.2, 0.1, 0.3),
-                List.of());
+        return ExampleFinding.of(Phase.EXIT, SpeedRange.ALL, balance, List.of(3), new Finding.Price(0.2, 0.1, 0.3));
     }
 }

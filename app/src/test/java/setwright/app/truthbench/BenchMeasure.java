@@ -1,7 +1,6 @@
 package setwright.app.truthbench;
 
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import setwright.app.scoreboard.Count;
 import setwright.core.judgement.Finding;
@@ -230,12 +229,11 @@ enum BenchMeasure {
 
     /** Tells whether the interval and the truth overlap, whose error counts so many times. */
     private static boolean priceCovers(Outcome outcome, double errors) {
-        Function<Finding, Boolean> covers = finding -> outcome.price()
-                .filter(price -> price.seconds() + errors * price.errorS()
-                                >= finding.price().low()
-                        && price.seconds() - errors * price.errorS()
-                                <= finding.price().high())
+        return outcome.top()
+                .map(Finding::price)
+                .flatMap(told -> outcome.price()
+                        .filter(price -> price.seconds() + errors * price.errorS() >= told.low()
+                                && price.seconds() - errors * price.errorS() <= told.high()))
                 .isPresent();
-        return outcome.top().map(covers).orElse(false);
     }
 }

@@ -78,7 +78,7 @@ final class GuardRails {
                     Kind.RIDE_FREQUENCY,
                     Refusal.text(
                             "the %s ride frequency would be %.2f Hz (now %.2f), outside the %.0f to %.0f Hz of such a car",
-                            end(place), is, was, RideFrequencies.LOWEST_HZ, most),
+                            place.words(), is, was, RideFrequencies.LOWEST_HZ, most),
                     new Figure("ride_frequency_hz", is),
                     new Figure("ride_frequency_now_hz", was),
                     new Figure("ride_frequency_least_hz", RideFrequencies.LOWEST_HZ),
@@ -104,7 +104,7 @@ final class GuardRails {
                         Kind.DAMPING,
                         Refusal.text(
                                 "the %s damping in %s would be %.2f of critical (now %.2f), outside %.1f to %.1f",
-                                end(place),
+                                place.words(),
                                 i == 0 ? "bump" : "rebound",
                                 after[i],
                                 before[i],
@@ -153,7 +153,7 @@ final class GuardRails {
                         Kind.BUMP_STOPS,
                         Refusal.text(
                                 "at %.0f km/h the %s would be %.0f mm into its bump stops (now %s)",
-                                3.6 * fastestMps, end(place), 1000.0 * overIs, depth(overWas, "clear of them")),
+                                3.6 * fastestMps, place.words(), 1000.0 * overIs, depth(overWas, "clear of them")),
                         new Figure("speed_kmh", 3.6 * fastestMps),
                         new Figure("into_stops_mm", 1000.0 * overIs),
                         new Figure("into_stops_now_mm", 1000.0 * overWas)));
@@ -166,7 +166,7 @@ final class GuardRails {
                         Refusal.text(
                                 "at %.0f km/h the %s would touch the ground: its springs give way by %.0f mm more than its height"
                                         + " (now %s)",
-                                3.6 * fastestMps, end(place), -1000.0 * clear, depth(-clearWas, "clear of it")),
+                                3.6 * fastestMps, place.words(), -1000.0 * clear, depth(-clearWas, "clear of it")),
                         new Figure("speed_kmh", 3.6 * fastestMps),
                         new Figure("clearance_mm", 1000.0 * clear),
                         new Figure("clearance_now_mm", 1000.0 * clearWas)));
@@ -212,10 +212,6 @@ final class GuardRails {
 
     private static boolean furtherOut(double was, double is, double least, double most) {
         return (is < least && was - is > SHOWN) || (is > most && is - was > SHOWN);
-    }
-
-    private static String end(SetupPlace place) {
-        return place == SetupPlace.FRONT ? "front" : "rear";
     }
 
     private static String depth(double metres, String none) {

@@ -57,7 +57,7 @@ final class MeasuredEnds {
                 default -> Optional.empty();
             };
         }
-        if (found instanceof TravelAdvice travel && kind.place() == place(travel)) {
+        if (found instanceof TravelAdvice travel && kind.place() == place(travel.front())) {
             return leadsFurther(kind, up, travel) ? Optional.of(meets(travel)) : Optional.empty();
         }
         return Optional.empty();
@@ -73,8 +73,8 @@ final class MeasuredEnds {
         };
     }
 
-    private static SetupPlace place(TravelAdvice travel) {
-        return travel.front() ? SetupPlace.FRONT : SetupPlace.REAR;
+    private static SetupPlace place(boolean front) {
+        return front ? SetupPlace.FRONT : SetupPlace.REAR;
     }
 
     private static Refusal locks(BrakeAdvice brake) {
@@ -82,7 +82,7 @@ final class MeasuredEnds {
                 Kind.LOCKS,
                 Refusal.text(
                         "the %s wheels lock already, %d times against %d at the other axle (%s)",
-                        end(brake.front()), brake.locks(), brake.others(), laps(brake)),
+                        place(brake.front()).words(), brake.locks(), brake.others(), laps(brake)),
                 new Figure("locks", brake.locks()),
                 new Figure("locks_other_axle", brake.others()));
     }
@@ -97,16 +97,12 @@ final class MeasuredEnds {
                 Kind.TRAVEL,
                 Refusal.text(
                         "the %s %s already, %.2f s a lap by its measured travel (%s)",
-                        end(travel.front()), what, travel.secondsLap(), laps(travel)),
+                        place(travel.front()).words(), what, travel.secondsLap(), laps(travel)),
                 new Figure("s_per_lap", travel.secondsLap()));
     }
 
     private static String laps(Advice found) {
         return (found.laps().size() == 1 ? "lap " : "laps ")
                 + found.laps().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    }
-
-    private static String end(boolean front) {
-        return front ? "front" : "rear";
     }
 }

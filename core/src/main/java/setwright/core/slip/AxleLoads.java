@@ -27,8 +27,7 @@ final class AxleLoads {
     private final GripLimit grip;
     private final double[][] rates = new double[4][5];
     private final double frontLift;
-    private final double liftDoubt;
-    private final double balanceDoubt;
+    private final double[] spread;
     private final double scale;
 
     /** Loads, peaks and shares of an axle; mutable, to be filled again and again. */
@@ -41,15 +40,12 @@ final class AxleLoads {
         double peakSlip;
         /** Longitudinal force over the greatest one, 0..0.95. */
         double along;
-        /** Standard error of the load over the load, from what is not known of the downforce. */
-        double doubt;
     }
 
     AxleLoads(CarSheet sheet, GripLimit grip) {
         CarPrior prior = CarPrior.of(sheet);
         this.car = new CarAssembler(sheet).build(prior.middle());
-        this.liftDoubt = prior.spread()[Parameter.LIFT.index()];
-        this.balanceDoubt = prior.spread()[Parameter.LIFT_BALANCE.index()];
+        this.spread = prior.spread();
         this.grip = grip;
         double front = car.liftFrontN(50.0, 0.0, 0.0);
         double rear = car.liftRearN(50.0, 0.0, 0.0);
@@ -132,7 +128,6 @@ final class AxleLoads {
         other = Math.max(other * kept, 1.0);
         MountedTyre mounted = isFront ? car.front() : car.rear();
         out.load = (one + other) / mass;
-        out.doubt = doubt(left, lift) / (one + other);
         out.peak = factor * (mounted.lateralPeak(one) + mounted.lateralPeak(other)) / mass;
         out.peakSlip = (one * mounted.peakSlip(one) + other * mounted.peakSlip(other)) / (one + other);
         double share = tyre < 0.0
@@ -142,14 +137,19 @@ final class AxleLoads {
         out.along = Math.min(Math.abs(tyre) * share / Math.max(most, 0.1), MOST_ALONG);
     }
 
-    /** Standard error of an axle's load, N: level and balance of the downforce. */
-    private double doubt(int left, double lift) {
+    /**
+     * Returns the standard error of an axle's load over the load, from what is not known of level and balance of the downforce.
+     *
+     * @param load  of the axle over the car's mass, m/s²
+     */
+    double doubt(boolean isFront, double speed, double load) {
+        int left = isFront ? 0 : 2;
         double byFront = rates[left][3] + rates[left + 1][3];
         double byRear = rates[left][4] + rates[left + 1][4];
-        return lift
-                * Math.hypot(
-                        liftDoubt * (frontLift * byFront + (1.0 - frontLift) * byRear),
-                        balanceDoubt * (byFront - byRear));
+        double perLift = Math.hypot(
+                spread[Parameter.LIFT.index()] * (frontLift * byFront + (1.0 - frontLift) * byRear),
+                spread[Parameter.LIFT_BALANCE.index()] * (byFront - byRear));
+        return perLift * grip.liftPerM() * speed * speed / load;
     }
 
     private double load(int wheel, double forward, double lateral, double lift) {

@@ -139,7 +139,7 @@ final class GripCurves {
             peakSds.add(peakSd[k]);
             limit += use[k] >= LIMIT_USE ? 1 : 0;
             double force = force(k, i);
-            doubts.add(at.doubt);
+            doubts.add(loads.doubt(isFront, trace.speed().get(i), at.load));
             int bin = (int) (Math.abs(slip[k]) / BIN_RAD);
             if (Double.isFinite(force) && bin < BINS) {
                 own.get(bin).add(force);

@@ -13,7 +13,6 @@ import setwright.core.baseline.Baseline;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.Stint;
-import setwright.core.handling.Phase;
 import setwright.core.numerics.Robust;
 
 final class TimeSinceTest {
@@ -53,22 +52,7 @@ final class TimeSinceTest {
     }
 
     private static Finding finding(double sizeRad) {
-        return new Finding(
-                Phase.MID,
-                SpeedRange.ALL,
-                BalanceSign.UNDERSTEER,
-                Trigger.NONE,
-                Map.of(Trigger.NONE, 1.0),
-                Finding.Cause.CAR,
-                List.of(1, 2),
-                1.0,
-                true,
-                0.9,
-                sizeRad,
-                0.5 * sizeRad,
-                1.5 * sizeRad,
-                new Finding.Price(0.1, -1.0, 3.0),
-                List.of());
+        return Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL, sizeRad, new Finding.Price(0.1, -1.0, 3.0));
     }
 
     private static double medianS(Stint stint) {

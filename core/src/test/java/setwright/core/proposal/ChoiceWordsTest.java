@@ -6,10 +6,11 @@ import org.junit.jupiter.api.Test;
 import setwright.core.car.Sheets;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.Findings;
 import setwright.core.judgement.SpeedRange;
 
 final class ChoiceWordsTest {
-    private static final Finding TARGET = Targets.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL);
+    private static final Finding TARGET = Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL);
     private static final Candidate BAR = Promising.of(Sheets.adjustable(), "front_bar", -2, 0.123);
 
     @Test

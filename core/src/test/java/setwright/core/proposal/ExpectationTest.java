@@ -8,13 +8,14 @@ import org.junit.jupiter.api.Test;
 import setwright.core.car.Sheets;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.Findings;
 import setwright.core.judgement.SmallestEffect;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.replay.Effect;
 
 /** What the next stint should show, by invented laps of a driver with a known scatter. */
 final class ExpectationTest {
-    private static final Finding UNDERSTEER = Targets.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL);
+    private static final Finding UNDERSTEER = Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL);
     private static final int DRIVEN = 10;
 
     /** Toward oversteer by 0.2 deg, between -0.1 and 0.6. */

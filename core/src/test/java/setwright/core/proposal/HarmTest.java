@@ -9,6 +9,7 @@ import setwright.core.handling.Phase;
 import setwright.core.handling.SpeedClass;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Finding;
+import setwright.core.judgement.Findings;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.proposal.Candidate.PoolGain;
 import setwright.core.recording.Channel;
@@ -19,7 +20,7 @@ import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
 
 final class HarmTest {
-    private static final Finding SLOW_MID = Targets.mid(BalanceSign.UNDERSTEER, SpeedRange.LOW);
+    private static final Finding SLOW_MID = Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.LOW);
 
     private static final Prediction NOTHING = moving(Phase.MID, SpeedClass.LOW, 0.0);
 
@@ -75,7 +76,7 @@ final class HarmTest {
     void theSamePhaseAtOtherSpeedsIsElsewhere() {
         List<PoolGain> gains = List.of(gain(Phase.MID, SpeedClass.LOW, 0.10), gain(Phase.MID, SpeedClass.HIGH, -0.2));
         assertThat(Harm.of(gains, NOTHING, SLOW_MID)).isPresent();
-        assertThat(Harm.of(gains, NOTHING, Targets.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL)))
+        assertThat(Harm.of(gains, NOTHING, Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL)))
                 .isEmpty();
     }
 

@@ -34,11 +34,12 @@ final class GripCurvesTest {
 
     private static final SimulatedStint DRIVEN = SimulatedStint.of(0.97, 4711L);
     private static final Stint STINT = DRIVEN.without(Set.of());
+    private static final List<GripCurve> CURVES = curves(STINT);
 
     @ParameterizedTest
     @EnumSource
     void points_near_the_peak_lie_on_the_force_over_load_that_was_there(AxleSide axle) {
-        GripCurve curve = curve(axle, STINT);
+        GripCurve curve = of(axle, CURVES);
         List<GripCurve.Point> known = curve.points().stream()
                 .filter(point -> point.slipRad() > 0.4 * curve.peakSlipRad())
                 .filter(point -> forces(axle, point).size() >= ENOUGH)
@@ -54,7 +55,7 @@ final class GripCurvesTest {
     @ParameterizedTest
     @EnumSource
     void slip_at_the_peak_is_that_of_the_tyres_and_not_that_of_the_sheet(AxleSide axle) {
-        GripCurve curve = curve(axle, STINT);
+        GripCurve curve = of(axle, CURVES);
         List<Double> peaks = new ArrayList<>();
         moments()
                 .filter(i -> Math.abs(DRIVEN.at(Signal.LATERAL_ACCELERATION, i)) > CORNERING)
@@ -66,7 +67,7 @@ final class GripCurvesTest {
     @ParameterizedTest
     @EnumSource
     void the_time_at_the_limit_is_that_in_which_little_force_was_left(AxleSide axle) {
-        GripCurve curve = curve(axle, STINT);
+        GripCurve curve = of(axle, CURVES);
         assertThat(curve.limitShare())
                 .isBetween(
                         beyond(axle, GripCurves.LIMIT_USE + USE_ERROR), beyond(axle, GripCurves.LIMIT_USE - USE_ERROR));
@@ -77,19 +78,20 @@ final class GripCurvesTest {
     void two_laps_tell_no_grip(AxleSide axle) {
         List<Lap> two = STINT.goodLaps().subList(0, 2);
         Stint few = new Stint(STINT.recording(), STINT.circuit(), two, STINT.station(), STINT.offset());
-        GripCurve curve = curve(axle, few);
+        GripCurve curve = of(axle, curves(few));
         assertThat(curve.isKnown()).isFalse();
         assertThat(curve.points()).isEmpty();
         assertThat(curve.limitShare()).isBetween(0.0, 1.0);
     }
 
-    private static GripCurve curve(AxleSide axle, Stint stint) {
+    private static List<GripCurve> curves(Stint stint) {
         CarSheet sheet = DRIVEN.sheet();
         HandlingTrace trace = HandlingTracer.trace(stint, sheet);
-        return GripCurves.of(stint, trace, sheet, SlipEstimator.steps(stint, trace, sheet)).stream()
-                .filter(curve -> curve.axle() == axle)
-                .findFirst()
-                .orElseThrow();
+        return GripCurves.of(stint, trace, sheet, SlipEstimator.steps(stint, trace, sheet));
+    }
+
+    private static GripCurve of(AxleSide axle, List<GripCurve> curves) {
+        return curves.stream().filter(curve -> curve.axle() == axle).findFirst().orElseThrow();
     }
 
     /** What was there at the slip angles of a point, hardly braked or driven. */

@@ -23,7 +23,6 @@ import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
 import setwright.core.replay.Pool;
 import setwright.core.replay.Prediction;
-import setwright.core.technique.TechniqueFinder;
 
 /** Writes the page of a proposal: what to turn, what else was weighed and why not that, and the change in full. */
 public final class ProposalReport {
@@ -70,7 +69,7 @@ public final class ProposalReport {
                 PredictionReport.facts(answer),
                 story.headline(),
                 story.reasons(),
-                TechniqueFinder.find(answer.diagnosis(), answer.car().drivenAxle()).stream()
+                story.levers().stream()
                         .map(lever -> TechniqueRow.of(lever, figures))
                         .toList(),
                 AdviceWords.given(Adviser.review(answer.diagnosis(), answer.car()), figures),

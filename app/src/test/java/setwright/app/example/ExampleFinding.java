@@ -1,4 +1,4 @@
-package setwright.core.proposal;
+package setwright.app.example;
 
 import java.util.List;
 import java.util.Map;
@@ -8,27 +8,28 @@ import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
 import setwright.core.judgement.Trigger;
 
-/** Invented findings that a change is wanted for. */
-final class Targets {
-    private Targets() {}
+/** A finding that is the car's and that no input sets off. */
+public final class ExampleFinding {
+    private ExampleFinding() {}
 
-    /** Returns one in the middle of corners. */
-    static Finding mid(BalanceSign balance, SpeedRange speed) {
+    /** Returns it. */
+    public static Finding of(
+            Phase phase, SpeedRange speed, BalanceSign balance, List<Integer> corners, Finding.Price price) {
         return new Finding(
-                Phase.MID,
+                phase,
                 speed,
                 balance,
                 Trigger.NONE,
                 Map.of(Trigger.NONE, 1.0),
                 Finding.Cause.CAR,
-                List.of(1, 2),
+                corners,
                 1.0,
                 true,
                 0.9,
                 0.01,
                 0.005,
                 0.015,
-                new Finding.Price(0.2, 0.1, 0.3),
+                price,
                 List.of());
     }
 }
