@@ -59,7 +59,8 @@ public record CornerPass(
         return copy(newClass, phases, hands);
     }
 
-    CornerPass with(List<HandsEvent> newHands) {
+    /** Returns the same pass with other gestures of the hands. */
+    public CornerPass with(List<HandsEvent> newHands) {
         return copy(speedClass, phases, newHands);
     }
 

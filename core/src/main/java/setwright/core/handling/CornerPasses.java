@@ -68,7 +68,7 @@ public final class CornerPasses {
                 window.timeS(marks.turnIn()),
                 phases,
                 SlideFinder.find(window, marks, ranges, trace.car(), trace.balanceNoiseRad()),
-                HandsFinder.find(window, marks, ranges, steeringRatio),
+                HandsFinder.find(window, marks, ranges, steeringRatio, trace.balanceNoiseRad()),
                 HabitsFinder.find(window, marks, limiter(window, stint, sheet), steeringRatio, Traction.of(sheet)),
                 shapes(window),
                 window.speed()[marks.turnIn()],

@@ -8,25 +8,23 @@ import java.util.Map;
 final class HandsFinder {
     /** Share of a pass's most lock below which a movement is no gesture. */
     static final double LEAST_SHARE = 0.08;
-    /** The wheel is still when it moves slower than this share of this pass's fastest turning in. */
-    private static final double STILL = 0.08;
-
-    private static final double SHORTEST_HOLD_S = 0.15;
-    private static final double LONGEST_HOLD_S = 0.6;
-    private static final double WIND_ON_S = 0.25;
     /** A correction goes against the corner while it still pulls by this share of its own most. */
     private static final double STILL_CORNERING = 0.4;
 
     private HandsFinder() {}
 
     static List<HandsEvent> find(
-            PassWindow pass, PassMarks marks, Map<Phase, PhaseSplitter.Range> phases, double steeringRatio) {
+            PassWindow pass,
+            PassMarks marks,
+            Map<Phase, PhaseSplitter.Range> phases,
+            double steeringRatio,
+            double balanceNoiseRad) {
         double most = pass.steer()[marks.highestSteer()];
         List<HandsEvent> events = new ArrayList<>();
         if (most > 0.0) {
             corrections(pass, marks, phases, steeringRatio, most, events);
-            windOn(pass, marks, phases, steeringRatio, most, events);
-            holds(pass, marks, phases, steeringRatio, most, events);
+            events.addAll(WindOnFinder.find(pass, marks, phases, steeringRatio, balanceNoiseRad));
+            events.addAll(HoldFinder.find(pass, marks, phases, steeringRatio));
         }
         events.sort((a, b) -> Double.compare(a.timeS(), b.timeS()));
         return events;
@@ -85,68 +83,11 @@ final class HandsFinder {
         }
     }
 
-    private static void windOn(
-            PassWindow pass,
-            PassMarks marks,
-            Map<Phase, PhaseSplitter.Range> phases,
-            double ratio,
-            double most,
-            List<HandsEvent> events) {
-        int span = pass.samples(WIND_ON_S);
-        double strongest = strongest(pass, marks);
-        int k = marks.turnIn();
-        while (k + span < marks.steerStraight()) {
-            double more = pass.steer()[k + span] - pass.steer()[k];
-            boolean follows = pass.tightens(k, k + span);
-            if (more > LEAST_SHARE * most && !follows && pass.inward()[k] > 0.6 * strongest) {
-                int end = k + span;
-                while (end + 1 < marks.steerStraight() && pass.steer()[end + 1] > pass.steer()[end]) {
-                    end++;
-                }
-                double size = pass.steer()[end] - pass.steer()[k];
-                events.add(event(pass, phases, HandsEvent.Kind.WIND_ON, k, end, size * ratio));
-                k = end;
-            }
-            k++;
-        }
-    }
-
-    private static void holds(
-            PassWindow pass,
-            PassMarks marks,
-            Map<Phase, PhaseSplitter.Range> phases,
-            double ratio,
-            double most,
-            List<HandsEvent> events) {
-        int apex = Math.min(marks.highestSteer(), pass.size() - 2);
-        double fastest = 0.0;
-        for (int k = marks.turnIn(); k < apex; k++) {
-            fastest = Math.max(fastest, pass.steer()[k + 1] - pass.steer()[k]);
-        }
-        int from = marks.turnIn();
-        for (int k = marks.turnIn(); k <= apex; k++) {
-            boolean still = k < apex && Math.abs(pass.steer()[k + 1] - pass.steer()[k]) < STILL * fastest;
-            if (!still) {
-                double seconds = (k - from) * pass.stepS();
-                double tightening = pass.curvature(k) - pass.curvature(from);
-                double expected = tightening / Math.max(pass.curvature(apex), 1.0e-6) * most;
-                boolean waits = seconds >= SHORTEST_HOLD_S
-                        && seconds <= LONGEST_HOLD_S
-                        && expected > LEAST_SHARE * most
-                        && pass.steer()[from] > 0.25 * most;
-                if (waits) {
-                    events.add(event(pass, phases, HandsEvent.Kind.HOLD, from, k, expected * ratio));
-                }
-                from = k + 1;
-            }
-        }
-    }
-
-    private static double strongest(PassWindow pass, PassMarks marks) {
+    static double strongest(PassWindow pass, PassMarks marks) {
         return pass.inward()[pass.indexOfMost(pass.inward(), marks.turnIn(), marks.steerStraight() + 1)];
     }
 
-    private static HandsEvent event(
+    static HandsEvent event(
             PassWindow pass,
             Map<Phase, PhaseSplitter.Range> phases,
             HandsEvent.Kind kind,

@@ -35,9 +35,9 @@ final class GripCurves {
      * Doubt of the slip at the peak beyond what the filter believes, relative: what a single-track car leaves out. Measured as the error
      * on drives of the truth bench's tuning seed.
      */
-    private static final double PEAK_SLIP_DOUBT = 0.1;
+    static final double PEAK_SLIP_DOUBT = 0.1;
 
-    private static final double NORMAL_95 = 1.96;
+    static final double NORMAL_95 = 1.96;
     private static final double MOST_SHARE = 0.98;
 
     private final Stint stint;

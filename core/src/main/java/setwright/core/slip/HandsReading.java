@@ -9,10 +9,22 @@ import setwright.core.handling.HandsEvent;
  * @param corner    corner number
  * @param event     the gesture
  * @param cause     what it answers
- * @param frontUse  greatest use of the front axle from a reaction time before to the gesture's end; not a number where unknown
- * @param rearUse   of the rear axle
+ * @param frontUse  greatest use of the front axle from a reaction time before to the gesture's end, for winding on the middle one
+ *                  of the gesture itself; not a number where unknown
+ * @param rearUse   greatest use of the rear axle from a reaction time before to the gesture's end
  */
 public record HandsReading(int lap, int corner, HandsEvent event, Cause cause, double frontUse, double rearUse) {
+
+    /**
+     * Tells whether the laps bear this gesture out. A correction or sawing is a movement that anyone sees in the trace; a hold and
+     * winding on look like ordinary steering, and are told only where the axle that they would answer was near its peak.
+     */
+    public boolean borneOut() {
+        return switch (event.kind()) {
+            case CORRECTION, SAWING -> true;
+            case HOLD, WIND_ON -> cause == Cause.FRONT || cause == Cause.REAR;
+        };
+    }
 
     /** What hands answer. */
     public enum Cause {

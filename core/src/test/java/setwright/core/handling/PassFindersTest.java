@@ -13,6 +13,7 @@ final class PassFindersTest {
     private static final int SAMPLES = 400;
     private static final double SPEED = 25.0;
     private static final double MOST_LOCK = 0.08;
+    private static final double NOISE_RAD = 0.0005;
 
     /** Wheel turned in from 3 s to 4 s, held, straightened from 6 s to 7 s. */
     private static double wheel(double t) {
@@ -36,8 +37,8 @@ final class PassFindersTest {
             c[0][k] = SPEED * t;
             c[2][k] = SPEED + 2.0 * Math.pow(t - 5.0, 2) / 10.0;
             c[3][k] = steer.applyAsDouble(t);
-            c[4][k] = path.applyAsDouble(t) * SPEED / 2.5;
-            c[5][k] = path.applyAsDouble(t) * SPEED * SPEED / 2.5;
+            c[4][k] = path.applyAsDouble(t) * c[2][k] / 2.5;
+            c[5][k] = path.applyAsDouble(t) * c[2][k] * c[2][k] / 2.5;
             c[7][k] = brake.applyAsDouble(t);
             c[8][k] = throttle.applyAsDouble(t);
             c[9][k] = steer.applyAsDouble(t) - path.applyAsDouble(t);
@@ -113,7 +114,7 @@ final class PassFindersTest {
         PassWindow pass = ordinary();
         PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0))
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
                 .isEmpty();
     }
 
@@ -126,7 +127,7 @@ final class PassFindersTest {
                 t -> Math.max(0.0, t - 5.5));
         PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0))
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
                 .anySatisfy(event -> {
                     assertThat(event.kind()).isEqualTo(HandsEvent.Kind.CORRECTION);
                     assertThat(event.sizeRad()).isBetween(0.8 * 0.03 * 12.0, 1.1 * 0.03 * 12.0);
@@ -139,7 +140,7 @@ final class PassFindersTest {
         PassWindow pass = pass(both, both, t -> 0.0, t -> Math.max(0.0, t - 5.5));
         PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0))
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
                 .noneMatch(event -> event.kind() == HandsEvent.Kind.CORRECTION);
     }
 
@@ -152,8 +153,45 @@ final class PassFindersTest {
                 t -> Math.max(0.0, t - 5.5));
         PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0))
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
                 .anyMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+    }
+
+    @Test
+    void moreLockWhileThePathTightensEverSoLittleIsNone() {
+        PassWindow pass = pass(
+                t -> wheel(t) + 0.03 * smooth(Math.max(0.0, Math.min(1.0, (t - 4.4) / 0.5))) * (t < 6.0 ? 1.0 : 0.0),
+                t -> wheel(t) * (1.0 + 0.03 * Math.max(0.0, t - 4.0)),
+                t -> 0.0,
+                t -> Math.max(0.0, t - 5.5));
+        PassMarks marks = MarkFinder.find(pass);
+
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
+                .noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+    }
+
+    @Test
+    void lockThatOnlyComesBackToWhatTheCarAsksForIsNoWindingOn() {
+        DoubleUnaryOperator slide = t -> wheel(t) - 0.03 * Math.exp(-Math.pow((t - 4.8) / 0.15, 2));
+        PassWindow pass = pass(slide, PassFindersTest::wheel, t -> 0.0, t -> Math.max(0.0, t - 5.5));
+        PassMarks marks = MarkFinder.find(pass);
+
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
+                .noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+    }
+
+    @Test
+    void aWheelThatWasNeverMovedQuicklyIsNotHeld() {
+        // turned in by 0.3 s before the path, then still to the apex and beyond
+        PassWindow pass = pass(
+                t -> t < 5.5 ? MOST_LOCK * smooth(Math.max(0.0, Math.min(1.0, (t - 2.0) / 0.8))) : wheel(t),
+                PassFindersTest::wheel,
+                t -> 0.0,
+                t -> Math.max(0.0, t - 5.5));
+        PassMarks marks = MarkFinder.find(pass);
+
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
+                .noneMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
     }
 
     @Test
@@ -168,7 +206,7 @@ final class PassFindersTest {
                 t -> Math.max(0.0, t - 5.5));
         PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0))
+        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
                 .anyMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
     }
 
