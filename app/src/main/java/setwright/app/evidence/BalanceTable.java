@@ -100,8 +100,9 @@ public record BalanceTable(
         Set<Integer> good =
                 diagnosis.stint().goodLaps().stream().map(Lap::number).collect(Collectors.toSet());
         List<Row> rows = new ArrayList<>();
+        List<CornerPass> told = ToldHands.of(diagnosis);
         for (Corner corner : diagnosis.stint().circuit().corners()) {
-            List<CornerPass> passes = diagnosis.passes().stream()
+            List<CornerPass> passes = told.stream()
                     .filter(pass -> pass.corner() == corner.number() && good.contains(pass.lap()))
                     .sorted(Comparator.comparingInt(CornerPass::lap))
                     .toList();

@@ -57,8 +57,10 @@ final class PassesTable implements Table<Of<CornerPass>> {
                     row -> slides(row, axle)));
         }
         for (HandsEvent.Kind kind : HandsEvent.Kind.values()) {
-            columns.add(
-                    Column.whole("hands " + kind.words(), "how often the hands did that", row -> gestures(row, kind)));
+            columns.add(Column.whole(
+                    "hands " + kind.words(),
+                    "how often the wheel moved like that, whatever the axles did",
+                    row -> gestures(row, kind)));
         }
         return columns;
     }

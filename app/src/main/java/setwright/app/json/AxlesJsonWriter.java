@@ -61,6 +61,7 @@ final class AxlesJsonWriter {
         for (HandsEvent.Kind kind : HandsEvent.Kind.values()) {
             for (HandsReading.Cause cause : HandsReading.Cause.values()) {
                 List<HandsReading> own = readings.stream()
+                        .filter(HandsReading::borneOut)
                         .filter(reading -> reading.event().kind() == kind && reading.cause() == cause)
                         .toList();
                 if (!own.isEmpty()) {

@@ -82,11 +82,13 @@ final class AxleWords {
         return rear + front + own == 0
                 ? ""
                 : " Of the gestures of the hands " + rear + " answer a rear near its peak, " + front
-                        + " a front near its peak; with " + own + " no axle was at fault.";
+                        + " a front near its peak; with " + own
+                        + " the axle that they would answer was not near it.";
     }
 
     private static long count(AxleEvidence axles, HandsReading.Cause cause) {
         return axles.hands().stream()
+                .filter(HandsReading::borneOut)
                 .filter(reading -> reading.cause() == cause)
                 .count();
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import setwright.app.evidence.ToldHands;
 import setwright.app.units.Figures;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandsEvent;
@@ -32,7 +33,7 @@ final class CauseWords {
                 .filter(finding -> diagnosis.verdict() == Verdict.CHANGE_THE_CAR)
                 .flatMap(finding -> overSpeed(finding, diagnosis.passes(), figures))
                 .ifPresent(details::add);
-        details.addAll(hands(diagnosis.passes()));
+        details.addAll(hands(ToldHands.of(diagnosis)));
         String answer = diagnosis.findings().isEmpty()
                 ? diagnosis.verdict() == Verdict.NOT_ENOUGH_EVIDENCE
                         ? "No problem is sure enough yet to look for its cause."
@@ -116,7 +117,8 @@ final class CauseWords {
                 + ") " + count + (count == 1 ? " time in " : " times in ")
                 + where(corners.getOrDefault(kind, new TreeSet<>())) + "."));
         if (sentences.isEmpty() && !passes.isEmpty()) {
-            sentences.add("The hands are calm: no holds, corrections, winding-on or sawing.");
+            sentences.add(
+                    "The hands are calm: no corrections or sawing, and no hold or winding-on with its axle near its peak.");
         }
         return sentences;
     }

@@ -71,9 +71,9 @@ public final class FindingWords {
     /** Returns what a gesture of the hands is, in one sentence. */
     public static String meaning(HandsEvent.Kind kind) {
         return switch (kind) {
-            case HOLD -> "the wheel is held still while the corner still tightens";
+            case HOLD -> "the wheel is held still while the corner still tightens, with the rear near its peak";
             case CORRECTION -> "the wheel moves against the corner and back";
-            case WIND_ON -> "more lock while the path does not tighten";
+            case WIND_ON -> "more lock while the path does not tighten, with the front near its peak";
             case SAWING -> "more reversals than this driver needs elsewhere";
         };
     }

@@ -41,6 +41,7 @@ public final class ExampleAxles {
                 List.of(
                         hands(HandsEvent.Kind.CORRECTION, HandsReading.Cause.REAR),
                         hands(HandsEvent.Kind.CORRECTION, HandsReading.Cause.REAR),
+                        hands(HandsEvent.Kind.CORRECTION, HandsReading.Cause.DRIVER),
                         hands(HandsEvent.Kind.WIND_ON, HandsReading.Cause.DRIVER)));
     }
 

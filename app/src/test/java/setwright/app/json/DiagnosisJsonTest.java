@@ -132,6 +132,8 @@ final class DiagnosisJsonTest {
         assertThat(hands.at("/0/kind").asString()).isEqualTo("correction");
         assertThat(hands.at("/0/cause").asString()).isEqualTo("rear");
         assertThat(hands.at("/0/count").asInt()).isEqualTo(2);
+        // winding on without the front near its peak is not listed
+        assertThat(hands.at("/1/kind").asString()).isEqualTo("correction");
         assertThat(hands.at("/1/cause").asString()).isEqualTo("driver");
     }
 

@@ -14,7 +14,7 @@ public record HandsEvent(Kind kind, Phase phase, double stationM, double timeS, 
 
     /** The gestures. */
     public enum Kind {
-        /** Wheel held still while the corner still tightens: waiting for the car. */
+        /** Wheel held still while the corner still tightens: waiting for the car, or a quiet hand. */
         HOLD("hold"),
         /** Wheel moved against the corner and back. */
         CORRECTION("correction"),

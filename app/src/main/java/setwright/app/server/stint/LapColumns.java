@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
 import setwright.app.evidence.Answer;
+import setwright.app.evidence.ToldHands;
 import setwright.app.report.MapFrame;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
@@ -109,7 +110,7 @@ final class LapColumns {
                                 .map(LapColumns::about)
                                 .toList(),
                         map(stint.circuit().line()),
-                        LapMark.of(answer.diagnosis().passes())),
+                        LapMark.of(ToldHands.of(answer.diagnosis()))),
                 buffer.array());
     }
 
