@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param baseline whether answers may hold each case against a stint of the car in good order
  * @param minutes after which no more cases are begun; those begun are finished and counted
  * @param record  whether to write the page
+ * @param hands   whether only the gestures of the hands are asked
  */
 record BenchOptions(
         long seed,
@@ -26,7 +27,8 @@ record BenchOptions(
         Optional<Path> keep,
         boolean baseline,
         int minutes,
-        boolean record) {
+        boolean record,
+        boolean hands) {
     /** For figures that are reported; nothing may be tuned on its cases. */
     static final long REPORTING_SEED = 7_305L;
 
@@ -36,7 +38,7 @@ record BenchOptions(
     static final int USUAL_CASES = 200;
 
     static final String USAGE = """
-            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--baseline] [--minutes M] [--record] | ./truthbench --floor
+            usage: ./truthbench [--cases N] [--seed S] [--first I] [--only FAULT] [--keep FOLDER] [--baseline] [--minutes M] [--record] [--hands] | ./truthbench --floor
             --seed is %d (for tuning) unless --record asks for %d (for reporting, with at least %d cases)""".formatted(TUNING_SEED, REPORTING_SEED, USUAL_CASES);
 
     /** Reads arguments; empty when they cannot be understood. */
@@ -49,13 +51,14 @@ record BenchOptions(
         int minutes = 1_000;
         boolean record = args.contains("--record");
         boolean baseline = args.contains("--baseline");
+        boolean hands = args.contains("--hands");
         boolean seeded = false;
         Deque<String> left = new ArrayDeque<>(args);
         try {
             while (!left.isEmpty()) {
                 String option = left.pop();
                 switch (option) {
-                    case "--record", "--baseline" -> {}
+                    case "--record", "--baseline", "--hands" -> {}
                     case "--cases" -> cases = Integer.parseInt(left.pop());
                     case "--first" -> first = Integer.parseInt(left.pop());
                     case "--seed" -> {
@@ -74,10 +77,11 @@ record BenchOptions(
             return Optional.empty();
         }
         boolean all = cases >= USUAL_CASES && first == 0 && only.isEmpty() && !seeded;
-        if (cases < 1 || minutes < 1 || first < 0 || (record && !all)) {
+        boolean unused = hands && (baseline || keep.isPresent());
+        if (unused || cases < 1 || minutes < 1 || first < 0 || (record && (hands || !all))) {
             return Optional.empty();
         }
-        return Optional.of(
-                new BenchOptions(record ? REPORTING_SEED : seed, first, cases, only, keep, baseline, minutes, record));
+        return Optional.of(new BenchOptions(
+                record ? REPORTING_SEED : seed, first, cases, only, keep, baseline, minutes, record, hands));
     }
 }

@@ -67,7 +67,8 @@ final class CaseRun {
         return CaseFiles.write(folder, "baseline", good, table);
     }
 
-    private static void remove(Path folder) throws IOException {
+    /** Removes a folder with all that is in it. */
+    static void remove(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);

@@ -39,11 +39,20 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
         }
     }
 
+    /** Drives a case with its fault and, where there is something to compare, without. */
     static Driven of(BenchCase drawn) {
+        return of(drawn, drawn.kind().ofTheCar() || drawn.kind() == Kind.TECHNIQUE);
+    }
+
+    /** Drives a case with its fault only. */
+    static Driven recorded(BenchCase drawn) {
+        return of(drawn, false);
+    }
+
+    private static Driven of(BenchCase drawn, boolean compares) {
         ReferenceLine line = drawn.circuit().line(LINE_STEP_M);
         CarAssembler assembler = new CarAssembler(drawn.car().sheet());
         CarModel balanced = assembler.build(drawn.balanced());
-        boolean compares = drawn.kind().ofTheCar() || drawn.kind() == Kind.TECHNIQUE;
         BenchCase mood = drawn;
         for (int lost = 0; lost < MOST_MOODS; lost++) {
             CarSheet sheet = mood.car().sheet().with(mood.changes());

@@ -24,6 +24,12 @@ public final class TruthBench {
             System.exit(2);
         }
         BenchOptions options = read.orElseThrow();
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        if (options.hands()) {
+            HandsRun.of(options, line -> System.err.println("truthbench: " + line))
+                    .print(out);
+            return;
+        }
         AtomicInteger done = new AtomicInteger();
         BenchRun run;
         try {
@@ -36,7 +42,6 @@ public final class TruthBench {
             System.exit(3);
             return;
         }
-        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         out.println("seed " + options.seed() + ", " + run.outcomes().size() + " cases, " + run.lost()
                 + " stints lost and driven again, " + run.undriveable().size() + " cases left out: "
                 + run.undriveable());
