@@ -3,6 +3,7 @@ package setwright.app.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import setwright.app.propose.ProposalAnswer;
@@ -25,8 +26,10 @@ import setwright.core.proposal.Proposal;
 /** What to do next, as lines of text: the one change first, then why, what to look for, and what else was weighed. */
 public final class ProposalText {
     private static final int MOST_OTHERS = 6;
+    private static final Pattern LEADING_ZERO = Pattern.compile("^([-+]?)0\\.");
     private static final String CHOSEN = "> ";
     private static final String REFUSED = "x ";
+    private static final String TARGET = "aim";
 
     private final ProposalAnswer answer;
     private final Proposal proposal;
@@ -122,10 +125,11 @@ public final class ProposalText {
                         + columns.classes().stream()
                                 .map(speed -> WeighedColumns.words(Optional.of(speed)))
                                 .collect(Collectors.joining(" / "))
-                        + " corners; time in s, - quicker. " + CHOSEN.replace(' ', Figures.KEPT_TOGETHER) + "chosen, "
+                        + " corners; time in s, -" + Figures.KEPT_TOGETHER + "quicker. "
+                        + CHOSEN.replace(' ', Figures.KEPT_TOGETHER) + "chosen, "
                         + REFUSED.replace(' ', Figures.KEPT_TOGETHER) + "refused.");
         List<Column> heads = new ArrayList<>(List.of(new Column("", false, 9), new Column("", false, 3)));
-        heads.add(new Column("TARGET", true, 8));
+        heads.add(new Column(TARGET, true, 8));
         for (Phase phase : columns.phases()) {
             // the target stands by itself already: where room is short its phase can go
             boolean told =
@@ -140,7 +144,7 @@ public final class ProposalText {
         List<Cell> row = new ArrayList<>(List.of(
                 Cell.of(standing(candidate) + TurnWords.values(candidate.turn())),
                 Cell.of(TurnWords.way(candidate.turn()))));
-        row.add(Cell.of(figures.signed(Math.toDegrees(candidate.target().central()), 2)));
+        row.add(Cell.of(hundredths(Math.toDegrees(candidate.target().central()))));
         for (Phase phase : columns.phases()) {
             row.add(Cell.of(String.join(
                     "/",
@@ -148,7 +152,7 @@ public final class ProposalText {
                             .map(speed -> moved(candidate, phase, speed))
                             .toList())));
         }
-        row.add(Cell.of(figures.signed(candidate.prediction().lapTimeS().central(), 2)));
+        row.add(Cell.of(hundredths(candidate.prediction().lapTimeS().central())));
         return row;
     }
 
@@ -160,16 +164,21 @@ public final class ProposalText {
 
     private String target() {
         return columns.target()
-                .map(pool -> "; TARGET: " + pool.phase().words() + ", " + WeighedColumns.words(pool.speedClass())
-                        + " corners")
+                .map(pool -> "; " + TARGET + ": the target, " + pool.phase().words() + ", "
+                        + WeighedColumns.words(pool.speedClass()) + " corners")
                 .orElse("");
+    }
+
+    /** Without the zero before the point, or eighty characters could not hold three phases in two classes. */
+    private String hundredths(double value) {
+        return LEADING_ZERO.matcher(figures.signed(value, 2)).replaceFirst("$1.");
     }
 
     private String moved(Candidate candidate, Phase phase, SpeedClass speed) {
         return candidate
                 .prediction()
                 .balance(phase, Optional.of(speed))
-                .map(effect -> figures.signed(Math.toDegrees(effect.central()), 2))
+                .map(effect -> hundredths(Math.toDegrees(effect.central())))
                 .orElse("-");
     }
 

@@ -40,20 +40,27 @@ final class Harm {
                 .balance(harmed.pool().phase(), harmed.pool().speedClass())
                 .map(Effect::central)
                 .orElse(Double.NaN));
-        String by = Double.isFinite(moved)
-                ? Refusal.text(" by %.2f deg toward %s", Math.abs(moved), moved > 0.0 ? "understeer" : "oversteer")
-                : "";
+        String place = Refusal.text(
+                "%s in %s-speed corners",
+                harmed.pool().phase().place(),
+                harmed.pool().speedClass().map(SpeedClass::words).orElse("all"));
+        String gains = gained >= SHOWN_S ? Refusal.text("%.3f s", gained) : "nothing that shows";
+        String words = -harmed.gainS() < SHOWN_S
+                ? Refusal.text("the target gains %s, and the balance %s gets a little worse", gains, place)
+                : Refusal.text(
+                        "it would upset the balance %s%s: by balance alone that costs %.3f s a lap, and the target gains %s",
+                        place,
+                        Double.isFinite(moved)
+                                ? Refusal.text(
+                                        " by %.2f deg toward %s",
+                                        Math.abs(moved), moved > 0.0 ? "understeer" : "oversteer")
+                                : "",
+                        -harmed.gainS(),
+                        gains);
         return Refusal.at(
                 harmed.pool(),
                 Kind.HARM,
-                Refusal.text(
-                        "it would upset the balance %s in %s-speed corners%s: by balance alone that costs %.3f s a lap, and the"
-                                + " target gains %s",
-                        harmed.pool().phase().place(),
-                        harmed.pool().speedClass().map(SpeedClass::words).orElse("all"),
-                        by,
-                        -harmed.gainS(),
-                        gained >= SHOWN_S ? Refusal.text("%.3f s", gained) : "nothing that shows"),
+                words,
                 new Figure("harm_balance_deg", moved),
                 new Figure("harm_s", -harmed.gainS()),
                 new Figure("target_gain_s", gained));

@@ -45,7 +45,7 @@ final class ChangeReasons {
             String loaded = is > was ? "front" : "rear";
             out.add(text(
                     "The front axle's share of the roll stiffness goes from %.1f to %.1f %%: the %s axle takes more of the"
-                            + " lateral load transfer, and loaded tyres give less for each newton: %s.",
+                            + " lateral load transfer, and loaded tyres give less for each newton, %s.",
                     100.0 * was, 100.0 * is, loaded, toward(is > was)));
         }
     }

@@ -51,7 +51,7 @@ final class DriveReasons {
             double ideal = (body.toRearM() + body.heightM()) / body.wheelbaseM();
             out.add(text(
                     "The front brakes take %.1f instead of %.1f %% (at 1 g the load would ask for %.1f %%): the %s axle has less"
-                            + " left for cornering while the brake is on: %s then.",
+                            + " left for cornering while the brake is on, %s.",
                     100.0 * is, 100.0 * was, 100.0 * ideal, is > was ? "front" : "rear", toward(is > was)));
         }
     }
@@ -75,7 +75,7 @@ final class DriveReasons {
         return Math.abs(lockNm) < LEAST_LOCK_NM ? "no change" : toward(lockNm > 0.0);
     }
 
-    /** A locked front axle pulls the inner wheel's spin away as well as it turns the car out: which is more, the track tells. */
+    /** Where the front drives, locking turns the car out and spares the inner wheel its spin: which is more, the track tells. */
     private static String onThrottle(DrivenAxle driven, double lockNm) {
         if (Math.abs(lockNm) < LEAST_LOCK_NM) {
             return "";
@@ -83,6 +83,7 @@ final class DriveReasons {
         return driven == DrivenAxle.REAR
                 ? ", on the throttle " + toward(lockNm > 0.0)
                         + " until both rear wheels slide together, then the other way"
-                : ", on the throttle the less the sooner the unloaded inner wheel spins without it";
+                : ", on the throttle that and an inner wheel that spins " + (lockNm > 0.0 ? "less" : "more")
+                        + " work against each other";
     }
 }

@@ -63,6 +63,18 @@ final class HarmTest {
                 .containsExactly("harm_balance_deg", "harm_s", "target_gain_s");
     }
 
+    /** What rounds to nothing is not told as a cost. */
+    @Test
+    void harmThatDoesNotShowIsToldWithoutFigures() {
+        assertThat(Harm.of(
+                        List.of(gain(Phase.MID, SpeedClass.LOW, 0.0), gain(Phase.EXIT, SpeedClass.LOW, -0.0001)),
+                        NOTHING,
+                        SLOW_MID))
+                .map(Refusal::words)
+                .contains(
+                        "the target gains nothing that shows, and the balance on the exit in low-speed corners gets a little worse");
+    }
+
     @Test
     void smallerHarmIsBorne() {
         assertThat(Harm.of(
