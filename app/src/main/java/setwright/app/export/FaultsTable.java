@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import setwright.app.export.Material.Of;
 import setwright.core.judgement.DrivingFault;
-import setwright.core.judgement.TimeCost;
+import setwright.core.judgement.LostTime;
 
 /** What the driver does: one row per fault of the driving. */
 final class FaultsTable implements Table<Of<DrivingFault>> {
@@ -48,12 +48,12 @@ final class FaultsTable implements Table<Of<DrivingFault>> {
                         "habit",
                         "whether he drives so all round the lap",
                         row -> row.value().habit()),
-                cost("cost", "what it costs a lap; empty where the laps do not show it", TimeCost::seconds),
-                cost("cost low", "lower end of its 95 % interval", TimeCost::low),
-                cost("cost high", "upper end of it", TimeCost::high));
+                cost("cost", "what it costs a lap; empty where the laps do not show it", LostTime::seconds),
+                cost("cost low", "lower end of its 95 % interval", LostTime::low),
+                cost("cost high", "upper end of it", LostTime::high));
     }
 
-    private static Column<Of<DrivingFault>> cost(String name, String words, ToDoubleFunction<TimeCost> value) {
+    private static Column<Of<DrivingFault>> cost(String name, String words, ToDoubleFunction<LostTime> value) {
         return Column.number(
                 name,
                 Measure.TIME,

@@ -5,7 +5,7 @@ import static setwright.app.json.Numbers.known;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.judgement.DrivingFault;
-import setwright.core.judgement.TimeCost;
+import setwright.core.judgement.LostTime;
 import setwright.core.judgement.driving.DrivingReview;
 import setwright.core.judgement.driving.MovingEvent;
 
@@ -28,7 +28,7 @@ final class DrivingJson {
                 fault.cost().map(DrivingJson::cost));
     }
 
-    static DiagnosisJson.Cost cost(TimeCost cost) {
+    static DiagnosisJson.Cost cost(LostTime cost) {
         return new DiagnosisJson.Cost(known(cost.seconds()), known(cost.low()), known(cost.high()));
     }
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import setwright.app.units.Figures;
 import setwright.core.judgement.DrivingFault;
 import setwright.core.judgement.DrivingFault.Proof;
+import setwright.core.judgement.LostTime;
 import setwright.core.judgement.Repeatability.Measure;
-import setwright.core.judgement.TimeCost;
 import setwright.core.judgement.driving.DrivingReview;
 import setwright.core.judgement.driving.DrivingReview.AtCorner;
 import setwright.core.judgement.driving.DrivingReview.Place;
@@ -81,7 +81,7 @@ public final class CoachWords {
     }
 
     /** Returns a cost with its interval. */
-    public static String cost(TimeCost cost, Figures figures) {
+    public static String cost(LostTime cost, Figures figures) {
         return figures.seconds(cost.seconds(), 2) + " (" + figures.number(cost.low(), 2) + " to "
                 + figures.number(cost.high(), 2) + ")";
     }

@@ -23,7 +23,7 @@ public record DrivingFault(
         double size,
         String unit,
         List<Proof> proofs,
-        Optional<TimeCost> cost,
+        Optional<LostTime> cost,
         boolean habit) {
     public DrivingFault {
         corners = List.copyOf(corners);

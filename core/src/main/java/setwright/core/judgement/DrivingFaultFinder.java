@@ -44,7 +44,7 @@ final class DrivingFaultFinder {
                         ShiftFaults.find(stint, sheet).stream())
                 .flatMap(found -> found)
                 .sorted(Comparator.comparingDouble((DrivingFault f) ->
-                                f.cost().map(TimeCost::seconds).orElse(0.0))
+                                f.cost().map(LostTime::seconds).orElse(0.0))
                         .thenComparingDouble(f -> f.lapShare() * f.corners().size())
                         .reversed())
                 .toList();
@@ -75,7 +75,7 @@ final class DrivingFaultFinder {
     private static Optional<DrivingFault> fault(HabitRule rule, Map<Integer, List<CornerPass>> byCorner) {
         List<Proof> proofs = new ArrayList<>();
         List<CornerPass> showing = new ArrayList<>();
-        List<TimeCost> costs = new ArrayList<>();
+        List<LostTime> costs = new ArrayList<>();
         int all = 0;
         int candidates = 0;
         List<Double> exponents = new ArrayList<>();
@@ -112,7 +112,7 @@ final class DrivingFaultFinder {
                 typical,
                 rule.unit(),
                 proofs,
-                costs.isEmpty() ? Optional.empty() : Optional.of(TimeCost.sum(costs)),
+                costs.isEmpty() ? Optional.empty() : Optional.of(LostTime.sum(costs)),
                 habit));
     }
 
@@ -131,13 +131,13 @@ final class DrivingFaultFinder {
     }
 
     /** What more of it costs at one corner, where these passes show that it costs. */
-    private static Optional<TimeCost> cost(List<CornerPass> passes, ToDoubleFunction<CornerPass> size) {
+    private static Optional<LostTime> cost(List<CornerPass> passes, ToDoubleFunction<CornerPass> size) {
         double[] sizes = passes.stream().mapToDouble(size).toArray();
         double[] times = passes.stream().mapToDouble(CornerPass::timeS).toArray();
         SlopeInterval slope = SlopeInterval.of(sizes, times);
         double less = Robust.median(sizes) - Robust.quantile(sizes, 0.25);
         return slope.low() > 0.0 && less > 0.0
-                ? Optional.of(new TimeCost(less * slope.slope(), less * slope.low(), less * slope.high()))
+                ? Optional.of(new LostTime(less * slope.slope(), less * slope.low(), less * slope.high()))
                 : Optional.empty();
     }
 }

@@ -32,7 +32,7 @@ final class OverdrivenEntry {
 
     static Optional<DrivingFault> find(Stint stint, Map<Integer, List<CornerPass>> byCorner) {
         List<Proof> proofs = new ArrayList<>();
-        List<TimeCost> costs = new ArrayList<>();
+        List<LostTime> costs = new ArrayList<>();
         List<Double> sizes = new ArrayList<>();
         int shown = 0;
         int all = 0;
@@ -55,7 +55,7 @@ final class OverdrivenEntry {
                 proofs.add(DrivingFaultFinder.proof(corner.number(), over, excess));
                 over.forEach(pass -> sizes.add(excess.applyAsDouble(pass)));
                 double less = Math.max(0.0, Robust.median(speeds) - Robust.quantile(speeds, 0.25));
-                costs.add(new TimeCost(less * slope.slope(), less * slope.low(), less * slope.high()));
+                costs.add(new LostTime(less * slope.slope(), less * slope.low(), less * slope.high()));
                 shown += over.size();
                 all += passes.size();
             }
@@ -70,7 +70,7 @@ final class OverdrivenEntry {
                 Robust.median(sizes.stream().mapToDouble(Double::doubleValue).toArray()),
                 "km/h",
                 proofs,
-                Optional.of(TimeCost.sum(costs)),
+                Optional.of(LostTime.sum(costs)),
                 false));
     }
 

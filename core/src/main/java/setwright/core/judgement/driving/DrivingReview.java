@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import setwright.core.judgement.DrivingFault;
-import setwright.core.judgement.TimeCost;
+import setwright.core.judgement.LostTime;
 
 /**
  * Where the driver's time lies.
@@ -13,7 +13,7 @@ import setwright.core.judgement.TimeCost;
  * @param lap      what every corner driven as in the better quarter of his own laps would gain a lap; empty with too few laps
  * @param first    places to work on first, most time first, at most three
  */
-public record DrivingReview(List<AtCorner> corners, Optional<TimeCost> lap, List<Place> first) {
+public record DrivingReview(List<AtCorner> corners, Optional<LostTime> lap, List<Place> first) {
     public DrivingReview {
         corners = List.copyOf(corners);
         first = List.copyOf(first);
@@ -43,7 +43,7 @@ public record DrivingReview(List<AtCorner> corners, Optional<TimeCost> lap, List
             double smallestTimeS,
             double typicalTimeS,
             OptionalInt lapsNeeded,
-            Optional<TimeCost> spread,
+            Optional<LostTime> spread,
             Optional<MovingEvent> event) {}
 
     /**
@@ -54,7 +54,7 @@ public record DrivingReview(List<AtCorner> corners, Optional<TimeCost> lap, List
      * @param event   that moves there; empty when none stands out
      * @param faults  that show there
      */
-    public record Place(int corner, TimeCost cost, Optional<MovingEvent> event, List<DrivingFault> faults) {
+    public record Place(int corner, LostTime cost, Optional<MovingEvent> event, List<DrivingFault> faults) {
         public Place {
             faults = List.copyOf(faults);
         }

@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
 import setwright.core.handling.CornerPass;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.DrivingFault;
+import setwright.core.judgement.LostTime;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.SmallestEffect;
-import setwright.core.judgement.TimeCost;
 import setwright.core.judgement.Yardstick;
 import setwright.core.judgement.driving.DrivingReview.AtCorner;
 import setwright.core.judgement.driving.DrivingReview.Place;
@@ -89,7 +89,7 @@ public final class DrivingReviewer {
     }
 
     /** What the better quarter of these passes gains over their middle, summed over the corners. */
-    private static Optional<TimeCost> gain(Map<Integer, List<CornerPass>> byCorner) {
+    private static Optional<LostTime> gain(Map<Integer, List<CornerPass>> byCorner) {
         List<Map<Integer, Double>> times = byCorner.values().stream()
                 .filter(passes -> passes.size() >= FEWEST_PASSES)
                 .map(passes -> passes.stream()
@@ -113,7 +113,7 @@ public final class DrivingReviewer {
             draws[d] = gain(times, drawn);
         }
         double best = gain(times, laps);
-        return Optional.of(new TimeCost(
+        return Optional.of(new LostTime(
                 best, Math.min(best, Robust.quantile(draws, 0.025)), Math.max(best, Robust.quantile(draws, 0.975))));
     }
 

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import setwright.core.handling.CornerPass;
+import setwright.core.judgement.LostTime;
 import setwright.core.judgement.Repeatability;
 import setwright.core.judgement.Repeatability.Measure;
 import setwright.core.judgement.ScatterInterval;
-import setwright.core.judgement.TimeCost;
 import setwright.core.judgement.driving.MovingEvent.Source;
 import setwright.core.numerics.Robust;
 import setwright.core.numerics.SlopeInterval;
@@ -80,7 +80,7 @@ final class EventCost {
         SlopeInterval slope = SlopeInterval.of(values, times);
         boolean moves = scatter > (measure == Measure.LOWEST_SPEED ? LEAST_KMH : LEAST_M) && seen >= FEWEST_PASSES;
         Source source = Source.NONE;
-        Optional<TimeCost> cost = Optional.empty();
+        Optional<LostTime> cost = Optional.empty();
         double better = 0.0;
         if (moves && slope.clear()) {
             source = Source.LAPS;
@@ -88,14 +88,14 @@ final class EventCost {
             double way = way(values, better);
             double[] ends = {Math.abs(slope.low()) * way, Math.abs(slope.high()) * way};
             Arrays.sort(ends);
-            cost = Optional.of(new TimeCost(Math.abs(slope.slope()) * way, ends[0], ends[1]));
+            cost = Optional.of(new LostTime(Math.abs(slope.slope()) * way, ends[0], ends[1]));
         } else if (moves && measure == Measure.BRAKE_POINT) {
             double perMetre = early(passes);
             double most = perMetre * way(values, 1.0);
             if (most >= LEAST_S && slope.low() <= -perMetre) {
                 source = Source.PHYSICS;
                 better = 1.0;
-                cost = Optional.of(new TimeCost(0.5 * most, 0.0, most));
+                cost = Optional.of(new LostTime(0.5 * most, 0.0, most));
             }
         }
         return new MovingEvent(

@@ -1,8 +1,8 @@
 package setwright.core.judgement.driving;
 
 import java.util.Optional;
+import setwright.core.judgement.LostTime;
 import setwright.core.judgement.Repeatability.Measure;
-import setwright.core.judgement.TimeCost;
 
 /**
  * An event that differs from lap to lap.
@@ -23,7 +23,7 @@ public record MovingEvent(
         double elsewhere,
         boolean clear,
         Source source,
-        Optional<TimeCost> cost,
+        Optional<LostTime> cost,
         String better,
         int lapLow,
         int lapHigh) {

@@ -9,18 +9,18 @@ import java.util.Collection;
  * @param low      lower end, s
  * @param high     upper end, s
  */
-public record TimeCost(double seconds, double low, double high) {
+public record LostTime(double seconds, double low, double high) {
 
     /** Returns the sum of independent costs: deviations add by their squares. */
-    public static TimeCost sum(Collection<TimeCost> parts) {
+    public static LostTime sum(Collection<LostTime> parts) {
         double seconds = 0.0;
         double below = 0.0;
         double above = 0.0;
-        for (TimeCost part : parts) {
+        for (LostTime part : parts) {
             seconds += part.seconds;
             below += Math.pow(part.seconds - part.low, 2);
             above += Math.pow(part.high - part.seconds, 2);
         }
-        return new TimeCost(seconds, seconds - Math.sqrt(below), seconds + Math.sqrt(above));
+        return new LostTime(seconds, seconds - Math.sqrt(below), seconds + Math.sqrt(above));
     }
 }
