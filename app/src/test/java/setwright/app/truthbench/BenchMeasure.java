@@ -72,6 +72,13 @@ enum BenchMeasure {
             true,
             outcome -> !outcome.driving().consistent(),
             outcome -> outcome.repeatable().equals(Optional.of(false))),
+    /** A steady driver's eight laps may scatter, an unsteady one's may be alike: what he was drawn as is known for sure. */
+    GATE_DRAWN(
+            "driving gate right by how the driver was drawn",
+            true,
+            outcome -> true,
+            outcome ->
+                    outcome.repeatable().equals(Optional.of(outcome.benchCase().kind() != Kind.INCONSISTENT))),
     FALSE_PROBLEMS(
             "problem reported on a balanced car",
             false,
