@@ -36,7 +36,7 @@ public final class ExampleProposal {
                         List.of(),
                         0,
                         Optional.empty(),
-                        "No single change within the ranges of the sheet cures this without doing harm elsewhere."));
+                        "No single change within the ranges of the sheet does enough against this without doing harm elsewhere."));
     }
 
     static Proposal proposal() {

@@ -29,8 +29,6 @@ import setwright.core.numerics.SlopeInterval;
 final class DriftAdviser {
     /** Fewer laps have no interval at the 5 % level that leaves out anything. */
     private static final int FEWEST_LAPS = 6;
-    /** As for findings: a quarter of a typical setup change. */
-    private static final double LEAST_RAD = 0.25 * Yardstick.BALANCE_RAD;
     /** Of the lap time over the stint: as much as a typical balance change costs (our choice). */
     private static final double LEAST_TIME_SHARE = 0.003;
     /** Time at full throttle goes with the third root of the mass: at constant power distance is m v^3 / (3 P). */
@@ -53,7 +51,7 @@ final class DriftAdviser {
         SlopeInterval trend = SlopeInterval.of(number, balance);
         SlopeInterval pace = SlopeInterval.of(number, time);
         int span = (int) (number[number.length - 1] - number[0]);
-        boolean balanceMoves = trend.clear() && Math.abs(trend.slope()) * span >= LEAST_RAD;
+        boolean balanceMoves = trend.clear() && Math.abs(trend.slope()) * span >= Yardstick.LEAST_RAD;
         boolean timeMoves = pace.clear() && Math.abs(pace.slope()) * span >= LEAST_TIME_SHARE * Robust.median(time);
         if (!balanceMoves && !timeMoves) {
             silent.add(new Silent(Topic.DRIFT, true, "neither balance nor lap time moves over the laps beyond chance"));

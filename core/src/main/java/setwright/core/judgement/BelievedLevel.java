@@ -22,6 +22,6 @@ public record BelievedLevel(Phase phase, SpeedRange speed, double meanRad, doubl
 
     /** Returns the probability that it is so, and by what is worth a change. */
     public double probability() {
-        return NORMAL.cumulativeProbability((Math.abs(meanRad) - LevelPattern.LEAST_RAD) / deviationRad);
+        return NORMAL.cumulativeProbability((Math.abs(meanRad) - Yardstick.LEAST_RAD) / deviationRad);
     }
 }

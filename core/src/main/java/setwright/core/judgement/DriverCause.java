@@ -31,6 +31,8 @@ final class DriverCause {
     private static final Map<String, String> ALSO =
             Map.of(HabitRule.DEEPER, HabitRule.TRAILED, HabitRule.FURTHER, HabitRule.TOO_MUCH);
 
+    private static final double MOSTLY = 0.5;
+
     private static final Set<Phase> WHILE_TRAILING = Set.of(Phase.ENTRY, Phase.MID);
 
     private DriverCause() {}
@@ -54,7 +56,7 @@ final class DriverCause {
         }
         boolean ordinary = !standing.isUnknown()
                 && standing.untold().isEmpty()
-                && finding.balance().direction() * standing.balanceRad(finding.pool()) < LevelPattern.LEAST_RAD;
+                && finding.balance().direction() * standing.balanceRad(finding.pool()) < Yardstick.LEAST_RAD;
         Optional<DrivingFault> otherwise = ordinary ? since.behind(finding.phase()) : Optional.empty();
         if (otherwise.isPresent()) {
             return finding.ofTheDriver(
@@ -65,6 +67,7 @@ final class DriverCause {
         }
         if (WHILE_TRAILING.contains(finding.phase())) {
             return habit(faults, DrivingFault::byTheBrake)
+                    .or(() -> everywhereThere(faults, finding))
                     .map(fault -> finding.ofTheDriver(
                             because(fault, "that unloads the rear on the way in, whatever the car")))
                     .orElse(finding);
@@ -78,6 +81,14 @@ final class DriverCause {
                                                 "that asks too much of the driven tyres, and no item of the setup makes the rear loose there")))
                         .orElse(finding)
                 : finding;
+    }
+
+    /** What the foot does in every corner in which the car does it is the nearer cause, also where it is no habit all round the lap. */
+    private static Optional<DrivingFault> everywhereThere(List<DrivingFault> faults, Finding finding) {
+        return faults.stream()
+                .filter(DrivingFault::byTheBrake)
+                .filter(fault -> fault.lapShare() > MOSTLY && fault.corners().containsAll(finding.corners()))
+                .findFirst();
     }
 
     /** Tells whether a habit of his may stand behind a rear that lets go in a phase. */

@@ -16,10 +16,8 @@ import setwright.core.standing.TimeCost;
  * axle go, they just push, or just turn more than they should.
  */
 final class LevelPattern {
-    /** An effect below a quarter of a typical setup change is not worth a change. */
-    static final double LEAST_RAD = 0.25 * Yardstick.BALANCE_RAD;
     /** One that shows in every phase of every corner is with half of that. */
-    private static final double LEAST_EVERYWHERE_RAD = 0.5 * LEAST_RAD;
+    private static final double LEAST_EVERYWHERE_RAD = 0.5 * Yardstick.LEAST_RAD;
     /** A corner shows it with half of what the pool does. */
     private static final double SHOWS = 0.5;
 
@@ -77,7 +75,7 @@ final class LevelPattern {
                 .filter(all -> all.meanRad() * place.estimate().meanRad() > 0.0)
                 .map(all -> all.beyond(LEAST_EVERYWHERE_RAD))
                 .orElse(0.0);
-        return Math.max(place.estimate().beyond(LEAST_RAD), everywhere);
+        return Math.max(place.estimate().beyond(Yardstick.LEAST_RAD), everywhere);
     }
 
     private Finding finding(LevelPlace place) {

@@ -179,16 +179,16 @@ final class SlidePattern {
         Estimate level = belief.at(phase, speed).orElse(BalanceBelief.UNKNOWN);
         if (belief.measured()) {
             // a car in good order slides as well: what it does more of is in the level already
-            return level.meanRad() < 0.0 ? level.beyond(LevelPattern.LEAST_RAD) : 0.0;
+            return level.meanRad() < 0.0 ? level.beyond(Yardstick.LEAST_RAD) : 0.0;
         }
         // the least that counts as a slide says nothing about the car: good drivers go that far
         double beyond = sizeRad - Slide.LEAST_RAD;
         if (level.meanRad() > 0.0) {
             // two witnesses against each other: nobody knows, and a change is no way to find out
-            double sure = level.after(-beyond, SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
+            double sure = level.after(-beyond, SLIDE_DOUBT_RAD).beyond(Yardstick.LEAST_RAD);
             return Math.min(sure, MOST_AGAINST);
         }
-        return level.after(-Math.min(beyond, MOST_TOLD_RAD), SLIDE_DOUBT_RAD).beyond(LevelPattern.LEAST_RAD);
+        return level.after(-Math.min(beyond, MOST_TOLD_RAD), SLIDE_DOUBT_RAD).beyond(Yardstick.LEAST_RAD);
     }
 
     /**

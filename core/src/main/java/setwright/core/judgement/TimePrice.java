@@ -43,7 +43,7 @@ final class TimePrice {
 
     /** Share of a loss that a problem of some size can be charged with: one that is worth no change counts in proportion. */
     static double charged(double sizeRad) {
-        return Math.min(1.0, sizeRad / LevelPattern.LEAST_RAD);
+        return Math.min(1.0, sizeRad / Yardstick.LEAST_RAD);
     }
 
     /**

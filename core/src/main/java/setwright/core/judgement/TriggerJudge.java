@@ -20,7 +20,7 @@ final class TriggerJudge {
      * Counts for an item that stands out but whose effect the replay hardly shows, rad: dampers act for a moment only. A third
      * of the least level that is worth a change; from a fifth to ten times of it the tuning cases are told as well.
      */
-    private static final double LEAST_EFFECT_RAD = LevelPattern.LEAST_RAD / 3.0;
+    private static final double LEAST_EFFECT_RAD = Yardstick.LEAST_RAD / 3.0;
     /** Below it an item counts as ordinary: one of two dozen that stand near the middle would be. */
     private static final double STANDS_OUT = 0.3;
     /** An item that does the opposite by more than this does not make the problem, rad. */

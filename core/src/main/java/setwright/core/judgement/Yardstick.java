@@ -14,6 +14,9 @@ public final class Yardstick {
     /** Change of the balance angle, rad. */
     public static final double BALANCE_RAD = Math.toRadians(0.56);
 
+    /** A balance that is off by less, or an effect that is smaller, is not worth a change: a quarter of what a typical one does, rad. */
+    public static final double LEAST_RAD = 0.25 * BALANCE_RAD;
+
     /** Lap times of runs with the same setup differ by as much (our choice: no publication was found; common practice speaks of a tenth). */
     public static final double RUN_TIME_SHARE = 0.001;
 

@@ -15,6 +15,7 @@ import setwright.core.judgement.Certainty;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.SpeedRange;
+import setwright.core.judgement.Yardstick;
 import setwright.core.pooling.NormalHierarchy.Estimate;
 import setwright.core.pooling.PooledFinding.Belongs;
 import setwright.core.pooling.PooledFinding.ByDriver;
@@ -25,9 +26,6 @@ final class LevelPooling {
     private static final double DRIVERS_RAD = Math.toRadians(0.28);
     /** Spread between stints of one driver: half of that. */
     private static final double STINTS_RAD = 0.5 * DRIVERS_RAD;
-    /** What is worth a change, as with one stint. */
-    private static final double LEAST_RAD = Math.toRadians(0.14);
-
     /** A difference between drivers that is worth coaching: half of a typical setup change (our choice); styles differ by less. */
     private static final double APART_RAD = Math.toRadians(0.28);
 
@@ -128,7 +126,7 @@ final class LevelPooling {
         for (int j = 0; j < drivers.size(); j++) {
             Estimate own = beliefs.group(j);
             double doubt = Math.hypot(believed.get(j).orElseThrow().deviation(), own.deviation());
-            everyone = Math.min(everyone, NormalHierarchy.above(new Estimate(own.value(), doubt), LEAST_RAD));
+            everyone = Math.min(everyone, NormalHierarchy.above(new Estimate(own.value(), doubt), Yardstick.LEAST_RAD));
         }
         return Math.max(
                 everyone,
@@ -182,7 +180,7 @@ final class LevelPooling {
                     // of two drivers one has more and the other less: it is told once, of him who is further from
                     // balance
                     double own = size(j, place);
-                    boolean further = own > LEAST_RAD
+                    boolean further = own > Yardstick.LEAST_RAD
                             && IntStream.range(0, drivers.size()).allMatch(other -> size(other, place) <= own);
                     if (sure < Certainty.DRIVER || !further) {
                         return Optional.empty();
@@ -216,7 +214,7 @@ final class LevelPooling {
                     .flatMapToDouble(diagnosis -> PlaceLevels.laps(diagnosis, place.phase(), place.speed()))
                     .toArray();
             int seen = (int) Arrays.stream(laps)
-                    .filter(excess -> direction * excess > LEAST_RAD)
+                    .filter(excess -> direction * excess > Yardstick.LEAST_RAD)
                     .count();
             parts.add(new ByDriver(
                     drivers.get(j), direction * own.value(), own.deviation(), seen, laps.length, alone[j]));

@@ -8,13 +8,14 @@ final class ChoiceWords {
     private ChoiceWords() {}
 
     /**
-     * Returns it in one sentence.
+     * Returns it in one sentence, with a second one where it is little.
      *
      * @param turned    turns that were tried with few draws
      * @param replayed  of them, with all draws
      * @param alike     allowed ones that are worth as much as the best, the chosen one included
+     * @param lapS      a usual lap, s
      */
-    static String of(Candidate chosen, Finding target, int turned, int replayed, int alike) {
+    static String of(Candidate chosen, Finding target, int turned, int replayed, int alike, double lapS) {
         String looked = String.format(
                 Locale.ROOT,
                 "%d turns of items were tried in rough and the %d most promising replayed in full; ",
@@ -37,6 +38,9 @@ final class ChoiceWords {
                         chosen.score(),
                         Math.toDegrees(chosen.target().central()),
                         target.phase().place(),
-                        chosen.towardCure());
+                        chosen.towardCure())
+                + Slightness.warning(Math.abs(chosen.target().central()), chosen.score(), lapS)
+                        .map(warning -> " " + warning)
+                        .orElse("");
     }
 }

@@ -19,9 +19,6 @@ import setwright.core.limit.LapSimulator;
 
 /** The quickest lap of the car as believed, whoever drives: what tyres, brakes and engine allow in one setup and in another. */
 final class LimitLap {
-    /** Less is not shown of a lap time. */
-    private static final double SHOWN_S = 0.005;
-
     private final CarSheet sheet;
     private final double[] parameters;
     private final CarAssembler assembler;
@@ -65,7 +62,7 @@ final class LimitLap {
         return Optional.of(candidate)
                 .filter(Candidate::worthMaking)
                 .flatMap(open -> slowerS(open.turn().change()))
-                .filter(slower -> slower >= SHOWN_S)
+                .filter(slower -> slower >= Slightness.SHOWN_S)
                 .map(slower -> candidate.refusedToo(Refusal.of(
                         Refusal.Kind.SLOWER_AT_LIMIT,
                         Refusal.text(

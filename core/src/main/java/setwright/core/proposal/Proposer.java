@@ -9,12 +9,14 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.model.CarAssembler;
 import setwright.core.car.model.CarBelief;
+import setwright.core.circuit.Lap;
 import setwright.core.identification.Identifier;
 import setwright.core.identification.TracedStint;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Diagnosis;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Verdict;
+import setwright.core.numerics.Robust;
 import setwright.core.proposal.Candidate.PoolGain;
 import setwright.core.recording.Channel;
 import setwright.core.replay.DrivenLap;
@@ -47,6 +49,7 @@ public final class Proposer {
     private final LearntEffects learnt;
     private final DriversAnswer answer;
     private final GuardRails rails;
+    private final double lapS;
 
     private Proposer(
             Diagnosis diagnosis,
@@ -67,6 +70,8 @@ public final class Proposer {
                 new CarAssembler(sheet).build(car.middle()),
                 fastest(diagnosis),
                 Adviser.review(diagnosis, sheet).advice());
+        this.lapS = Robust.median(
+                diagnosis.stint().goodLaps().stream().mapToDouble(Lap::timeS).toArray());
     }
 
     /**
@@ -144,7 +149,7 @@ public final class Proposer {
             return none(
                     Optional.of(target),
                     refused,
-                    "No single change within the ranges of the sheet cures this without doing harm elsewhere.");
+                    "No single change within the ranges of the sheet does enough against this without doing harm elsewhere.");
         }
         List<Candidate> best = Ties.best(allowed);
         Candidate chosen = best.get(0);
@@ -157,7 +162,7 @@ public final class Proposer {
                 expectation.sentences(),
                 expectation.laps(),
                 expectation.refutation(),
-                ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size()));
+                ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size(), lapS));
     }
 
     private static List<List<SetupChange>> changes(List<Turn> turns) {
@@ -226,6 +231,12 @@ public final class Proposer {
                         new Refusal.Figure("slower_s", prediction.lapTimeS().central()),
                         new Refusal.Figure(
                                 "probability_slower", prediction.lapTimeS().probabilityPositive())));
+            }
+            if (refused.isEmpty()) {
+                Slightness.refusal(
+                                (moreUndersteer ? 1.0 : -1.0) * effect.central(),
+                                -prediction.lapTimeS().central())
+                        .ifPresent(refused::add);
             }
             return new Candidate(
                     turn,

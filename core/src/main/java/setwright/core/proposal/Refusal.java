@@ -40,6 +40,7 @@ public record Refusal(Kind kind, String words, Optional<Pool> where, List<Figure
         BUMP_STOPS("bump stops"),
         GROUND("ground"),
         NOT_SURE("not sure"),
+        TOO_LITTLE("too little"),
         HARM("harm elsewhere"),
         SLOWER("slower"),
         SLOWER_AT_LIMIT("slower at the limit");

@@ -136,14 +136,14 @@ final class TimeSinceTest {
     void aSmallProblemIsChargedInProportion() {
         TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
         for (double share : List.of(0.0, 0.25, 1.0)) {
-            Finding.Price price = since.price(share * LevelPattern.LEAST_RAD);
+            Finding.Price price = since.price(share * Yardstick.LEAST_RAD);
             assertThat(price.seconds()).isCloseTo(share, within(1.0e-12));
             assertThat(price.high() - price.low()).isCloseTo(share * 2.0 * 1.645 * 0.1, within(1.0e-12));
         }
-        assertThat(since.price(2.0 * LevelPattern.LEAST_RAD)).isEqualTo(since.price(LevelPattern.LEAST_RAD));
-        assertThat(since.sentence(finding(0.25 * LevelPattern.LEAST_RAD))).contains("25 % of that is its price");
+        assertThat(since.price(2.0 * Yardstick.LEAST_RAD)).isEqualTo(since.price(Yardstick.LEAST_RAD));
+        assertThat(since.sentence(finding(0.25 * Yardstick.LEAST_RAD))).contains("25 % of that is its price");
         TimeSince quicker = new TimeSince(new TimeSince.Difference(-1.0, 0.1), Map.of(), Optional.empty());
-        assertThat(quicker.price(0.25 * LevelPattern.LEAST_RAD).seconds())
+        assertThat(quicker.price(0.25 * Yardstick.LEAST_RAD).seconds())
                 .as("a gain is not the problem's")
                 .isEqualTo(-1.0);
     }

@@ -17,13 +17,18 @@ final class Promising {
 
     /** Returns a turn of an item of a sheet that is worth so much. */
     static Candidate of(CarSheet sheet, String name, long steps, double worthS) {
-        SetupItem item = sheet.item(name).orElseThrow();
-        return of(new Turn(item, item.value() + steps * item.step(), steps), worthS);
+        return of(sheet, name, steps, worthS, 1.0);
     }
 
-    private static Candidate of(Turn turn, double worthS) {
+    /** Returns one that moves the balance by a share of what the others do. */
+    static Candidate of(CarSheet sheet, String name, long steps, double worthS, double share) {
+        SetupItem item = sheet.item(name).orElseThrow();
+        return of(new Turn(item, item.value() + steps * item.step(), steps), worthS, share);
+    }
+
+    private static Candidate of(Turn turn, double worthS, double share) {
         Effect time = new Effect(-worthS, -worthS - 0.1, -worthS + 0.1, 0.05);
-        Effect balance = new Effect(-0.004, -0.007, -0.002, 0.04);
+        Effect balance = new Effect(-0.004, -0.007, -0.002, 0.04).times(share);
         Channel none = Channel.of(new double[] {0.0});
         Prediction prediction = new Prediction(
                 List.of(turn.change()),
