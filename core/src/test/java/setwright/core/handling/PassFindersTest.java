@@ -2,6 +2,7 @@ package setwright.core.handling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -112,10 +113,8 @@ final class PassFindersTest {
     @Test
     void aSteadyCornerShowsNoGesture() {
         PassWindow pass = ordinary();
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .isEmpty();
+        assertThat(hands(pass)).isEmpty();
     }
 
     @Test
@@ -125,59 +124,45 @@ final class PassFindersTest {
                 PassFindersTest::wheel,
                 t -> 0.0,
                 t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .anySatisfy(event -> {
-                    assertThat(event.kind()).isEqualTo(HandsEvent.Kind.CORRECTION);
-                    assertThat(event.sizeRad()).isBetween(0.8 * 0.03 * 12.0, 1.1 * 0.03 * 12.0);
-                });
+        assertThat(hands(pass)).anySatisfy(event -> {
+            assertThat(event.kind()).isEqualTo(HandsEvent.Kind.CORRECTION);
+            assertThat(event.sizeRad()).isBetween(0.8 * 0.03 * 12.0, 1.1 * 0.03 * 12.0);
+        });
     }
 
     @Test
     void aDipThatThePathFollowsIsNone() {
         DoubleUnaryOperator both = t -> wheel(t) - 0.03 * Math.exp(-Math.pow((t - 4.8) / 0.15, 2));
         PassWindow pass = pass(both, both, t -> 0.0, t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .noneMatch(event -> event.kind() == HandsEvent.Kind.CORRECTION);
+        assertThat(hands(pass)).noneMatch(event -> event.kind() == HandsEvent.Kind.CORRECTION);
     }
 
     @Test
     void moreLockWithoutATighterPathIsWindingOn() {
-        PassWindow pass = pass(
-                t -> wheel(t) + 0.03 * smooth(Math.max(0.0, Math.min(1.0, (t - 4.4) / 0.5))) * (t < 6.0 ? 1.0 : 0.0),
-                PassFindersTest::wheel,
-                t -> 0.0,
-                t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
+        PassWindow pass = pass(PassFindersTest::woundOn, PassFindersTest::wheel, t -> 0.0, t -> Math.max(0.0, t - 5.5));
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .anyMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+        assertThat(hands(pass)).anyMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
     }
 
     @Test
     void moreLockWhileThePathTightensEverSoLittleIsNone() {
         PassWindow pass = pass(
-                t -> wheel(t) + 0.03 * smooth(Math.max(0.0, Math.min(1.0, (t - 4.4) / 0.5))) * (t < 6.0 ? 1.0 : 0.0),
+                PassFindersTest::woundOn,
                 t -> wheel(t) * (1.0 + 0.03 * Math.max(0.0, t - 4.0)),
                 t -> 0.0,
                 t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+        assertThat(hands(pass)).noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
     }
 
     @Test
     void lockThatOnlyComesBackToWhatTheCarAsksForIsNoWindingOn() {
         DoubleUnaryOperator slide = t -> wheel(t) - 0.03 * Math.exp(-Math.pow((t - 4.8) / 0.15, 2));
         PassWindow pass = pass(slide, PassFindersTest::wheel, t -> 0.0, t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
+        assertThat(hands(pass)).noneMatch(event -> event.kind() == HandsEvent.Kind.WIND_ON);
     }
 
     @Test
@@ -188,10 +173,8 @@ final class PassFindersTest {
                 PassFindersTest::wheel,
                 t -> 0.0,
                 t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .noneMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
+        assertThat(hands(pass)).noneMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
     }
 
     @Test
@@ -204,10 +187,8 @@ final class PassFindersTest {
                 PassFindersTest::wheel,
                 t -> 0.0,
                 t -> Math.max(0.0, t - 5.5));
-        PassMarks marks = MarkFinder.find(pass);
 
-        assertThat(HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD))
-                .anyMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
+        assertThat(hands(pass)).anyMatch(event -> event.kind() == HandsEvent.Kind.HOLD);
     }
 
     @Test
@@ -224,5 +205,14 @@ final class PassFindersTest {
         assertThat(habits.liftAfter()).isBetween(0.35, 0.45);
         assertThat(habits.coastS()).isBetween(0.5, 0.7);
         assertThat(habits.overlapS()).isZero();
+    }
+
+    private static double woundOn(double t) {
+        return wheel(t) + 0.03 * smooth(Math.max(0.0, Math.min(1.0, (t - 4.4) / 0.5))) * (t < 6.0 ? 1.0 : 0.0);
+    }
+
+    private static List<HandsEvent> hands(PassWindow pass) {
+        PassMarks marks = MarkFinder.find(pass);
+        return HandsFinder.find(pass, marks, PhaseSplitter.split(pass, marks), 12.0, NOISE_RAD);
     }
 }
