@@ -14,6 +14,7 @@ import setwright.core.replay.Prediction;
 /** A phase elsewhere that gets worse by more than the target gets better. */
 final class Harm {
     private static final double SHOWN_S = 0.0005;
+    private static final double SHOWN_DEG = 0.005;
 
     private Harm() {}
 
@@ -45,7 +46,7 @@ final class Harm {
                 harmed.pool().phase().place(),
                 harmed.pool().speedClass().map(SpeedClass::words).orElse("all"));
         String gains = gained >= SHOWN_S ? Refusal.text("%.3f s", gained) : "nothing that shows";
-        String words = -harmed.gainS() < SHOWN_S
+        String words = -harmed.gainS() < SHOWN_S || Math.abs(moved) < SHOWN_DEG
                 ? Refusal.text("the target gains %s, and the balance %s gets a little worse", gains, place)
                 : Refusal.text(
                         "it would upset the balance %s%s: by balance alone that costs %.3f s a lap, and the target gains %s",

@@ -76,6 +76,16 @@ final class HarmTest {
     }
 
     @Test
+    void aMoveThatDoesNotShowIsToldWithoutFigures() {
+        assertThat(Harm.of(
+                        List.of(gain(Phase.MID, SpeedClass.LOW, 0.0), gain(Phase.EXIT, SpeedClass.LOW, -0.001)),
+                        moving(Phase.EXIT, SpeedClass.LOW, -0.004),
+                        SLOW_MID))
+                .map(Refusal::words)
+                .hasValueSatisfying(words -> assertThat(words).endsWith("gets a little worse"));
+    }
+
+    @Test
     void smallerHarmIsBorne() {
         assertThat(Harm.of(
                         List.of(gain(Phase.MID, SpeedClass.LOW, 0.10), gain(Phase.EXIT, SpeedClass.LOW, -0.09)),
