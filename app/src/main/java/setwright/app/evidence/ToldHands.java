@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import setwright.core.handling.CornerPass;
 import setwright.core.handling.HandsEvent;
 import setwright.core.judgement.Diagnosis;
-import setwright.core.slip.HandsReading;
 
 /** Leaves of the gestures of the hands those that people are told: without its axle near its peak a hold or winding on proves nothing. */
 public final class ToldHands {
@@ -17,20 +16,14 @@ public final class ToldHands {
     /** Returns the passes of a diagnosis with these gestures only. */
     public static List<CornerPass> of(Diagnosis diagnosis) {
         Set<Place> borneOut = diagnosis.axles().stream()
-                .flatMap(axles -> axles.hands().stream())
-                .filter(HandsReading::borneOut)
+                .flatMap(axles -> axles.borneOut().stream())
                 .map(reading -> new Place(reading.lap(), reading.corner(), reading.event()))
                 .collect(Collectors.toSet());
         return diagnosis.passes().stream()
                 .map(pass -> pass.with(pass.hands().stream()
-                        .filter(event ->
-                                seen(event.kind()) || borneOut.contains(new Place(pass.lap(), pass.corner(), event)))
+                        .filter(event -> event.kind().seenByItself()
+                                || borneOut.contains(new Place(pass.lap(), pass.corner(), event)))
                         .toList()))
                 .toList();
-    }
-
-    /** Movements that the trace itself shows, whatever the axles did. */
-    private static boolean seen(HandsEvent.Kind kind) {
-        return kind == HandsEvent.Kind.CORRECTION || kind == HandsEvent.Kind.SAWING;
     }
 }

@@ -31,7 +31,7 @@ final class AxlesJsonWriter {
                                         known(event.durationS()),
                                         known(event.slipRatio())))
                                 .toList()),
-                hands(axles.hands()),
+                hands(axles.borneOut()),
                 new AxlesJson.Sources(axles.trace().yawMeasured(), axles.trace().lateralMeasured()));
     }
 
@@ -61,7 +61,6 @@ final class AxlesJsonWriter {
         for (HandsEvent.Kind kind : HandsEvent.Kind.values()) {
             for (HandsReading.Cause cause : HandsReading.Cause.values()) {
                 List<HandsReading> own = readings.stream()
-                        .filter(HandsReading::borneOut)
                         .filter(reading -> reading.event().kind() == kind && reading.cause() == cause)
                         .toList();
                 if (!own.isEmpty()) {

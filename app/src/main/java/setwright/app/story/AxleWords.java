@@ -87,8 +87,7 @@ final class AxleWords {
     }
 
     private static long count(AxleEvidence axles, HandsReading.Cause cause) {
-        return axles.hands().stream()
-                .filter(HandsReading::borneOut)
+        return axles.borneOut().stream()
                 .filter(reading -> reading.cause() == cause)
                 .count();
     }

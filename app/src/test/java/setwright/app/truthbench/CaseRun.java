@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 import setwright.core.simulation.driver.DrivenStint;
 import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.Logger;
@@ -26,38 +24,28 @@ final class CaseRun {
         Driven driven = Driven.of(drawn);
         Optional<DrivenStint> goodDay = baseline ? driven.goodDay() : Optional.empty();
         CaseTruth truth = CaseTruth.of(driven, goodDay);
-        try {
-            Path folder = keep.isPresent()
-                    ? Files.createDirectories(keep.get().resolve(String.format("case-%03d", drawn.number())))
-                    : Files.createTempDirectory("truthbench");
-            try {
-                return judged(driven, goodDay, truth, folder, keep.isPresent());
-            } finally {
-                if (keep.isEmpty()) {
-                    remove(folder);
-                }
-            }
+        try (CaseFolder folder = CaseFolder.of(drawn, keep)) {
+            return judged(driven, goodDay, truth, folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Outcome judged(
-            Driven driven, Optional<DrivenStint> goodDay, CaseTruth truth, Path folder, boolean noted)
+    private static Outcome judged(Driven driven, Optional<DrivenStint> goodDay, CaseTruth truth, CaseFolder folder)
             throws IOException {
         BenchCase benchCase = driven.last();
         LoggedTable table = Logger.log(driven.recorded().history(), driven.sheet(), benchCase.logger());
-        CaseFiles files = CaseFiles.write(folder, "stint1", benchCase, table);
+        CaseFiles files = CaseFiles.write(folder.path(), "stint1", benchCase, table);
         Optional<CaseFiles> good = Optional.empty();
         if (goodDay.isPresent()) {
-            good = Optional.of(logged(driven.last().inGoodOrder(), goodDay.get(), folder));
+            good = Optional.of(logged(driven.last().inGoodOrder(), goodDay.get(), folder.path()));
         }
         CaseAnswer answer = CaseAnswer.of(files, good, truth.named(benchCase.trigger()));
         Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
         Outcome outcome =
                 Outcome.of(driven, truth, answer, proposed, Reading.faults(answer, table, benchCase.logger()));
-        if (noted) {
-            Files.writeString(folder.resolve("truth.txt"), Notes.of(driven, truth, outcome));
+        if (folder.kept()) {
+            Files.writeString(folder.path().resolve("truth.txt"), Notes.of(driven, truth, outcome));
         }
         return outcome;
     }
@@ -65,14 +53,5 @@ final class CaseRun {
     private static CaseFiles logged(BenchCase good, DrivenStint stint, Path folder) throws IOException {
         LoggedTable table = Logger.log(stint.history(), good.car().sheet(), good.logger());
         return CaseFiles.write(folder, "baseline", good, table);
-    }
-
-    /** Removes a folder with all that is in it. */
-    static void remove(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
-        }
     }
 }

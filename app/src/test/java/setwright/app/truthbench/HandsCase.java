@@ -2,8 +2,6 @@ package setwright.app.truthbench;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import setwright.core.car.CarSheet;
@@ -29,22 +27,17 @@ final class HandsCase {
      */
     static HandsTally tally(BenchCase drawn) {
         Driven driven = Driven.recorded(drawn);
-        try {
-            Path folder = Files.createTempDirectory("truthbench");
-            try {
-                return tally(
-                        driven.recorded(),
-                        CaseFiles.write(
-                                folder,
-                                "stint1",
-                                driven.last(),
-                                Logger.log(
-                                        driven.recorded().history(),
-                                        driven.sheet(),
-                                        driven.last().logger())));
-            } finally {
-                CaseRun.remove(folder);
-            }
+        try (CaseFolder folder = CaseFolder.of(drawn, Optional.empty())) {
+            return tally(
+                    driven.recorded(),
+                    CaseFiles.write(
+                            folder.path(),
+                            "stint1",
+                            driven.last(),
+                            Logger.log(
+                                    driven.recorded().history(),
+                                    driven.sheet(),
+                                    driven.last().logger())));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -108,9 +108,7 @@ record HandsTally(Map<Row, HandsScore> scores) {
     private static List<HandsReading> of(Kind kind, boolean axle, List<HandsReading> found) {
         return found.stream()
                 .filter(reading -> reading.event().kind() == kind)
-                .filter(reading -> !axle
-                        || reading.cause() == HandsReading.Cause.FRONT
-                        || reading.cause() == HandsReading.Cause.REAR)
+                .filter(reading -> !axle || reading.cause().isAxle())
                 .toList();
     }
 

@@ -29,6 +29,11 @@ public record HandsEvent(Kind kind, Phase phase, double stationM, double timeS, 
             this.words = words;
         }
 
+        /** Tells whether the trace itself shows it, whatever the axles did; a hold and winding on look like ordinary steering. */
+        public boolean seenByItself() {
+            return this == CORRECTION || this == SAWING;
+        }
+
         /** Returns the word a person reads. */
         public String words() {
             return words;

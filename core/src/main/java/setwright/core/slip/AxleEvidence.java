@@ -36,6 +36,11 @@ public record AxleEvidence(
                 axles, curves.get(0), curves.get(1), WheelEventFinder.find(stint, trace, sheet), List.of());
     }
 
+    /** Returns the gestures that the laps bear out, in the same order. */
+    public List<HandsReading> borneOut() {
+        return hands.stream().filter(HandsReading::borneOut).toList();
+    }
+
     /**
      * Returns the same with what the hands did about it.
      *

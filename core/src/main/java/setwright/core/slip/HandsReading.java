@@ -20,10 +20,7 @@ public record HandsReading(int lap, int corner, HandsEvent event, Cause cause, d
      * winding on look like ordinary steering, and are told only where the axle that they would answer was near its peak.
      */
     public boolean borneOut() {
-        return switch (event.kind()) {
-            case CORRECTION, SAWING -> true;
-            case HOLD, WIND_ON -> cause == Cause.FRONT || cause == Cause.REAR;
-        };
+        return event.kind().seenByItself() || cause.isAxle();
     }
 
     /** What hands answer. */
@@ -41,6 +38,11 @@ public record HandsReading(int lap, int corner, HandsEvent event, Cause cause, d
 
         Cause(String words) {
             this.words = words;
+        }
+
+        /** Tells whether it is an axle near its peak. */
+        public boolean isAxle() {
+            return this == FRONT || this == REAR;
         }
 
         /** Returns the words a person reads; also the value in JSON. */
