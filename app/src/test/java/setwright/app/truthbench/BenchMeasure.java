@@ -225,11 +225,11 @@ enum BenchMeasure {
                         .isPresent());
     }
 
-    /** The truth has an error of its own, from the scatter of the laps. */
     private static boolean technique(Outcome outcome) {
         return outcome.benchCase().kind() == Kind.TECHNIQUE && outcome.driving().consistent();
     }
 
+    /** The truth has an error of its own, from the scatter of the laps. */
     private static boolean priceCovers(Outcome outcome) {
         return priceCovers(outcome, SURE);
     }

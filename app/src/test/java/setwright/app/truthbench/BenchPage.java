@@ -59,8 +59,21 @@ final class BenchPage {
 
     private static final String HABITS = "By age of the habit";
 
-    private static final Set<String> CHANGED_BY_A_BASELINE =
-            Set.of("Totals", "By fault", HABITS, "By car", "By channels", "Misses by kind", "Agreement, degrees");
+    private static final String STRENGTH = "By strength of what is wrong";
+    private static final String SURE_FINDING = "How sure a finding is: of its axle";
+    private static final String SURE_TRIGGER = "How sure a trigger is, of findings of the right axle";
+
+    private static final Set<String> CHANGED_BY_A_BASELINE = Set.of(
+            "Totals",
+            "By fault",
+            STRENGTH,
+            HABITS,
+            "By car",
+            "By channels",
+            "Misses by kind",
+            SURE_FINDING,
+            SURE_TRIGGER,
+            "Agreement, degrees");
 
     private static final String HELD_HEAD = """
             ## Truth bench with a baseline
@@ -79,6 +92,7 @@ final class BenchPage {
         Map<String, Table> tables = new LinkedHashMap<>();
         tables.put("Totals", BenchTables.totals(outcomes));
         tables.put("By fault", BenchTables.byFault(outcomes));
+        tables.put(STRENGTH, BenchTables.byStrength(outcomes));
         tables.put(
                 HABITS,
                 BenchTables.by(
@@ -135,6 +149,8 @@ final class BenchPage {
                         outcome -> outcome.top()
                                 .map(finding -> finding.trigger().words())
                                 .orElse("no finding")));
+        tables.put(SURE_FINDING, HowSure.findings(outcomes).table());
+        tables.put(SURE_TRIGGER, HowSure.triggers(outcomes).table());
         tables.put("Failures", BenchTables.failures(outcomes));
         tables.put("Excess of balanced cars, degrees", Calibration.healthy(outcomes));
         tables.put("Error of the balance angle, degrees", Calibration.angleError(outcomes));

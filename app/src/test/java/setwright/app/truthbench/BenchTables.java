@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import setwright.app.scoreboard.Count;
 import setwright.app.scoreboard.Table;
+import setwright.core.judgement.Yardstick;
 import setwright.core.replay.Effect;
 
 /** Outcomes as tables. */
@@ -23,6 +24,19 @@ final class BenchTables {
             BenchMeasure.VERDICT,
             BenchMeasure.GATE,
             BenchMeasure.PRICE);
+
+    private static final List<BenchMeasure> BY_STRENGTH = List.of(
+            BenchMeasure.TOP_PROBLEM,
+            BenchMeasure.KNOWABLE,
+            BenchMeasure.MEASURABLE,
+            BenchMeasure.BALANCE,
+            BenchMeasure.PHASE,
+            BenchMeasure.SPEED,
+            BenchMeasure.TRIGGER,
+            BenchMeasure.VERDICT);
+
+    /** Upper ends of the ranges, in typical setup changes. */
+    private static final double[] STRENGTHS = {0.5, 0.75, 1.0, Double.POSITIVE_INFINITY};
 
     private BenchTables() {}
 
@@ -63,6 +77,43 @@ final class BenchTables {
         return new Table(headers(what), rows);
     }
 
+    /** One row for each range of how much the balance truly differs, in parts of a typical setup change. */
+    static Table byStrength(List<Outcome> outcomes) {
+        List<List<String>> rows = new ArrayList<>();
+        double from = 0.0;
+        for (double part : STRENGTHS) {
+            double low = from;
+            double high = part * Yardstick.BALANCE_RAD;
+            List<Outcome> here = outcomes.stream()
+                    .filter(outcome -> outcome.wanted()
+                            .filter(problem -> problem.strengthRad() >= low && problem.strengthRad() < high)
+                            .isPresent())
+                    .toList();
+            if (!here.isEmpty()) {
+                rows.add(strengthRow(low, high, here));
+            }
+            from = high;
+        }
+        List<String> headers = new ArrayList<>(List.of("strength deg", "cases"));
+        BY_STRENGTH.forEach(measure -> headers.add(measure.words()));
+        return new Table(headers, rows);
+    }
+
+    private static List<String> strengthRow(double low, double high, List<Outcome> here) {
+        List<String> row = new ArrayList<>();
+        row.add(
+                Double.isInfinite(high)
+                        ? String.format(Locale.ROOT, "%.2f and more", Math.toDegrees(low))
+                        : String.format(Locale.ROOT, "%.2f to %.2f", Math.toDegrees(low), Math.toDegrees(high)));
+        row.add(Integer.toString(here.size()));
+        BY_STRENGTH.forEach(measure -> row.add(slashed(measure.over(here))));
+        return row;
+    }
+
+    private static String slashed(Count count) {
+        return count.of() == 0 ? "-" : count.hit() + "/" + count.of();
+    }
+
     private static List<String> headers(String what) {
         List<String> headers = new ArrayList<>(List.of(what, "cases", "weak", "strength deg", "price s"));
         BY_FAULT.forEach(measure -> headers.add(measure.words().replace("its ", "")));
@@ -83,10 +134,7 @@ final class BenchTables {
                 .flatMap(outcome -> outcome.price().stream())
                 .map(price -> price.seconds())
                 .toList()));
-        BY_FAULT.forEach(measure -> {
-            Count count = measure.over(cases);
-            row.add(count.of() == 0 ? "-" : count.hit() + "/" + count.of());
-        });
+        BY_FAULT.forEach(measure -> row.add(slashed(measure.over(cases))));
         return row;
     }
 

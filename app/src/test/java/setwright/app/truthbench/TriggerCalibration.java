@@ -3,14 +3,10 @@ package setwright.app.truthbench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import setwright.app.scoreboard.Count;
 import setwright.app.scoreboard.Home;
-import setwright.app.scoreboard.Table;
-import setwright.app.truthbench.TriggerFit.Named;
 import setwright.core.car.CarSheet;
 import setwright.core.circuit.StintBuilder;
 import setwright.core.judgement.Trigger;
@@ -28,7 +24,7 @@ import setwright.intake.car.CarSheetReader;
 public final class TriggerCalibration {
     private static final String BEGIN = "<!-- trigger: begin -->\n";
     private static final String END = "<!-- trigger: end -->\n";
-    private static final double[] EDGES = {0.0, 0.4, 0.55, 0.7, 1.0};
+    static final double[] EDGES = {0.0, 0.4, 0.55, 0.7, 1.0};
 
     private TriggerCalibration() {}
 
@@ -69,63 +65,9 @@ public final class TriggerCalibration {
     }
 
     private static String section(String title, List<TriggerCase> cases, Witness witness) {
-        List<Named> named = TriggerFit.crossValidated(cases, witness);
-        return "### " + title + "\n\n" + reliability(named).markdown() + "\n"
-                + String.format(Locale.ROOT, "Expected calibration error: %.2f.%n%n", error(named));
-    }
-
-    /** The reliability diagram as a table: one row for each range of stated probability. */
-    static Table reliability(List<Named> named) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i + 1 < EDGES.length; i++) {
-            List<Named> here = within(named, i);
-            if (!here.isEmpty()) {
-                rows.add(row(String.format(Locale.ROOT, "%.2f to %.2f", EDGES[i], EDGES[i + 1]), here));
-            }
-        }
-        rows.add(row("all", named));
-        return new Table(
-                List.of("stated", "mean stated %", "right", "right %", "95 % interval", "stated (-) and right (#)"),
-                rows);
-    }
-
-    private static List<String> row(String name, List<Named> here) {
-        Count count = new Count((int) here.stream().filter(Named::right).count(), here.size());
-        double stated = stated(here);
-        return List.of(
-                name,
-                String.format(Locale.ROOT, "%.0f", 100.0 * stated),
-                count.toString(),
-                String.format(Locale.ROOT, "%.0f", 100.0 * count.share()),
-                Interval.of(count).toString(),
-                "`" + bar('-', stated) + "` `" + bar('#', count.share()) + "`");
-    }
-
-    private static String bar(char mark, double share) {
-        return String.valueOf(mark).repeat((int) Math.round(20.0 * share));
-    }
-
-    /** Expected calibration error: mean distance between what is stated and what is right, over the ranges. */
-    static double error(List<Named> named) {
-        double sum = 0.0;
-        for (int i = 0; i + 1 < EDGES.length; i++) {
-            List<Named> here = within(named, i);
-            if (!here.isEmpty()) {
-                double right = here.stream().filter(Named::right).count() / (double) here.size();
-                sum += here.size() * Math.abs(stated(here) - right) / named.size();
-            }
-        }
-        return sum;
-    }
-
-    private static List<Named> within(List<Named> named, int range) {
-        return named.stream()
-                .filter(each -> each.probability() > EDGES[range] && each.probability() <= EDGES[range + 1])
-                .toList();
-    }
-
-    private static double stated(List<Named> here) {
-        return here.stream().mapToDouble(Named::probability).average().orElse(0.0);
+        Reliability reliability = new Reliability(TriggerFit.crossValidated(cases, witness), EDGES);
+        return "### " + title + "\n\n" + reliability.table().markdown() + "\n"
+                + String.format(Locale.ROOT, "Expected calibration error: %.2f.%n%n", reliability.error());
     }
 
     /** Returns a page with the text between the marks replaced, or added at the end. */

@@ -19,14 +19,6 @@ final class TriggerFit {
 
     private TriggerFit() {}
 
-    /**
-     * A trigger named before its case was looked at.
-     *
-     * @param probability  as stated, by a fit on all other cases
-     * @param right        whether the mechanism's trigger was named
-     */
-    record Named(double probability, boolean right) {}
-
     /** Returns the cases in which a witness speaks. */
     static List<TriggerCase> heard(List<TriggerCase> cases, Witness witness) {
         return cases.stream()
@@ -54,9 +46,9 @@ final class TriggerFit {
         return sum;
     }
 
-    /** Returns the answer to each case by a fit on the others. */
-    static List<Named> crossValidated(List<TriggerCase> cases, Witness witness) {
-        List<Named> named = new ArrayList<>();
+    /** Returns how sure each case is told by a fit on the others, and whether the mechanism's trigger is named. */
+    static List<Stated> crossValidated(List<TriggerCase> cases, Witness witness) {
+        List<Stated> named = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
             TriggerCase each = cases.get(i);
             List<TriggerCase> others = new ArrayList<>(cases);
@@ -64,7 +56,7 @@ final class TriggerFit {
             Map<Trigger, Double> answer = each.evidence().probabilities(Map.of(witness, weight(others, witness)));
             Map.Entry<Trigger, Double> first =
                     answer.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
-            named.add(new Named(first.getValue(), first.getKey() == each.truth()));
+            named.add(new Stated(first.getValue(), first.getKey() == each.truth()));
         }
         return named;
     }

@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import setwright.app.truthbench.TriggerFit.Named;
 import setwright.core.judgement.TriggerEvidence.Witness;
 
 final class TriggerFitTest {
@@ -26,22 +25,14 @@ final class TriggerFitTest {
     /** A judge that is no better than he says would fail as often as not; far from it means that the cases are not those of the fit. */
     @Test
     void whatIsStatedIsAboutWhatIsRight() {
-        List<Named> named =
+        List<Stated> named =
                 TriggerFit.crossValidated(TriggerFit.heard(TriggerCase.kept(), Witness.SETUP), Witness.SETUP);
-        double stated = named.stream().mapToDouble(Named::probability).average().orElseThrow();
-        double right = named.stream().filter(Named::right).count() / (double) named.size();
+        double stated =
+                named.stream().mapToDouble(Stated::probability).average().orElseThrow();
+        double right = named.stream().filter(Stated::right).count() / (double) named.size();
 
         double twoStandardErrors = 2.0 * Math.sqrt(stated * (1.0 - stated) / named.size());
         assertThat(right).isCloseTo(stated, within(twoStandardErrors));
-    }
-
-    @Test
-    void theErrorOfCalibrationIsTheDistanceOfStatedAndRight() {
-        List<Named> named =
-                List.of(new Named(0.8, true), new Named(0.8, false), new Named(0.3, false), new Named(0.3, false));
-
-        double roundOff = 1.0e-12;
-        assertThat(TriggerCalibration.error(named)).isCloseTo(0.3, within(roundOff)); // by hand: (0.3 + 0.3) / 2
     }
 
     @Test
