@@ -5,6 +5,7 @@ import java.util.Optional;
 import setwright.app.world.RecordingWriter;
 import setwright.app.world.WorldCar;
 import setwright.core.car.SetupChange;
+import setwright.core.car.model.Parameter;
 import setwright.core.simulation.driver.DriverStyle;
 import setwright.core.simulation.layout.CircuitPlan;
 import setwright.core.simulation.logger.LoggerPlan;
@@ -66,11 +67,17 @@ record BenchCase(
         return number % 2 == 1;
     }
 
-    /** Returns another day of the same driver with the same car in good order, recorded by the same logger. */
-    BenchCase inGoodOrder() {
+    /**
+     * Returns another day of the same driver with the same car in good order, recorded by the same logger.
+     *
+     * @param gripShare  how much more the tyres gripped then, and less in every other pair of cases
+     */
+    BenchCase inGoodOrder(double gripShare) {
         DriverStyle then = kind == Kind.TECHNIQUE && !habitInBaseline() ? cured : style;
+        double[] thatDay = balanced.clone();
+        thatDay[Parameter.GRIP.index()] += Math.log1p(number % 4 < 2 ? gripShare : -gripShare);
         return with(
-                balanced,
+                thatDay,
                 List.of(),
                 then,
                 then,

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import setwright.app.scoreboard.Count;
 import setwright.app.scoreboard.Home;
@@ -45,7 +46,7 @@ record BenchFloor(long seed, int cases, Map<BenchMeasure, Count> totals) {
     /** A car that nobody can keep on the road is left out, as in a whole run. */
     private static Optional<Outcome> driven(BenchCase drawn) {
         try {
-            return Optional.of(CaseRun.run(drawn, Optional.empty(), false));
+            return Optional.of(CaseRun.run(drawn, Optional.empty(), OptionalDouble.empty()));
         } catch (Driven.Undriveable e) {
             return Optional.empty();
         }

@@ -36,6 +36,13 @@ final class BenchPageTest {
         assertThat(BenchOptions.read(List.of()).orElseThrow().seed()).isEqualTo(BenchOptions.TUNING_SEED);
         assertThat(BenchOptions.read(List.of("--record", "--seed", "1"))).isEmpty();
         assertThat(BenchOptions.read(List.of("--record", "--cases", "10"))).isEmpty();
+        assertThat(BenchOptions.read(List.of("--record", "--baseline", "--grip", "2")))
+                .isEmpty();
+        assertThat(BenchOptions.read(List.of("--grip", "2"))).isEmpty();
+        assertThat(BenchOptions.read(List.of("--baseline", "--grip", "2"))
+                        .orElseThrow()
+                        .otherDay())
+                .hasValue(0.02);
         assertThat(BenchOptions.read(List.of("--cases", "few"))).isEmpty();
         assertThat(BenchOptions.read(List.of("--only", "balanced", "--cases", "3"))
                         .orElseThrow()

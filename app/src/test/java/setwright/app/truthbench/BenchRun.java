@@ -58,7 +58,7 @@ record BenchRun(List<Outcome> outcomes, int lost, List<String> undriveable) {
             BenchOptions options, int number, Consumer<String> progress, List<String> undriveable) {
         BenchCase drawn = CaseDraw.draw(options.seed(), number, options.only());
         try {
-            Outcome outcome = CaseRun.run(drawn, options.keep(), options.baseline());
+            Outcome outcome = CaseRun.run(drawn, options.keep(), options.otherDay());
             TrueDriving driving = outcome.driving();
             progress.accept(String.format(
                     java.util.Locale.ROOT,

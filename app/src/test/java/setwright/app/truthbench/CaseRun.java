@@ -5,7 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import setwright.core.simulation.driver.DrivenStint;
+import java.util.OptionalDouble;
 import setwright.core.simulation.logger.LoggedTable;
 import setwright.core.simulation.logger.Logger;
 
@@ -17,13 +17,13 @@ final class CaseRun {
      * Runs a case.
      *
      * @param keep      where its files stay; empty for a folder that is gone afterwards
-     * @param baseline  whether the answer may hold it against a stint of the car in good order
+     * @param baseline  how much more grip there was on another day in good order, or less; empty where no such day may be asked
      * @throws Driven.Undriveable when the car was lost in every mood
      */
-    static Outcome run(BenchCase drawn, Optional<Path> keep, boolean baseline) {
+    static Outcome run(BenchCase drawn, Optional<Path> keep, OptionalDouble baseline) {
         Driven driven = Driven.of(drawn);
-        Optional<DrivenStint> goodDay = baseline ? driven.goodDay() : Optional.empty();
-        CaseTruth truth = CaseTruth.of(driven, goodDay);
+        Optional<GoodDay> goodDay = baseline.isPresent() ? driven.goodDay(baseline.getAsDouble()) : Optional.empty();
+        CaseTruth truth = CaseTruth.of(driven, goodDay.map(GoodDay::driven));
         try (CaseFolder folder = CaseFolder.of(drawn, keep)) {
             return judged(driven, goodDay, truth, folder);
         } catch (IOException e) {
@@ -31,14 +31,14 @@ final class CaseRun {
         }
     }
 
-    private static Outcome judged(Driven driven, Optional<DrivenStint> goodDay, CaseTruth truth, CaseFolder folder)
+    private static Outcome judged(Driven driven, Optional<GoodDay> goodDay, CaseTruth truth, CaseFolder folder)
             throws IOException {
         BenchCase benchCase = driven.last();
         LoggedTable table = Logger.log(driven.recorded().history(), driven.sheet(), benchCase.logger());
         CaseFiles files = CaseFiles.write(folder.path(), "stint1", benchCase, table);
         Optional<CaseFiles> good = Optional.empty();
         if (goodDay.isPresent()) {
-            good = Optional.of(logged(driven.last().inGoodOrder(), goodDay.get(), folder.path()));
+            good = Optional.of(logged(goodDay.get(), folder.path()));
         }
         CaseAnswer answer = CaseAnswer.of(files, good, truth.named(benchCase.trigger()));
         Optional<ProposedChange> proposed = ProposedChange.of(driven, truth, answer);
@@ -50,8 +50,9 @@ final class CaseRun {
         return outcome;
     }
 
-    private static CaseFiles logged(BenchCase good, DrivenStint stint, Path folder) throws IOException {
-        LoggedTable table = Logger.log(stint.history(), good.car().sheet(), good.logger());
+    private static CaseFiles logged(GoodDay day, Path folder) throws IOException {
+        BenchCase good = day.plan();
+        LoggedTable table = Logger.log(day.driven().history(), good.car().sheet(), good.logger());
         return CaseFiles.write(folder, "baseline", good, table);
     }
 }

@@ -70,11 +70,16 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
         throw new Undriveable(drawn.name());
     }
 
-    /** Returns what the same driver drives on another day in the car without its fault; empty when he loses it. */
-    Optional<DrivenStint> goodDay() {
-        BenchCase good = last.inGoodOrder();
-        return Optional.of(drive(good, line, balanced(), good.style()))
-                .filter(stint -> stint.lost().isEmpty());
+    /**
+     * Returns what the same driver drives on another day in the car without its fault; empty when he loses it.
+     *
+     * @param gripShare  how much more the tyres gripped then, or less
+     */
+    Optional<GoodDay> goodDay(double gripShare) {
+        BenchCase good = last.inGoodOrder(gripShare);
+        CarModel car = new CarAssembler(good.car().sheet()).build(good.parameters());
+        return Optional.of(new GoodDay(good, drive(good, line, car, good.style())))
+                .filter(day -> day.driven().lost().isEmpty());
     }
 
     /** Returns the true car as it was recorded. */
