@@ -16,6 +16,7 @@ import setwright.core.judgement.Trigger;
 import setwright.core.judgement.Verdict;
 import setwright.core.proposal.Candidate;
 import setwright.core.proposal.Proposal;
+import setwright.core.proposal.StandingOut;
 import setwright.core.trial.Trial;
 import setwright.core.trial.TrialTarget;
 
@@ -129,7 +130,16 @@ public final class DemoWords {
         if (!others.isEmpty()) {
             sentences.add("Next best: " + String.join("; ", others) + ".");
         }
-        story.proposal().ifPresent(proposal -> sentences.addAll(proposal.expect()));
+        story.proposal().ifPresent(proposal -> {
+            proposal.target()
+                    .flatMap(target -> StandingOut.words(
+                            best,
+                            proposal.others(),
+                            target,
+                            story.coached().answer().diagnosis().grounds().standing()))
+                    .ifPresent(sentences::add);
+            sentences.addAll(proposal.expect());
+        });
         sentences.add(Story.CAUTION);
         return sentences;
     }

@@ -17,9 +17,6 @@ import setwright.core.standing.SetupStanding.Yard;
 
 /** What the setup says for a finding and against it. */
 public final class SetupReasons {
-    /** What moves the balance by less is not worth a word: below what is worth a change by far. */
-    private static final double LEAST_RAD = Math.toRadians(0.05);
-
     private static final int MOST_NAMED = 3;
     /** In the outer sixth of a range on either side. */
     private static final double NEAR_AN_END = 0.33;
@@ -37,15 +34,10 @@ public final class SetupReasons {
         }
         Pool pool = finding.pool();
         double direction = finding.balance().direction();
-        List<ItemStanding> items = standing.unusual(pool);
-        List<ItemStanding> with = items.stream()
-                .filter(item -> direction * item.balanceRad(pool) >= LEAST_RAD)
-                .limit(MOST_NAMED)
-                .toList();
-        List<ItemStanding> against = items.stream()
-                .filter(item -> direction * item.balanceRad(pool) <= -LEAST_RAD)
-                .limit(1)
-                .toList();
+        List<ItemStanding> with =
+                standing.pushing(pool, direction).stream().limit(MOST_NAMED).toList();
+        List<ItemStanding> against =
+                standing.pushing(pool, -direction).stream().limit(1).toList();
         List<String> sentences = new ArrayList<>();
         if (with.isEmpty()) {
             sentences.add(

@@ -31,8 +31,6 @@ final class DriverCause {
     private static final Map<String, String> ALSO =
             Map.of(HabitRule.DEEPER, HabitRule.TRAILED, HabitRule.FURTHER, HabitRule.TOO_MUCH);
 
-    private static final double MOSTLY = 0.5;
-
     private static final Set<Phase> WHILE_TRAILING = Set.of(Phase.ENTRY, Phase.MID);
 
     private DriverCause() {}
@@ -87,7 +85,7 @@ final class DriverCause {
     private static Optional<DrivingFault> everywhereThere(List<DrivingFault> faults, Finding finding) {
         return faults.stream()
                 .filter(DrivingFault::byTheBrake)
-                .filter(fault -> fault.lapShare() > MOSTLY && fault.corners().containsAll(finding.corners()))
+                .filter(fault -> fault.corners().containsAll(finding.corners()))
                 .findFirst();
     }
 

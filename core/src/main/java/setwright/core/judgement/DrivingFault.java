@@ -8,7 +8,7 @@ import setwright.core.handling.Phase;
  * A habit of the driver that costs time or hides what the car does.
  *
  * @param kind      what, in plain words, such as {@code throttle picked up, then lifted}
- * @param corners   corner numbers where it happens, ascending; for gear changes the corners that they follow
+ * @param corners   corner numbers where it happens in most passes, ascending; for gear changes the corners that they follow
  * @param lapShare  share of the judged passes through these corners, 0..1
  * @param size      how large, in {@code unit}
  * @param unit      unit of {@code size} as shown

@@ -153,16 +153,20 @@ public final class Proposer {
         }
         List<Candidate> best = Ties.best(allowed);
         Candidate chosen = best.get(0);
+        List<Candidate> others = Ties.without(chosen, allowed);
         Expectation expectation = Expectation.of(chosen, target, diagnosis);
+        String choice = ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size(), lapS);
         return new Proposal(
                 Optional.of(target),
                 Optional.of(chosen),
-                Ties.without(chosen, allowed),
+                others,
                 refused,
                 expectation.sentences(),
                 expectation.laps(),
                 expectation.refutation(),
-                ChoiceWords.of(chosen, target, turns.size(), replayed.size(), best.size(), lapS));
+                StandingOut.words(chosen, others, target, diagnosis.grounds().standing())
+                        .map(besides -> choice + " " + besides)
+                        .orElse(choice));
     }
 
     private static List<List<SetupChange>> changes(List<Turn> turns) {

@@ -35,6 +35,9 @@ import setwright.core.replay.Predictor;
 /** Where a setup stands in its ranges, and what that does to the balance. */
 public final class SetupStanding {
     /** An item nearer to the middle is turned by this share of its range to see what it does. */
+    /** What moves the balance by less is not worth a word: below what is worth a change by far. */
+    private static final double LEAST_RAD = Math.toRadians(0.05);
+
     private static final double LEAST_TURN = 0.1;
 
     private static final int DRAWS = 40;
@@ -219,6 +222,17 @@ public final class SetupStanding {
                 .filter(item -> item.unusual() > 0.5)
                 .sorted(Comparator.comparingDouble((ItemStanding item) -> Math.abs(item.balanceRad(pool)))
                         .reversed())
+                .toList();
+    }
+
+    /**
+     * Returns of {@link #unusual} the items that push a pool's balance one way, by what is worth a word.
+     *
+     * @param direction  1 for understeer, -1 for oversteer
+     */
+    public List<ItemStanding> pushing(Pool pool, double direction) {
+        return unusual(pool).stream()
+                .filter(item -> direction * item.balanceRad(pool) >= LEAST_RAD)
                 .toList();
     }
 

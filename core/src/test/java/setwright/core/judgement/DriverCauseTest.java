@@ -17,18 +17,17 @@ final class DriverCauseTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1;2,   0.94, DRIVER",
-        "1;2;7, 0.94, DRIVER",
-        "1;2,   0.40, CAR",
-        "1;7,   0.94, CAR",
+        "1;2,   DRIVER",
+        "1;2;7, DRIVER",
+        "1;7,   CAR",
     })
-    void theBrakeIsBehindWhatItIsThereFor(String corners, double lapShare, Cause cause) {
-        assertThat(judged(LOOSE, trailed(corners, lapShare)).cause()).isEqualTo(cause);
+    void theBrakeIsBehindWhatItIsThereFor(String corners, Cause cause) {
+        assertThat(judged(LOOSE, trailed(corners)).cause()).isEqualTo(cause);
     }
 
     @Test
     void theReasonNamesTheFoot() {
-        assertThat(judged(LOOSE, trailed("1;2;7", 0.94)).why())
+        assertThat(judged(LOOSE, trailed("1;2;7")).why())
                 .last()
                 .asString()
                 .startsWith("In 3 corners the brake trailed deeper")
@@ -38,7 +37,7 @@ final class DriverCauseTest {
     @Test
     void understeerIsNoneOfItsDoing() {
         Finding push = Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.LOW);
-        assertThat(judged(push, trailed("1;2", 0.94)).cause()).isEqualTo(Cause.CAR);
+        assertThat(judged(push, trailed("1;2")).cause()).isEqualTo(Cause.CAR);
     }
 
     @Test
@@ -47,10 +46,10 @@ final class DriverCauseTest {
         assertThat(judged(LOOSE, coasting).cause()).isEqualTo(Cause.CAR);
     }
 
-    private static DrivingFault trailed(String corners, double lapShare) {
+    private static DrivingFault trailed(String corners) {
         List<Integer> numbers =
                 List.of(corners.split(";")).stream().map(Integer::valueOf).toList();
-        return new DrivingFault(HabitRule.TRAILED, numbers, lapShare, 0.46, "share of hardest braking");
+        return new DrivingFault(HabitRule.TRAILED, numbers, 0.94, 0.46, "share of hardest braking");
     }
 
     private static Finding judged(Finding finding, DrivingFault fault) {
