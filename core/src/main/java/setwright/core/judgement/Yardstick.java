@@ -20,6 +20,12 @@ public final class Yardstick {
     /** Lap times of runs with the same setup differ by as much (our choice: no publication was found; common practice speaks of a tenth). */
     public static final double RUN_TIME_SHARE = 0.001;
 
+    /**
+     * Lap times of two days differ by as much with the same setup, whatever the driver: rubber, temperature, wind (our choice: no publication
+     * was found; common practice speaks of some tenths of a second to a second on a lap of a minute and a half).
+     */
+    static final double DAY_TIME_SHARE = 0.005;
+
     /** An axle at its limit works at about this share of its peak slip when the driver uses 95 % of its force. */
     private static final double LIMIT_SLIP_SHARE = TyreCurve.slipShare(0.95);
 

@@ -51,6 +51,11 @@ final class TimeSinceTest {
                 .orElseThrow();
     }
 
+    /** In laps that differ by so much, known to a tenth, on days that may make four tenths of it. */
+    private static TimeSince since(double seconds) {
+        return new TimeSince(new TimeSince.Difference(seconds, 0.1), Map.of(), 0.4, Optional.empty());
+    }
+
     private static Finding finding(double sizeRad) {
         return Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL, sizeRad, new Finding.Price(0.1, -1.0, 3.0));
     }
@@ -66,7 +71,8 @@ final class TimeSinceTest {
         double lost = medianS(new Drive(seed).top(46.0).stint()) - medianS(new Drive(seed + 50L).stint());
         assertThat(since.whole().seconds()).isCloseTo(lost, within(1.0e-9)).isPositive();
         assertThat(since.lost()).isPresent();
-        assertThat(since.sentence(finding(PUSHES))).contains("s slower than in the baseline", "that is its price");
+        assertThat(since.sentence(finding(PUSHES)))
+                .contains("s slower than in the baseline", "that is its price", "runs back to back tell it better");
 
         TimeSince back = of(new Drive(seed + 50L), Drive.sheet(), new Drive(seed).top(46.0), Drive.sheet());
         assertThat(back.whole().seconds()).isCloseTo(-lost, within(1.0e-9));
@@ -134,15 +140,16 @@ final class TimeSinceTest {
     /** A problem that is worth no change is not charged with all that the laps lose. */
     @Test
     void aSmallProblemIsChargedInProportion() {
-        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
+        TimeSince since = since(1.0);
         for (double share : List.of(0.0, 0.25, 1.0)) {
             Finding.Price price = since.price(share * Yardstick.LEAST_RAD);
             assertThat(price.seconds()).isCloseTo(share, within(1.0e-12));
-            assertThat(price.high() - price.low()).isCloseTo(share * 2.0 * 1.645 * 0.1, within(1.0e-12));
+            assertThat(price.high() - price.low())
+                    .isCloseTo(share * 2.0 * 1.645 * Math.sqrt(0.1 * 0.1 + 0.4 * 0.4), within(1.0e-12));
         }
         assertThat(since.price(2.0 * Yardstick.LEAST_RAD)).isEqualTo(since.price(Yardstick.LEAST_RAD));
         assertThat(since.sentence(finding(0.25 * Yardstick.LEAST_RAD))).contains("25 % of that is its price");
-        TimeSince quicker = new TimeSince(new TimeSince.Difference(-1.0, 0.1), Map.of(), Optional.empty());
+        TimeSince quicker = since(-1.0);
         assertThat(quicker.price(0.25 * Yardstick.LEAST_RAD).seconds())
                 .as("a gain is not the problem's")
                 .isEqualTo(-1.0);
@@ -150,7 +157,7 @@ final class TimeSinceTest {
 
     @Test
     void onlyWhatCameSinceAllRoundTheLapIsPricedByIt() {
-        TimeSince since = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
+        TimeSince since = since(1.0);
         Finding car = finding(PUSHES);
         assertThat(since.prices(since.priced(car, FeetSince.NONE))).isTrue();
         Finding habit = car.ofTheDriver("a habit of both days");
@@ -163,7 +170,7 @@ final class TimeSinceTest {
         TimeSince heavier = of(new Drive(1), with(50.0), new Drive(2), with(20.0));
         assertThat(heavier.sentence(finding(PUSHES)))
                 .contains("(30 kg more fuel allowed for)", "such as tyres or weather");
-        TimeSince unknown = new TimeSince(new TimeSince.Difference(1.0, 0.1), Map.of(), Optional.empty());
+        TimeSince unknown = since(1.0);
         assertThat(unknown.sentence(finding(PUSHES)))
                 .contains("such as tyres, fuel or weather")
                 .doesNotContain("allowed for");
@@ -178,12 +185,12 @@ final class TimeSinceTest {
                         2, new TimeSince.Difference(0.30, 0.02),
                         3, new TimeSince.Difference(-0.15, 0.02),
                         4, new TimeSince.Difference(0.03, 0.02)),
+                0.0,
                 Optional.empty());
         assertThat(since.where())
                 .contains(
                         "By corner, with the straight after it: 0.30 s lost in corner 2, 0.15 s gained in corner 3, 0.11 s lost in corner 1.");
-        assertThat(new TimeSince(new TimeSince.Difference(0.5, 0.1), Map.of(), Optional.empty()).where())
-                .isEmpty();
+        assertThat(since(0.5).where()).isEmpty();
     }
 
     /** Slower straights lose time behind every corner. */
