@@ -189,7 +189,7 @@ public final class DemoRun {
         return Optional.of(new DemoStory.Tried(
                 technique.get(),
                 stint,
-                Difference.of(List.of(before.excessDeg(target), stint.excessDeg(target)), -1.0, 1.0)
+                Difference.of(DemoStint.balanceDeg(List.of(before, stint), target), -1.0, 1.0)
                         .times(target.wanted()),
                 Difference.of(List.of(before.lapTimesS(), stint.lapTimesS()), -1.0, 1.0)));
     }

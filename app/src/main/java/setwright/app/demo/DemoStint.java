@@ -1,14 +1,10 @@
 package setwright.app.demo;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.TreeMap;
+import java.util.Optional;
 import setwright.app.evidence.Answer;
 import setwright.core.circuit.Lap;
-import setwright.core.handling.CornerPass;
-import setwright.core.handling.Phase;
+import setwright.core.trial.TrialRuns;
 import setwright.core.trial.TrialTarget;
 
 /**
@@ -24,27 +20,21 @@ public record DemoStint(String name, Answer answer) {
         return answer.diagnosis().stint().goodLaps().stream().map(Lap::timeS).toList();
     }
 
-    /** Returns the excess balance of each judged lap, deg, understeer positive: the mean over the target's corners. */
-    public List<Double> excessDeg(TrialTarget target) {
-        Map<Integer, List<Double>> laps = new TreeMap<>();
-        for (CornerPass pass : answer.diagnosis().passes()) {
-            OptionalDouble excess = excess(pass, target.phase());
-            if (target.corners().contains(pass.corner()) && excess.isPresent()) {
-                laps.computeIfAbsent(pass.lap(), lap -> new ArrayList<>()).add(Math.toDegrees(excess.getAsDouble()));
-            }
-        }
-        return laps.values().stream()
-                .map(values -> values.stream()
-                        .mapToDouble(Double::doubleValue)
-                        .average()
-                        .orElseThrow())
+    /**
+     * Returns the balance where it is to help on each judged lap of some stints, deg, toward understeer positive: as a trial compares it, less
+     * what each corner has on all of these laps. The excess over the reckoned car would not do, as that is fitted to each stint anew.
+     */
+    public static List<List<Double>> balanceDeg(List<DemoStint> stints, TrialTarget target) {
+        List<TrialRuns.Diagnosed> runs = stints.stream()
+                .map(stint -> new TrialRuns.Diagnosed(
+                        stint.name(), false, stint.answer().diagnosis()))
                 .toList();
-    }
-
-    private static OptionalDouble excess(CornerPass pass, Phase phase) {
-        return pass.phase(phase)
-                .map(found -> OptionalDouble.of(found.excessRad()))
-                .filter(value -> Double.isFinite(value.getAsDouble()))
-                .orElse(OptionalDouble.empty());
+        return TrialRuns.of(runs, Optional.of(target)).stream()
+                .map(run -> run.laps().stream()
+                        .flatMapToDouble(lap -> lap.targetRad().stream())
+                        .map(Math::toDegrees)
+                        .boxed()
+                        .toList())
+                .toList();
     }
 }

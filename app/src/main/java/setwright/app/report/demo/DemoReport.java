@@ -3,7 +3,7 @@ package setwright.app.report.demo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import setwright.app.demo.DemoStint;
 import setwright.app.demo.DemoStory;
@@ -48,20 +48,20 @@ public final class DemoReport {
         plots.add(new DemoView.Plot(
                 "Lap times",
                 "seconds; one point for each judged lap, the bar is the mean of the stint",
-                drawn(all, DemoStint::lapTimesS, figures)));
+                drawn(all, all.stream().map(DemoStint::lapTimesS).toList(), figures)));
         story.target()
                 .ifPresent(target -> plots.add(new DemoView.Plot(
                         "Balance where it is to help: " + DemoWords.words(target),
-                        "deg against a balanced car, + understeer, - oversteer; one point for each judged lap",
-                        drawn(all, stint -> stint.excessDeg(target), figures))));
+                        "deg from the mean of all these laps, + toward understeer, - toward oversteer; one point for each judged lap",
+                        drawn(all, DemoStint.balanceDeg(all, target), figures))));
         return plots;
     }
 
-    private static Markup drawn(List<DemoStint> stints, Function<DemoStint, List<Double>> values, Figures figures) {
+    private static Markup drawn(List<DemoStint> stints, List<List<Double>> values, Figures figures) {
         return RunPlot.draw(
-                stints.stream()
-                        .map(stint ->
-                                new RunPlot.Series(words(stint), stint.name().equals("changed"), values.apply(stint)))
+                IntStream.range(0, stints.size())
+                        .mapToObj(i -> new RunPlot.Series(
+                                words(stints.get(i)), stints.get(i).name().equals("changed"), values.get(i)))
                         .filter(series -> !series.values().isEmpty())
                         .toList(),
                 false,

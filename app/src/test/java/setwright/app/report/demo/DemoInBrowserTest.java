@@ -55,4 +55,14 @@ final class DemoInBrowserTest {
         assertThat(page.locator("a[href='evidence.html']").count()).isEqualTo(1);
         assertThat(page.locator("body").textContent()).contains("qualified person");
     }
+
+    /** A drawing shrinks on a phone; its words must not. */
+    @Test
+    void theDrawingsCanBeReadOnAPhone() {
+        Page page = pages.open("demo", 390);
+        assertThat(page.locator("svg.stints").first().boundingBox().width).isLessThan(390.0);
+        for (var mark : page.locator("svg.stints .mark").all()) {
+            assertThat(mark.boundingBox().height).as(mark.textContent()).isGreaterThan(10.0);
+        }
+    }
 }
