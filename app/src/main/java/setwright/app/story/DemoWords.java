@@ -187,7 +187,9 @@ public final class DemoWords {
     /** Returns what the story comes to: the verdict on the change, or that on the coached laps when none was tried. */
     public static String headline(DemoStory story, Figures figures) {
         return story.trial()
-                .map(trial -> new TrialWords(trial, figures).headline() + ".")
+                .map(trial -> new TrialWords(trial, figures).headline()
+                        + story.chosen().map(change -> ": " + words(change)).orElse("")
+                        + ".")
                 .orElseGet(() ->
                         Storyteller.tell(story.coached().answer(), figures).headline());
     }
