@@ -11,15 +11,22 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.DrivenAxle;
 import setwright.core.car.GripLimit;
 import setwright.core.car.Sheets;
+import setwright.core.car.model.CarBelief;
+import setwright.core.car.model.CarPrior;
 import setwright.core.circuit.Circuit;
 import setwright.core.circuit.Corner;
 import setwright.core.circuit.Lap;
 import setwright.core.circuit.LapKind;
 import setwright.core.circuit.ReferenceLine;
 import setwright.core.circuit.Stint;
+import setwright.core.handling.CornerPass;
+import setwright.core.handling.CornerPasses;
+import setwright.core.handling.HandlingTrace;
+import setwright.core.handling.HandlingTracer;
 import setwright.core.recording.Channel;
 import setwright.core.recording.Quantity;
 import setwright.core.recording.Recording;
+import setwright.core.replay.Predictor;
 
 /**
  * An invented stint whose balance is known: a point mass laps a ring of eight corners, and the steering is what the wanted
@@ -132,6 +139,18 @@ public final class Drive {
 
     public static CarSheet sheet() {
         return Sheets.plain(DrivenAxle.REAR, 1100.0, 0.48, 2.5, 12.0, 0.35);
+    }
+
+    /**
+     * Returns what replays its laps.
+     *
+     * @param sheet  that the car is taken to have
+     */
+    public Predictor predictor(CarSheet sheet) {
+        Stint stint = stint();
+        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
+        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
+        return Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet)));
     }
 
     public Stint stint() {

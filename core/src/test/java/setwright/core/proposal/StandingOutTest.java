@@ -8,19 +8,11 @@ import org.junit.jupiter.api.Test;
 import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.Sheets;
-import setwright.core.car.model.CarBelief;
-import setwright.core.car.model.CarPrior;
-import setwright.core.circuit.Stint;
-import setwright.core.handling.CornerPass;
-import setwright.core.handling.CornerPasses;
-import setwright.core.handling.HandlingTrace;
-import setwright.core.handling.HandlingTracer;
 import setwright.core.judgement.BalanceSign;
 import setwright.core.judgement.Drive;
 import setwright.core.judgement.Finding;
 import setwright.core.judgement.Findings;
 import setwright.core.judgement.SpeedRange;
-import setwright.core.replay.Predictor;
 import setwright.core.standing.SetupStanding;
 
 /** Common practice: toe-in at the rear makes a car push, and so it is what to look at first when it stands out. */
@@ -28,18 +20,12 @@ final class StandingOutTest {
     private static final CarSheet USUAL = Sheets.adjustable();
     private static final CarSheet MUCH_TOE = USUAL.with(List.of(
             new SetupChange("rear_toe", USUAL.item("rear_toe").orElseThrow().value(), 0.4)));
-    private static final SetupStanding SINCE = SetupStanding.against(USUAL, MUCH_TOE, Optional.of(predictor(MUCH_TOE)));
+    private static final SetupStanding SINCE = SetupStanding.against(
+            USUAL, MUCH_TOE, Optional.of(new Drive(4L).laps(3).predictor(MUCH_TOE)));
     private static final Finding PUSHING = Findings.mid(BalanceSign.UNDERSTEER, SpeedRange.ALL);
     private static final Candidate BAR = Promising.of(MUCH_TOE, "front_bar", -2, 0.12);
     private static final Candidate TOE_BACK = Promising.of(MUCH_TOE, "rear_toe", -4, 0.08);
     private static final Candidate TOE_ON = Promising.of(MUCH_TOE, "rear_toe", 2, 0.08);
-
-    private static Predictor predictor(CarSheet sheet) {
-        Stint stint = new Drive(4L).laps(3).stint();
-        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
-        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
-        return Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet)));
-    }
 
     @Test
     void whatItWouldDoTurnedBackStandsBesideTheChange() {

@@ -10,14 +10,7 @@ import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
 import setwright.core.car.SetupItem;
 import setwright.core.car.Sheets;
-import setwright.core.car.model.CarBelief;
-import setwright.core.car.model.CarPrior;
 import setwright.core.car.setup.SetupDifference;
-import setwright.core.circuit.Stint;
-import setwright.core.handling.CornerPass;
-import setwright.core.handling.CornerPasses;
-import setwright.core.handling.HandlingTrace;
-import setwright.core.handling.HandlingTracer;
 import setwright.core.handling.Phase;
 import setwright.core.judgement.Drive;
 import setwright.core.replay.Pool;
@@ -45,10 +38,7 @@ final class SetupStandingTest {
     }
 
     private static Predictor predictor(CarSheet sheet) {
-        Stint stint = new Drive(4L).laps(3).stint();
-        HandlingTrace trace = HandlingTracer.trace(stint, sheet);
-        List<CornerPass> passes = CornerPasses.of(stint, trace, sheet);
-        return Predictor.of(stint, trace, passes, sheet, CarBelief.of(CarPrior.of(sheet)));
+        return new Drive(4L).laps(3).predictor(sheet);
     }
 
     @Test
