@@ -200,7 +200,7 @@ public record TimeSince(Difference whole, Map<Integer, Difference> corners, doub
                         NORMAL_90 * whole.deviationS(),
                         cost,
                         fuel.isPresent() ? "" : ", fuel",
-                        doubtS())
+                        share * doubtS())
                 + where().map(places -> " " + places).orElse("");
     }
 
