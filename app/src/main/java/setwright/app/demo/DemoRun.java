@@ -171,10 +171,7 @@ public final class DemoRun {
 
     private static Trial trial(DemoStint before, DemoStint changed, DemoStint after) {
         Optional<TrialTarget> target = TrialTarget.of(before.answer().diagnosis());
-        List<TrialRuns.Diagnosed> runs = List.of(
-                new TrialRuns.Diagnosed(before.name(), false, before.answer().diagnosis()),
-                new TrialRuns.Diagnosed(changed.name(), true, changed.answer().diagnosis()),
-                new TrialRuns.Diagnosed(after.name(), false, after.answer().diagnosis()));
+        List<TrialRuns.Diagnosed> runs = List.of(before.run(false), changed.run(true), after.run(false));
         return TrialJudge.judge(TrialRuns.of(runs, target), target, Looks.once());
     }
 

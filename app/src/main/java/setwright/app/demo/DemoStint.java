@@ -21,14 +21,21 @@ public record DemoStint(String name, Answer answer) {
     }
 
     /**
+     * Returns it as a run of a trial.
+     *
+     * @param changed  whether the change was on the car
+     */
+    TrialRuns.Diagnosed run(boolean changed) {
+        return new TrialRuns.Diagnosed(name, changed, answer.diagnosis());
+    }
+
+    /**
      * Returns the balance where it is to help on each judged lap of some stints, deg, toward understeer positive: as a trial compares it, less
      * what each corner has on all of these laps. The excess over the reckoned car would not do, as that is fitted to each stint anew.
      */
     public static List<List<Double>> balanceDeg(List<DemoStint> stints, TrialTarget target) {
-        List<TrialRuns.Diagnosed> runs = stints.stream()
-                .map(stint -> new TrialRuns.Diagnosed(
-                        stint.name(), false, stint.answer().diagnosis()))
-                .toList();
+        List<TrialRuns.Diagnosed> runs =
+                stints.stream().map(stint -> stint.run(false)).toList();
         return TrialRuns.of(runs, Optional.of(target)).stream()
                 .map(run -> run.laps().stream()
                         .flatMapToDouble(lap -> lap.targetRad().stream())

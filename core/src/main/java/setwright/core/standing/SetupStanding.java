@@ -34,10 +34,10 @@ import setwright.core.replay.Predictor;
 
 /** Where a setup stands in its ranges, and what that does to the balance. */
 public final class SetupStanding {
-    /** An item nearer to the middle is turned by this share of its range to see what it does. */
     /** What moves the balance by less is not worth a word: below what is worth a change by far. */
     private static final double LEAST_RAD = Math.toRadians(0.05);
 
+    /** An item nearer to the middle is turned by this share of its range to see what it does. */
     private static final double LEAST_TURN = 0.1;
 
     private static final int DRAWS = 40;
