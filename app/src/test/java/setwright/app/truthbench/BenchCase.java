@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import setwright.app.world.RecordingWriter;
 import setwright.app.world.WorldCar;
+import setwright.core.car.CarSheet;
 import setwright.core.car.SetupChange;
+import setwright.core.car.model.CarAssembler;
+import setwright.core.car.model.CarModel;
 import setwright.core.car.model.Parameter;
 import setwright.core.simulation.driver.DriverStyle;
 import setwright.core.simulation.layout.CircuitPlan;
@@ -51,6 +54,11 @@ record BenchCase(
 
     private static final double CAREFUL = 0.98;
     private static final long ANOTHER_DAY = 7_919L;
+
+    /** Returns the true car in a setup. What is true of it is held in the balanced one: another setup gives other air, dampers and heights. */
+    CarModel carIn(CarSheet setup) {
+        return new CarAssembler(car.sheet()).build(setup, parameters);
+    }
 
     /** Returns the same case with another mood of the driver, who leaves more margin after he lost the car. */
     BenchCase inAnotherMood(long otherSeed) {

@@ -51,12 +51,11 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
 
     private static Driven of(BenchCase drawn, boolean compares) {
         ReferenceLine line = drawn.circuit().line(LINE_STEP_M);
-        CarAssembler assembler = new CarAssembler(drawn.car().sheet());
-        CarModel balanced = assembler.build(drawn.balanced());
+        CarModel balanced = balanced(drawn);
         BenchCase mood = drawn;
         for (int lost = 0; lost < MOST_MOODS; lost++) {
             CarSheet sheet = mood.car().sheet().with(mood.changes());
-            DrivenStint recorded = drive(mood, line, assembler.build(sheet, mood.parameters()), mood.style());
+            DrivenStint recorded = drive(mood, line, mood.carIn(sheet), mood.style());
             if (recorded.lost().isEmpty()) {
                 DrivenStint without = compares ? drive(mood, line, balanced, mood.cured()) : recorded;
                 if (without.lost().isEmpty()) {
@@ -77,24 +76,28 @@ record Driven(BenchCase last, CarSheet sheet, ReferenceLine line, DrivenStint re
      */
     Optional<GoodDay> goodDay(double gripShare) {
         BenchCase good = last.inGoodOrder(gripShare);
-        CarModel car = new CarAssembler(good.car().sheet()).build(good.parameters());
+        CarModel car = good.carIn(good.car().sheet());
         return Optional.of(new GoodDay(good, drive(good, line, car, good.style())))
                 .filter(day -> day.driven().lost().isEmpty());
     }
 
     /** Returns the true car as it was recorded. */
     CarModel faulty() {
-        return new CarAssembler(sheet).build(last.parameters());
+        return last.carIn(sheet);
     }
 
     /** Returns the true car without the fault. */
     CarModel balanced() {
-        return new CarAssembler(last.car().sheet()).build(last.balanced());
+        return balanced(last);
+    }
+
+    private static CarModel balanced(BenchCase drawn) {
+        return new CarAssembler(drawn.car().sheet()).build(drawn.balanced());
     }
 
     /** Returns the true car as it was recorded, but for a change. */
     CarModel with(SetupChange change) {
-        return new CarAssembler(sheet).build(sheet.with(List.of(change)), last.parameters());
+        return last.carIn(sheet.with(List.of(change)));
     }
 
     /** Returns the stint that the same driver, in the same mood, drives in another car that he learns anew. */
