@@ -35,29 +35,6 @@ final class LimitLap {
         this.presentS = lapS(present);
     }
 
-    private LimitLap(LimitLap other, double[] parameters) {
-        this.sheet = other.sheet;
-        this.parameters = parameters;
-        this.assembler = other.assembler;
-        this.line = other.line;
-        this.present = Envelope.of(assembler.build(parameters), other.present);
-        this.presentS = lapS(present);
-    }
-
-    /** Returns that of the same car with other values of what is uncertain; empty when it cannot go round. */
-    Optional<LimitLap> drawn(double[] values) {
-        try {
-            return Optional.of(new LimitLap(this, values));
-        } catch (IllegalArgumentException noLap) {
-            return Optional.empty();
-        }
-    }
-
-    /** Returns the lap in the present setup, s. */
-    double lapS() {
-        return presentS;
-    }
-
     private double lapS(Envelope envelope) {
         return LapSimulator.lap(envelope, line).timeS();
     }
@@ -71,14 +48,13 @@ final class LimitLap {
         }
     }
 
-    /** Returns candidates, those refused by which the car is or may well be slower at its limit; only what is worth making is looked at. */
+    /** Returns candidates, those refused by which the car would be slower at its limit; only what is worth making is looked at. */
     static List<Candidate> judge(List<Candidate> candidates, CarSheet sheet, CarBelief car, ReferenceLine line) {
         if (candidates.stream().noneMatch(Candidate::worthMaking)) {
             return candidates;
         }
         return of(sheet, car, line)
-                .map(lap -> LimitRisk.judge(
-                        candidates.parallelStream().map(lap::judged).toList(), lap, car))
+                .map(lap -> candidates.parallelStream().map(lap::judged).toList())
                 .orElse(candidates);
     }
 

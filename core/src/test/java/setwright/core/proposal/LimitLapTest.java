@@ -34,14 +34,6 @@ final class LimitLapTest {
     }
 
     private static Candidate promising(String name, double to, List<Refusal> refused) {
-        return promising(name, to, 0.2, refused);
-    }
-
-    private static Candidate promising(String name, double to, double score) {
-        return promising(name, to, score, List.of());
-    }
-
-    private static Candidate promising(String name, double to, double score, List<Refusal> refused) {
         SetupItem item = item(name);
         Effect quicker = new Effect(-0.2, -0.3, -0.1, 0.01);
         Channel none = Channel.of(new double[] {0.0});
@@ -55,7 +47,7 @@ final class LimitLapTest {
                 List.of("because"),
                 List.of());
         Turn turn = new Turn(item, to, Math.round((to - item.value()) / item.step()));
-        return new Candidate(turn, prediction, quicker, 0.9, List.of(), score, refused);
+        return new Candidate(turn, prediction, quicker, 0.9, List.of(), 0.2, refused);
     }
 
     /** Within the same tyres the best pressure is the middle of its range; dampers work between two steady states. */
@@ -86,27 +78,5 @@ final class LimitLapTest {
                 .endsWith("a lap: it costs grip or top speed");
         assertThat(judged.get(1)).isSameAs(damper);
         assertThat(judged.get(2)).isSameAs(refused);
-    }
-
-    /** Whether more wing gains or loses hangs on its drag and on which axle has the better tyres, which laps leave open. */
-    @Test
-    void whatMayWellBeHarmAtTheLimitIsRefusedWhenItWouldBeChosen() {
-        LimitLap middle = LimitLap.of(SHEET, CAR, LINE).orElseThrow();
-        LimitRisk risk = LimitRisk.of(middle, CAR);
-        assertThat(middle.slowerS(to("rear_wing", 9.0)).orElseThrow()).isNegative();
-        assertThat(risk.clearlySlower(to("rear_wing", 9.0))).isBetween(0.21, 0.5);
-        assertThat(risk.clearlySlower(to("front_bump", item("front_bump").max())))
-                .isZero();
-
-        List<Candidate> judged = LimitLap.judge(
-                List.of(promising("rear_wing", 9.0, 0.3), promising("front_wing", 6.0, 0.2)), SHEET, CAR, LINE);
-        assertThat(judged.get(0).objections())
-                .singleElement()
-                .asString()
-                .startsWith("at its limit the car may well lose a thousandth of the lap: probability 0.");
-        assertThat(judged.get(1).allowed()).isTrue();
-
-        List<Candidate> first = List.of(promising("rear_wing", 9.0, 0.2), promising("front_wing", 6.0, 0.3));
-        assertThat(LimitLap.judge(first, SHEET, CAR, LINE)).isEqualTo(first);
     }
 }
