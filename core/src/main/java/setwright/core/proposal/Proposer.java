@@ -225,6 +225,7 @@ public final class Proposer {
                         new Refusal.Figure("probability_cure_least", LEAST_SURE)));
             }
             Harm.of(gains, prediction, target).ifPresent(refused::add);
+            BrakesOff.refusal(turn, target, diagnosis.grounds().standing()).ifPresent(refused::add);
             if (prediction.lapTimeS().probabilityPositive() >= SURELY_SLOWER) {
                 refused.add(Refusal.of(
                         Refusal.Kind.SLOWER,

@@ -33,14 +33,14 @@ public final class StandingOut {
         List<ItemStanding> behind =
                 standing.pushing(target.pool(), target.balance().direction());
         boolean since = standing.yard() == Yard.BASELINE;
-        if (behind.stream().anyMatch(item -> takesBack(chosen, item))) {
+        if (behind.stream().anyMatch(item -> takesBack(chosen.turn(), item))) {
             return Optional.of(
                     since
                             ? "It takes back what was changed since the baseline, or a part of it."
                             : "It takes back what stands out in the setup, or a part of it.");
         }
         String others = behind.stream()
-                .flatMap(item -> weighed.stream().filter(other -> takesBack(other, item)))
+                .flatMap(item -> weighed.stream().filter(other -> takesBack(other.turn(), item)))
                 .limit(SHOWN)
                 .map(StandingOut::words)
                 .collect(Collectors.joining(" and "));
@@ -53,8 +53,8 @@ public final class StandingOut {
                         others));
     }
 
-    private static boolean takesBack(Candidate candidate, ItemStanding item) {
-        Turn turn = candidate.turn();
+    /** Tells whether a turn goes toward what is usual of an item, or toward the baseline. */
+    static boolean takesBack(Turn turn, ItemStanding item) {
         return turn.item().name().equals(item.item().name())
                 && (item.usual() - turn.item().value())
                                 * (turn.to() - turn.item().value())

@@ -10,13 +10,22 @@ public final class Findings {
 
     /** Returns one in the middle of corners, worth a change. */
     public static Finding mid(BalanceSign balance, SpeedRange speed) {
-        return mid(balance, speed, 0.01, new Finding.Price(0.2, 0.1, 0.3));
+        return at(Phase.MID, balance, speed);
+    }
+
+    /** Returns one in another phase, worth a change. */
+    public static Finding at(Phase phase, BalanceSign balance, SpeedRange speed) {
+        return of(phase, balance, speed, 0.01, new Finding.Price(0.2, 0.1, 0.3));
     }
 
     /** Returns one of some size, rad, and price. */
     static Finding mid(BalanceSign balance, SpeedRange speed, double sizeRad, Finding.Price price) {
+        return of(Phase.MID, balance, speed, sizeRad, price);
+    }
+
+    private static Finding of(Phase phase, BalanceSign balance, SpeedRange speed, double sizeRad, Finding.Price price) {
         return new Finding(
-                Phase.MID,
+                phase,
                 speed,
                 balance,
                 Trigger.NONE,
