@@ -34,7 +34,7 @@ final class BrakesOff {
                 ? Optional.of(Refusal.of(
                         Kind.BRAKE_BALANCE,
                         Refusal.text(
-                                "the problem is %s, where the brakes are off; the brake balance is moved for what happens while they are on",
+                                "the problem is %s, where the brakes are off",
                                 target.phase().place())))
                 : Optional.empty();
     }
