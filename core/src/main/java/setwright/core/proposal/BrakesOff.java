@@ -24,18 +24,25 @@ final class BrakesOff {
      * @param standing  of the setup on these laps
      */
     static Optional<Refusal> refusal(Turn turn, Finding target, SetupStanding standing) {
-        boolean off = target.phase() == Phase.MID || target.phase() == Phase.EXIT;
-        boolean brakes = SetupCatalogue.find(turn.item().name())
-                .filter(kind -> kind.family() == SetupFamily.BRAKE_BIAS_FRONT)
-                .isPresent();
-        return off
-                        && brakes
-                        && standing.unusual(target.pool()).stream().noneMatch(item -> StandingOut.takesBack(turn, item))
-                ? Optional.of(Refusal.of(
+        if (!isBrakeBalance(turn) || brakesAreOn(target.phase())) {
+            return Optional.empty();
+        }
+        return standing.unusual(target.pool()).stream().anyMatch(item -> StandingOut.takesBack(turn, item))
+                ? Optional.empty()
+                : Optional.of(Refusal.of(
                         Kind.BRAKE_BALANCE,
                         Refusal.text(
                                 "the problem is %s, where the brakes are off",
-                                target.phase().place())))
-                : Optional.empty();
+                                target.phase().place())));
+    }
+
+    private static boolean isBrakeBalance(Turn turn) {
+        return SetupCatalogue.find(turn.item().name())
+                .filter(kind -> kind.family() == SetupFamily.BRAKE_BIAS_FRONT)
+                .isPresent();
+    }
+
+    private static boolean brakesAreOn(Phase phase) {
+        return phase != Phase.MID && phase != Phase.EXIT;
     }
 }

@@ -44,7 +44,7 @@ final class PriceEstimatorTest {
 
     /**
      * Cornering speed goes with the root of grip, so that the time in corners falls by half of it; what is carried out of them comes on top.
-     * Known laps at the limit: 5 % more grip make 1.4 to 1.7 % of lap time, brakes included (reckoned for four public circuits).
+     * Known laps at the limit: 5 % more grip make 1.4 to 1.7 % of lap time, brakes included (reckoned for a point mass on five circuits of an open data set).
      */
     @Test
     void gripInAllCornersIsWorthWhatKnownLapsSay() {
